@@ -1,0 +1,19 @@
+import { ampsByWall } from "../src/amperage";
+import { LENGTH } from "../src/quantity";
+import { answer } from "./answer";
+import { readMaterial } from "./materials";
+
+/**
+ * Current by the trade's rule, one ampere per thousandth of an inch of wall, A.
+ * @customfunction AMPS_WALL
+ * @param wall Wall thickness, in | mm
+ * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
+ * @param [units] "US" (default) or "SI"
+ * @equation I = t/0.001 in · kθ/(kθ of 316L); θ = liquidus − 20 °C, k hot
+ * @validity A first guess for ordinary speeds; shops run 0.8 to 1.8 A per 0.001 in
+ * @source Common practice for 316L; other metals in the proportion of hot conductivity × melting rise, which nothing outside confirms
+ * @example =BEAD.AMPS_WALL(0.065) → 65
+ */
+export function ampsWallCell(wall: unknown, material?: unknown, units?: unknown): number {
+  return answer(units, (read) => ampsByWall(read.number("wall", wall, LENGTH), readMaterial(read, material)));
+}

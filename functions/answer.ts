@@ -1,0 +1,67 @@
+/**
+ * The one border between a host and the calculations: the units are read, the body runs, a refusal becomes the
+ * host's own error with its sentence, and nothing but finite numbers, text and truth values in a full rectangle
+ * goes back. A host turns NaN or null inside a table into 0 without a word, so neither may leave here.
+ */
+
+import type { Units } from "../src/quantity";
+import { Refusal } from "../src/refusal";
+import { Reader, readUnits } from "./cells";
+
+export type Value = number | string | boolean;
+export type Answer = Value | Value[][];
+
+/** The longest text a cell can hold. */
+const LONGEST_TEXT = 32_767;
+
+/** For a formula whose last argument is `units`. */
+export function answer<Result extends Answer>(units: unknown, body: (read: Reader) => Result): Result {
+  let system: Units = "US";
+  try {
+    system = readUnits(units);
+    return sanitised(body(new Reader(system)));
+  } catch (problem) {
+    throw hostError(problem, system);
+  }
+}
+
+/** For a formula that reads the same in both systems. */
+export function answerAlike<Result extends Answer>(body: (read: Reader) => Result): Result {
+  return answer("US", body);
+}
+
+function hostError(problem: unknown, system: Units): CustomFunctions.Error {
+  if (problem instanceof Refusal) {
+    const code =
+      problem.kind === "unanswerable"
+        ? CustomFunctions.ErrorCode.notAvailable
+        : CustomFunctions.ErrorCode.invalidValue;
+    return new CustomFunctions.Error(code, problem.sentence(system));
+  }
+  const what = problem instanceof Error ? problem.message : String(problem);
+  return new CustomFunctions.Error(
+    CustomFunctions.ErrorCode.invalidValue,
+    `Ringbead failed on these arguments (${what}): please report them`,
+  );
+}
+
+function sanitised<Result extends Answer>(result: Result): Result {
+  if (!Array.isArray(result)) return clean(result) as Result;
+  const width = result[0]?.length ?? 0;
+  if (width === 0 || result.some((row) => row.length !== width)) throw new Error("ragged table");
+  return result.map((row) => row.map(clean)) as Result;
+}
+
+function clean(value: unknown): Value {
+  if (typeof value === "number") {
+    if (Number.isFinite(value)) return value === 0 ? 0 : value;
+    throw new Refusal("result", "beyond what a cell can hold", [
+      "some argument is far too large or too small",
+    ]);
+  }
+  if (typeof value === "string") {
+    return value.length <= LONGEST_TEXT ? value : `${value.slice(0, LONGEST_TEXT - 1)}…`;
+  }
+  if (typeof value === "boolean") return value;
+  throw new Error("an empty result");
+}

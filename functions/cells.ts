@@ -1,0 +1,136 @@
+/**
+ * Reads what a host hands over for an argument: any cell content at all. A number comes out in base SI;
+ * everything that is not a plain finite number is refused by name. Left out, null and "" mean "not given".
+ */
+
+import type { Quantity, Units } from "../src/quantity";
+import { fromBase, toBase, unitOf } from "../src/quantity";
+import { Refusal } from "../src/refusal";
+
+const LONGEST_QUOTE = 40;
+
+export class Reader {
+  constructor(readonly units: Units) {}
+
+  /** A required number. */
+  number(argument: string, cell: unknown, of: Quantity): number {
+    const content = single(argument, cell);
+    if (isBlank(content)) {
+      throw new Refusal(argument, "blank", [`needs a number${inUnit(of, this.units)}`]);
+    }
+    return this.#toBase(argument, content, of);
+  }
+
+  /** An optional number: the default stands in base SI, so that it is the same physical quantity in both systems. */
+  numberOr<Default>(argument: string, cell: unknown, of: Quantity, fallback: Default): number | Default {
+    const content = single(argument, cell);
+    return isBlank(content) ? fallback : this.#toBase(argument, content, of);
+  }
+
+  /** One of a list of words; case and surrounding blanks ignored. */
+  wordOr<Word extends string, Default>(
+    argument: string,
+    cell: unknown,
+    words: readonly Word[],
+    fallback: Default,
+  ): Word | Default {
+    const content = single(argument, cell);
+    return isBlank(content) ? fallback : oneOf(argument, content, words);
+  }
+
+  /** Required text; a number is taken as people would write it. */
+  text(argument: string, cell: unknown): string {
+    const content = single(argument, cell);
+    if (isBlank(content)) throw new Refusal(argument, "blank", ["needs a text"]);
+    if (typeof content === "string") return content.trim();
+    if (typeof content === "number" && Number.isFinite(content)) return String(content);
+    throw new Refusal(argument, quoted(content), ["must be a text"]);
+  }
+
+  /** The numbers of a range, blank cells left out; undefined when the range is not given or all blank. */
+  numbersOr(argument: string, range: unknown, of: Quantity): number[] | undefined {
+    const given = rowsOf(range)
+      .flat()
+      .filter((content) => !isBlank(content));
+    if (given.length === 0) return undefined;
+    return given.map((content) => this.#toBase(argument, content, of));
+  }
+
+  /** Base SI → the number that goes into the cell. */
+  give(base: number, of: Quantity): number {
+    return fromBase(base, of, this.units);
+  }
+
+  #toBase(argument: string, content: unknown, of: Quantity): number {
+    if (typeof content === "number" && Number.isFinite(content)) return toBase(content, of, this.units);
+    throw new Refusal(argument, quoted(content), [whyNoNumber(content, inUnit(of, this.units))]);
+  }
+}
+
+/** The units argument, on its own because it decides how everything else is read. */
+export function readUnits(cell: unknown): Units {
+  const content = single("units", cell);
+  return isBlank(content) ? "US" : oneOf("units", content, ["US", "SI"] as const);
+}
+
+export function isBlank(content: unknown): boolean {
+  return content === null || content === undefined || (typeof content === "string" && content.trim() === "");
+}
+
+/** A range argument as rows, whatever shape the host gave it. */
+export function rowsOf(range: unknown): unknown[][] {
+  if (!Array.isArray(range)) return [[range]];
+  return range.map((row: unknown) => (Array.isArray(row) ? (row as unknown[]) : [row]));
+}
+
+/** Cell content as it may be quoted in a sentence. */
+export function quoted(content: unknown): string {
+  if (isBlank(content)) return "blank";
+  if (typeof content === "string") {
+    const short = content.length > LONGEST_QUOTE ? `${content.slice(0, LONGEST_QUOTE)}…` : content;
+    return `"${short}"`;
+  }
+  if (typeof content === "boolean") return content ? "TRUE" : "FALSE";
+  if (typeof content === "number") return String(content);
+  return errorName(content) ?? "a linked data type";
+}
+
+function single(argument: string, cell: unknown): unknown {
+  if (!Array.isArray(cell)) return cell;
+  const rows = rowsOf(cell);
+  if (rows.length === 1 && rows[0]?.length === 1) return rows[0][0];
+  throw new Refusal(argument, "a range", [
+    `takes one cell, not ${String(rows.length)} × ${String(rows[0]?.length ?? 0)} cells`,
+  ]);
+}
+
+function oneOf<Word extends string>(argument: string, content: unknown, words: readonly Word[]): Word {
+  if (typeof content === "string") {
+    const typed = content.trim().toUpperCase();
+    const match = words.find((word) => word.toUpperCase() === typed);
+    if (match !== undefined) return match;
+  }
+  throw new Refusal(argument, quoted(content), [`must be one of ${words.join(", ")}`]);
+}
+
+function whyNoNumber(content: unknown, unit: string): string {
+  if (errorName(content) !== undefined) return "the cell it comes from holds an error; mend that one first";
+  if (typeof content === "string" && Number.isFinite(Number(content))) {
+    return `is a number stored as text; turn the cell into a number${unit}`;
+  }
+  if (typeof content === "number") return `must be a finite number${unit}`;
+  return `must be a number${unit}`;
+}
+
+function inUnit(of: Quantity, units: Units): string {
+  const unit = unitOf(of, units);
+  return unit === "" ? "" : ` in ${unit}`;
+}
+
+/** The name of an error value, in either of the two shapes a host may use. */
+function errorName(content: unknown): string | undefined {
+  if (typeof content !== "object" || content === null) return undefined;
+  const shape = content as { type?: unknown; basicValue?: unknown; code?: unknown };
+  if (shape.type === "Error" && typeof shape.basicValue === "string") return shape.basicValue;
+  return typeof shape.code === "string" && shape.code.startsWith("#") ? shape.code : undefined;
+}

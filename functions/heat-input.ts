@@ -1,0 +1,199 @@
+import {
+  heatInput,
+  meanAmps,
+  meteredHeatInput,
+  pulsedHeatInput,
+  pulseRate,
+  pulseShare,
+} from "../src/heat-input";
+import { CURRENT, ENERGY, HEAT_INPUT, LENGTH, SHARE, SPEED, TIME, VOLTAGE } from "../src/quantity";
+import { answer, answerAlike } from "./answer";
+
+/** Common practice of pulsed tube welding: spots overlap by three quarters. */
+const COMMON_SPOT_OVERLAP = 0.75;
+
+/**
+ * Heat input of a steady arc, kJ/in | kJ/mm.
+ * @customfunction HEAT_INPUT
+ * @param volts Arc voltage, V
+ * @param amps Current, A
+ * @param speed Surface travel, in/min | mm/min
+ * @param [efficiency] 1 (default) for ASME arc energy; 0.6 for TIG by EN 1011-1
+ * @param [units] "US" (default) or "SI"
+ * @equation H = 60·V·I/(1000·v)·η
+ * @validity efficiency above 0 and at most 1. For a pulsed arc use HEAT_PULSED. Your qualified procedure says which definition it was qualified by.
+ * @source ASME BPVC Section IX QW-409.1(a) with efficiency 1; EN 1011-1 and ISO/TR 17671-1 with 0.6
+ * @example =BEAD.HEAT_INPUT(24, 120, 10) → 17.28
+ */
+export function heatInputCell(
+  volts: unknown,
+  amps: unknown,
+  speed: unknown,
+  efficiency?: unknown,
+  units?: unknown,
+): number {
+  return answer(units, (read) =>
+    read.give(
+      heatInput(
+        read.number("volts", volts, VOLTAGE),
+        read.number("amps", amps, CURRENT),
+        read.number("speed", speed, SPEED),
+        read.numberOr("efficiency", efficiency, SHARE, 1),
+      ),
+      HEAT_INPUT,
+    ),
+  );
+}
+
+/**
+ * Heat input of a pulsed arc from the energy of one pulse, kJ/in | kJ/mm.
+ * @customfunction HEAT_PULSED
+ * @param peakVolts Arc voltage at peak, V
+ * @param peakAmps Peak current, A
+ * @param peakTime Time at peak, s
+ * @param backVolts Arc voltage at background, V
+ * @param backAmps Background current, A
+ * @param backTime Time at background, s
+ * @param speed Surface travel, in/min | mm/min
+ * @param [efficiency] 1 (default) for ASME arc energy; 0.6 for TIG by EN 1011-1
+ * @param [units] "US" (default) or "SI"
+ * @equation H = (Vp·Ip·tp + Vb·Ib·tb)/(tp + tb)/v·η: the mean of V·I, not the product of means
+ * @validity Square pulses; slopes between the levels are not counted
+ * @source ISO/TR 18491 and QW-409.1(c): instantaneous power; mean power of J. Braz. Soc. Mech. Sci. Eng. 2021, eq. 2–4
+ * @example =BEAD.HEAT_PULSED(10, 100, 0.5, 9, 30, 0.5, 5) → 7.62
+ */
+export function heatPulsedCell(
+  peakVolts: unknown,
+  peakAmps: unknown,
+  peakTime: unknown,
+  backVolts: unknown,
+  backAmps: unknown,
+  backTime: unknown,
+  speed: unknown,
+  efficiency?: unknown,
+  units?: unknown,
+): number {
+  return answer(units, (read) => {
+    const peak = {
+      volts: read.number("peakVolts", peakVolts, VOLTAGE),
+      amps: read.number("peakAmps", peakAmps, CURRENT),
+      seconds: read.number("peakTime", peakTime, TIME),
+    };
+    const back = {
+      volts: read.number("backVolts", backVolts, VOLTAGE),
+      amps: read.number("backAmps", backAmps, CURRENT),
+      seconds: read.number("backTime", backTime, TIME),
+    };
+    const travel = read.number("speed", speed, SPEED);
+    return read.give(
+      pulsedHeatInput(peak, back, travel, read.numberOr("efficiency", efficiency, SHARE, 1)),
+      HEAT_INPUT,
+    );
+  });
+}
+
+/**
+ * Heat input from the arc energy a meter read, kJ/in | kJ/mm.
+ * @customfunction HEAT_METERED
+ * @param joules Metered arc energy, J
+ * @param length Bead length it was spent on, in | mm
+ * @param [efficiency] 1 (default) for ASME arc energy; 0.6 for TIG by EN 1011-1
+ * @param [units] "US" (default) or "SI"
+ * @equation H = E/(1000·L)·η
+ * @validity Energy metered as instantaneous power over the arc-on time
+ * @source ASME BPVC Section IX QW-409.1(c), 2010 edition on
+ * @example =BEAD.HEAT_METERED(24000, 10, 1, "SI") → 2.4
+ */
+export function heatMeteredCell(
+  joules: unknown,
+  length: unknown,
+  efficiency?: unknown,
+  units?: unknown,
+): number {
+  return answer(units, (read) =>
+    read.give(
+      meteredHeatInput(
+        read.number("joules", joules, ENERGY),
+        read.number("length", length, LENGTH),
+        read.numberOr("efficiency", efficiency, SHARE, 1),
+      ),
+      HEAT_INPUT,
+    ),
+  );
+}
+
+/**
+ * Time-weighted mean current of a pulsed arc, A.
+ * @customfunction AMPS_MEAN
+ * @param peakAmps Peak current, A
+ * @param peakTime Time at peak, s
+ * @param backAmps Background current, A
+ * @param backTime Time at background, s
+ * @equation I = (Ip·tp + Ib·tb)/(tp + tb)
+ * @validity Square pulses
+ * @source Definition of a time-weighted mean
+ * @example =BEAD.AMPS_MEAN(180, 0.125, 90, 0.125) → 135
+ */
+export function ampsMeanCell(
+  peakAmps: unknown,
+  peakTime: unknown,
+  backAmps: unknown,
+  backTime: unknown,
+): number {
+  return answerAlike((read) =>
+    meanAmps(
+      read.number("peakAmps", peakAmps, CURRENT),
+      read.number("peakTime", peakTime, TIME),
+      read.number("backAmps", backAmps, CURRENT),
+      read.number("backTime", backTime, TIME),
+    ),
+  );
+}
+
+/**
+ * Share of the pulse time at peak that gives a mean current, 0 to 1.
+ * @customfunction PULSE_SHARE
+ * @param meanAmps Mean current wanted, A
+ * @param peakAmps Peak current, A
+ * @param backAmps Background current, A
+ * @equation s = (I − Ib)/(Ip − Ib)
+ * @validity mean between background and peak
+ * @source AMPS_MEAN solved for the share
+ * @example =BEAD.PULSE_SHARE(48, 65, 19.5) → 0.6264
+ */
+export function pulseShareCell(meanAmps: unknown, peakAmps: unknown, backAmps: unknown): number {
+  return answerAlike((read) =>
+    pulseShare(
+      read.number("meanAmps", meanAmps, CURRENT),
+      read.number("peakAmps", peakAmps, CURRENT),
+      read.number("backAmps", backAmps, CURRENT),
+    ),
+  );
+}
+
+/**
+ * Pulse rate at which successive spots overlap, Hz.
+ * @customfunction PULSE_RATE
+ * @param speed Surface travel, in/min | mm/min
+ * @param beadWidth Fused width, the size of one spot, in | mm
+ * @param [overlap] Share of a spot that the next one covers, 0 to under 1; 0.75 if left out
+ * @param [units] "US" (default) or "SI"
+ * @equation f = v/(b·(1 − o))
+ * @validity overlap at least 0 and under 1
+ * @source Geometry; an overlap of three quarters is common practice
+ * @example =BEAD.PULSE_RATE(5.138, 0.1694) → 2.022
+ */
+export function pulseRateCell(
+  speed: unknown,
+  beadWidth: unknown,
+  overlap?: unknown,
+  units?: unknown,
+): number {
+  return answer(units, (read) =>
+    pulseRate(
+      read.number("speed", speed, SPEED),
+      read.number("beadWidth", beadWidth, LENGTH),
+      read.numberOr("overlap", overlap, SHARE, COMMON_SPOT_OVERLAP),
+    ),
+  );
+}

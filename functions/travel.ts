@@ -1,0 +1,108 @@
+import { commonBeadWidth } from "../src/bead";
+import { tube } from "../src/limits";
+import { ANGLE, LENGTH, ROTATION, SPEED } from "../src/quantity";
+import { rotation, suggestedOverlap, suggestedSpeed, travelSpeed, travelTime } from "../src/travel";
+import { answer } from "./answer";
+import { readMaterial } from "./materials";
+
+/**
+ * Surface travel of the arc at a rotor speed, in/min | mm/min.
+ * @customfunction TRAVEL_SPEED
+ * @param od Outside diameter, in | mm
+ * @param rpm Rotor speed, turns per minute
+ * @param [units] "US" (default) or "SI"
+ * @equation v = π·d·n
+ * @validity od and rpm above 0
+ * @source Geometry
+ * @example =BEAD.TRAVEL_SPEED(1, 1.6) → 5.0265
+ */
+export function travelSpeedCell(od: unknown, rpm: unknown, units?: unknown): number {
+  return answer(units, (read) =>
+    read.give(travelSpeed(read.number("od", od, LENGTH), read.number("rpm", rpm, ROTATION)), SPEED),
+  );
+}
+
+/**
+ * Rotor speed for a surface travel, turns per minute.
+ * @customfunction TRAVEL_RPM
+ * @param od Outside diameter, in | mm
+ * @param speed Surface travel, in/min | mm/min
+ * @param [units] "US" (default) or "SI"
+ * @equation n = v/(π·d)
+ * @validity od and speed above 0
+ * @source Geometry
+ * @example =BEAD.TRAVEL_RPM(50.8, 127, "SI") → 0.795775
+ */
+export function travelRpmCell(od: unknown, speed: unknown, units?: unknown): number {
+  return answer(units, (read) =>
+    read.give(rotation(read.number("od", od, LENGTH), read.number("speed", speed, SPEED)), ROTATION),
+  );
+}
+
+/**
+ * Time of one turn and the overlap, s.
+ * @customfunction TRAVEL_TIME
+ * @param od Outside diameter, in | mm
+ * @param speed Surface travel, in/min | mm/min
+ * @param [overlap] Degrees past the full turn; 0 if left out
+ * @param [units] "US" (default) or "SI"
+ * @equation t = π·d·(360° + overlap)/360°/v
+ * @validity od and speed above 0, overlap not below 0
+ * @source Geometry
+ * @example =BEAD.TRAVEL_TIME(50.8, 127, 0, "SI") → 75.398224
+ */
+export function travelTimeCell(od: unknown, speed: unknown, overlap?: unknown, units?: unknown): number {
+  return answer(units, (read) =>
+    travelTime(
+      read.number("od", od, LENGTH),
+      read.number("speed", speed, SPEED),
+      read.numberOr("overlap", overlap, ANGLE, 0),
+    ),
+  );
+}
+
+/**
+ * Suggested travel speed for a wall, in/min | mm/min.
+ * @customfunction TRAVEL_SUGGEST
+ * @param wall Wall thickness, in | mm
+ * @param [beadWidth] Fused width aimed at, in | mm; 1 mm + 2 × wall if left out
+ * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
+ * @param [units] "US" (default) or "SI"
+ * @equation v = 1.6·α/b, so that v·b/(4α) = 0.4 (α hot)
+ * @validity A starting value for full-penetration single passes. The target 0.4 and the default width are common practice.
+ * @source Dimensionless speed of Rosenthal's plate; the level 0.4 is an estimate from common practice
+ * @example =BEAD.TRAVEL_SUGGEST(0.065) → 5.138
+ */
+export function travelSuggestCell(
+  wall: unknown,
+  beadWidth?: unknown,
+  material?: unknown,
+  units?: unknown,
+): number {
+  return answer(units, (read) => {
+    const common = commonBeadWidth(read.number("wall", wall, LENGTH));
+    const width = read.numberOr("beadWidth", beadWidth, LENGTH, common);
+    return read.give(suggestedSpeed(width, readMaterial(read, material)), SPEED);
+  });
+}
+
+/**
+ * Overlap past the start that covers one bead width, degrees, in steps of 5.
+ * @customfunction OVERLAP_SUGGEST
+ * @param od Outside diameter, in | mm
+ * @param wall Wall thickness, in | mm
+ * @param [beadWidth] Fused width, in | mm; 1 mm + 2 × wall if left out
+ * @param [units] "US" (default) or "SI"
+ * @equation 360°·b/(π·d), rounded up to a multiple of 5°
+ * @validity wall under half of od
+ * @source Geometry; one bead width of overlap is common practice
+ * @example =BEAD.OVERLAP_SUGGEST(1, 0.065) → 20
+ */
+export function overlapSuggestCell(od: unknown, wall: unknown, beadWidth?: unknown, units?: unknown): number {
+  return answer(units, (read) => {
+    const [diameter, thickness] = [read.number("od", od, LENGTH), read.number("wall", wall, LENGTH)];
+    tube(diameter, thickness);
+    const width = read.numberOr("beadWidth", beadWidth, LENGTH, commonBeadWidth(thickness));
+    return suggestedOverlap(diameter, thickness, width);
+  });
+}

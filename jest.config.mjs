@@ -1,0 +1,13 @@
+/** @type {import("jest").Config} */
+export default {
+  testMatch: ["<rootDir>/test/**/*.test.ts"],
+  testPathIgnorePatterns: ["/node_modules/", "<rootDir>/test/browser/"],
+  setupFiles: ["<rootDir>/test/custom-functions-host.ts"],
+  transform: {
+    "\\.(ts|mjs|js)$": ["@swc/jest", { jsc: { parser: { syntax: "typescript" }, target: "es2022" } }],
+  },
+  // The browser sheet's engine comes as ES modules only.
+  transformIgnorePatterns: ["/node_modules/(?!@odoo/)"],
+  moduleFileExtensions: ["ts", "mjs", "js", "json"],
+  collectCoverageFrom: ["src/**/*.ts", "functions/**/*.ts"],
+};

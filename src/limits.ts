@@ -1,0 +1,50 @@
+/**
+ * The limits that recur. Each takes base SI, gives the value back when it is allowed and refuses it otherwise,
+ * so that a calculation states its domain in its first lines.
+ */
+
+import type { Quantity } from "./quantity";
+import { COUNT, LENGTH, SHARE } from "./quantity";
+import { amount, Refusal, rule } from "./refusal";
+
+export function above0(argument: string, value: number, of: Quantity): number {
+  if (value > 0) return value;
+  throw new Refusal(argument, amount(value, of), rule`must be above 0`);
+}
+
+export function atLeast0(argument: string, value: number, of: Quantity): number {
+  if (value >= 0) return value;
+  throw new Refusal(argument, amount(value, of), rule`must not be below 0`);
+}
+
+export function between(argument: string, value: number, of: Quantity, least: number, most: number): number {
+  if (value >= least && value <= most) return value;
+  throw new Refusal(
+    argument,
+    amount(value, of),
+    rule`must be between ${amount(least, of)} and ${amount(most, of)}`,
+  );
+}
+
+/** A share of a whole that cannot be nothing: above 0, at most 1. */
+export function shareAbove0(argument: string, value: number): number {
+  if (value > 0 && value <= 1) return value;
+  throw new Refusal(argument, amount(value, SHARE), rule`must be above 0 and at most 1`);
+}
+
+export function wholeFrom1(argument: string, value: number, most: number): number {
+  if (Number.isInteger(value) && value >= 1 && value <= most) return value;
+  throw new Refusal(
+    argument,
+    amount(value, COUNT),
+    rule`must be a whole number from 1 to ${amount(most, COUNT)}`,
+  );
+}
+
+/** A tube has a bore: its wall is under half of its outside diameter. */
+export function tube(od: number, wall: number): void {
+  above0("od", od, LENGTH);
+  above0("wall", wall, LENGTH);
+  if (wall < od / 2) return;
+  throw new Refusal("wall", amount(wall, LENGTH), rule`must be under half of od, ${amount(od / 2, LENGTH)}`);
+}

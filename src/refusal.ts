@@ -1,0 +1,52 @@
+import type { Quantity, Units } from "./quantity";
+import { written } from "./quantity";
+
+/** A base SI value that the sentence will show in the reader's units. */
+export interface Amount {
+  readonly base: number;
+  readonly of: Quantity;
+}
+
+export function amount(base: number, of: Quantity): Amount {
+  return { base, of };
+}
+
+/** The words of a limit, with the amounts in it still in base SI. */
+export type Rule = readonly (string | Amount)[];
+
+/** Tag for a limit: rule`must be under half of od, ${amount(od / 2, LENGTH)}`. */
+export function rule(words: TemplateStringsArray, ...amounts: readonly Amount[]): Rule {
+  return words.flatMap((text, i) => {
+    const next = amounts[i];
+    return next === undefined ? [text] : [text, next];
+  });
+}
+
+/**
+ * `impossible`: an argument that cannot be; shown as #VALUE!.
+ * `unanswerable`: a fair question without an answer (outside a published table, a target out of reach); shown as #N/A.
+ */
+export type RefusalKind = "impossible" | "unanswerable";
+
+/** The only way a calculation says no: which argument, what it was, and the limit it broke. */
+export class Refusal extends Error {
+  constructor(
+    readonly argument: string,
+    readonly value: Amount | string,
+    readonly rule: Rule,
+    readonly kind: RefusalKind = "impossible",
+  ) {
+    super(`${argument} refused`);
+    this.name = "Refusal";
+  }
+
+  /** The sentence a person reads, in their units: `wall = -0.065 in: must be above 0`. */
+  sentence(units: Units): string {
+    const words = this.rule.map((part) => shown(part, units)).join("");
+    return `${this.argument} = ${shown(this.value, units)}: ${words}`;
+  }
+}
+
+function shown(part: string | Amount, units: Units): string {
+  return typeof part === "string" ? part : written(part.base, part.of, units);
+}
