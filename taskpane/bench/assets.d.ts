@@ -1,0 +1,6 @@
+/** Files that the bundler turns into modules. */
+declare module "*.css";
+declare module "*.xml" {
+  const text: string;
+  export default text;
+}

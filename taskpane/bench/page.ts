@@ -1,0 +1,84 @@
+/** The browser sheet: an open-source spreadsheet with our formulas in it and the task pane at its right. */
+
+import "bootstrap/dist/css/bootstrap.min.css";
+import "font-awesome/css/font-awesome.min.css";
+import "@odoo/o-spreadsheet/dist/o_spreadsheet.css";
+import "./page.css";
+
+import { Model, Spreadsheet } from "@odoo/o-spreadsheet";
+import templates from "@odoo/o-spreadsheet/dist/o_spreadsheet.xml";
+import { App } from "@odoo/owl";
+import Chart from "chart.js/auto";
+import * as chartParts from "chart.js";
+
+import { BrowserHost } from "../host/browser";
+import { mountPane } from "../pane/pane";
+import { TEMPLATES } from "../templates";
+import type { FunctionDefinition } from "./functions-host";
+import { provideFunctionsGlobal, registerFormulas } from "./functions-host";
+import { printSheet } from "./print";
+
+const NAMESPACE = "BEAD";
+
+async function start(): Promise<void> {
+  // The engine finds the chart library, and the parts it draws with, on the global.
+  Object.assign(globalThis, { Chart: Object.assign(Chart, chartParts, { Chart }) });
+  provideFunctionsGlobal();
+  await loadScript("../functions.js");
+  const { functions } = (await (await fetch("../functions.json")).json()) as {
+    functions: FunctionDefinition[];
+  };
+  registerFormulas(NAMESPACE, functions);
+
+  const model = new Model({
+    version: "19.3.0",
+    sheets: [{ id: "scratch", name: "Scratch", colNumber: 26, rowNumber: 100 }],
+  });
+  const host = new BrowserHost(model);
+  for (const template of TEMPLATES) await host.insert(template.plan("US"));
+  showFirstSheet(model);
+  await new App(Spreadsheet, { props: { model }, templates, env: {} as never }).mount(byId("sheet"));
+
+  const pane = byId("pane").attachShadow({ mode: "open" });
+  const styles = document.createElement("link");
+  styles.rel = "stylesheet";
+  styles.href = "../pane.css";
+  pane.append(styles);
+  mountPane(pane, host, "../help.html");
+  byId("print").addEventListener("click", () => {
+    printSheet(model);
+  });
+  // For the console and the tests: what a cell holds, which the painted grid does not tell.
+  Object.assign(globalThis, { ringbead: { model } });
+  document.documentElement.dataset.ready = "true";
+}
+
+function showFirstSheet(model: Model): void {
+  const [first] = model.getters.getSheetIds();
+  if (first === undefined) return;
+  model.dispatch("ACTIVATE_SHEET", { sheetIdFrom: model.getters.getActiveSheetId(), sheetIdTo: first });
+}
+
+function loadScript(address: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const script = document.createElement("script");
+    script.src = address;
+    script.onload = () => {
+      resolve();
+    };
+    script.onerror = () => {
+      reject(new Error(`${address} could not be loaded`));
+    };
+    document.head.append(script);
+  });
+}
+
+function byId(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (found === null) throw new Error(`the page has no #${id}`);
+  return found;
+}
+
+start().catch((problem: unknown) => {
+  byId("sheet").textContent = `The browser sheet could not start: ${String(problem)}`;
+});

@@ -1,0 +1,100 @@
+/**
+ * Prints the sheet being shown as a page of its own: the grid on screen is painted, so its cells are set out once more
+ * as a table, and only that is printed.
+ */
+
+import type { Model } from "@odoo/o-spreadsheet";
+
+const PRINT_ID = "print-page";
+
+export function printSheet(model: Model): void {
+  document.getElementById(PRINT_ID)?.remove();
+  const page = document.createElement("div");
+  page.id = PRINT_ID;
+  page.append(sheetTable(model), ...chartPictures());
+  document.body.append(page);
+  window.print();
+}
+
+export function sheetTable(model: Model): HTMLTableElement {
+  const { getters } = model;
+  const sheetId = getters.getActiveSheetId();
+  const table = document.createElement("table");
+  const used = usedArea(model, sheetId);
+  table.append(columnWidths(model, sheetId, used.columns));
+  for (let row = 0; row < used.rows; row += 1) {
+    const line = table.insertRow();
+    for (let col = 0; col < used.columns; col += 1) {
+      const position = { sheetId, col, row };
+      const merge = getters.getMerge(position);
+      if (merge !== undefined && (merge.left !== col || merge.top !== row)) continue;
+      const cell = line.insertCell();
+      if (merge !== undefined) {
+        cell.colSpan = merge.right - merge.left + 1;
+        cell.rowSpan = merge.bottom - merge.top + 1;
+      }
+      cell.textContent = getters.getEvaluatedCell(position).formattedValue;
+      dress(cell, model, position);
+    }
+  }
+  return table;
+}
+
+interface Position {
+  readonly sheetId: string;
+  readonly col: number;
+  readonly row: number;
+}
+
+/** Rows and columns up to the last cell that shows anything. */
+function usedArea(model: Model, sheetId: string): { rows: number; columns: number } {
+  let [rows, columns] = [0, 0];
+  const { numberOfRows, numberOfCols } = model.getters.getSheetSize(sheetId);
+  for (let row = 0; row < numberOfRows; row += 1) {
+    for (let col = 0; col < numberOfCols; col += 1) {
+      const position = { sheetId, col, row };
+      if (model.getters.getEvaluatedCell(position).formattedValue === "") continue;
+      const merge = model.getters.getMerge(position);
+      rows = Math.max(rows, (merge?.bottom ?? row) + 1);
+      columns = Math.max(columns, (merge?.right ?? col) + 1);
+    }
+  }
+  return { rows, columns };
+}
+
+function columnWidths(model: Model, sheetId: string, columns: number): HTMLElement {
+  const group = document.createElement("colgroup");
+  const widths = Array.from({ length: columns }, (_, col) => model.getters.getColSize(sheetId, col));
+  const total = widths.reduce((sum, width) => sum + width, 0);
+  for (const width of widths) {
+    const column = document.createElement("col");
+    column.style.width = `${((100 * width) / total).toFixed(2)}%`;
+    group.append(column);
+  }
+  return group;
+}
+
+function dress(cell: HTMLTableCellElement, model: Model, position: Position): void {
+  const style = model.getters.getCellComputedStyle(position);
+  const border = model.getters.getCellComputedBorder?.(position);
+  const isNumber = model.getters.getEvaluatedCell(position).type === "number";
+  Object.assign(cell.style, {
+    fontWeight: style.bold === true ? "600" : "",
+    fontStyle: style.italic === true ? "italic" : "",
+    fontSize: style.fontSize === undefined ? "" : `${String(style.fontSize)}pt`,
+    color: style.textColor ?? "",
+    background: style.fillColor ?? "",
+    textAlign: style.align ?? (isNumber ? "right" : "left"),
+    borderBottom: border?.bottom === undefined ? "" : `1px solid ${border.bottom.color}`,
+  });
+}
+
+/** The charts lie over the grid as drawings; the page takes them as pictures under the table. */
+function chartPictures(): HTMLImageElement[] {
+  return [...document.querySelectorAll<HTMLCanvasElement>(".o-figure canvas")].map((canvas) => {
+    const picture = document.createElement("img");
+    picture.src = canvas.toDataURL("image/png");
+    picture.alt = "Chart of the sheet";
+    return picture;
+  });
+}

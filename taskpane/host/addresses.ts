@@ -1,0 +1,39 @@
+/** Counting cells: "B4" and what lies beside it. */
+
+export interface Place {
+  readonly column: number;
+  readonly row: number;
+}
+
+/** Zero-based column and row of an address, dollar signs ignored. */
+export function placeOf(address: string): Place {
+  const parts = /^\$?([A-Z]+)\$?(\d+)$/.exec(address);
+  if (parts === null) throw new Error(`not an address: ${address}`);
+  const [, letters = "", digits = ""] = parts;
+  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  return { column, row: Number(digits) - 1 };
+}
+
+export function addressOf({ column, row }: Place): string {
+  let letters = "";
+  for (let left = column + 1; left > 0; left = Math.floor((left - 1) / 26)) {
+    letters = String.fromCharCode(65 + ((left - 1) % 26)) + letters;
+  }
+  return `${letters}${String(row + 1)}`;
+}
+
+/** The range a cell covers that spreads over some columns and rows. */
+export function spread(address: string, columns = 1, rows = 1): string {
+  const { column, row } = placeOf(address);
+  if (columns === 1 && rows === 1) return address;
+  return `${address}:${addressOf({ column: column + columns - 1, row: row + rows - 1 })}`;
+}
+
+/** A name not in use yet: "Procedure sheet", "Procedure sheet 2", … */
+export function freeName(wanted: string, taken: readonly string[]): string {
+  const used = new Set(taken.map((name) => name.toLowerCase()));
+  for (let n = 1; ; n += 1) {
+    const name = n === 1 ? wanted : `${wanted} ${String(n)}`;
+    if (!used.has(name.toLowerCase())) return name;
+  }
+}

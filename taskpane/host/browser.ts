@@ -1,0 +1,236 @@
+/** The browser sheet as a host: writes through the engine's commands, reads through its getters. */
+
+import type { Model } from "@odoo/o-spreadsheet";
+
+import type { Units } from "../../src/quantity";
+import { TEMPLATES } from "../templates";
+import type { Edit, Form } from "../templates/convert";
+import type { CellPlan, ChartPlan, SheetPlan } from "../templates/sheet";
+import { formName, UNITS_NAME } from "../templates/sheet";
+import { addressOf, freeName, placeOf } from "./addresses";
+import type { Host, SelectedCell } from "./host";
+import type { Style } from "./looks";
+import { LOOKS } from "./looks";
+
+const CHARACTER_WIDTH = 7.4;
+const ROW_HEIGHT = 21;
+const COLUMNS = 20;
+const SPARE_ROWS = 40;
+
+/** The engine keeps names for the whole workbook, so each sheet's names end in its own number. */
+const NAME_MARK = "__";
+
+export class BrowserHost implements Host {
+  readonly label = "this browser sheet";
+  readonly #model: Model;
+  #serial = 0;
+
+  constructor(model: Model) {
+    this.#model = model;
+  }
+
+  insert(plan: SheetPlan): Promise<string> {
+    const name = freeName(plan.title, this.#sheetNames());
+    this.#serial += 1;
+    const sheetId = `ringbead-${String(this.#serial)}-${String(Date.now())}`;
+    const lastRow = Math.max(...plan.cells.map(({ at, rows = 1 }) => placeOf(at).row + rows));
+    this.#do("CREATE_SHEET", { sheetId, name, position: 0, cols: COLUMNS, rows: lastRow + SPARE_ROWS });
+    plan.widths.forEach((width, column) => {
+      this.#do("RESIZE_COLUMNS_ROWS", {
+        sheetId,
+        dimension: "COL",
+        elements: [column],
+        size: Math.round(width * CHARACTER_WIDTH),
+      });
+    });
+    this.#do("SET_GRID_LINES_VISIBILITY", { sheetId, areGridLinesVisible: false });
+    for (const cell of plan.cells) this.#write(sheetId, cell);
+    const suffix = `${NAME_MARK}${String(this.#serial)}`;
+    for (const { name: cellName, at } of plan.names) {
+      this.#do("CREATE_NAMED_RANGE", {
+        sheetId,
+        name: cellName + suffix,
+        ranges: [this.#range(sheetId, at)],
+      });
+    }
+    for (const { at, allowed } of [...plan.lists, unitsLock(plan)]) this.#allowOnly(sheetId, at, allowed);
+    if (plan.frozenRows > 0) this.#do("FREEZE_ROWS", { sheetId, quantity: plan.frozenRows });
+    plan.charts.forEach((chart, i) => {
+      this.#chart(sheetId, chart, i);
+    });
+    this.#do("ACTIVATE_SHEET", { sheetIdFrom: this.#activeSheet(), sheetIdTo: sheetId });
+    return Promise.resolve(name);
+  }
+
+  readForm(): Promise<Form | undefined> {
+    const sheetId = this.#activeSheet();
+    const contents = new Map<string, string | number | boolean>();
+    const places = new Map<string, string>();
+    for (const { name, range } of this.#model.getters.getNamedRanges()) {
+      if (range.sheetId !== sheetId || range.invalidXc !== undefined) continue;
+      const position = { sheetId, col: range.zone.left, row: range.zone.top };
+      const bare = name.split(NAME_MARK)[0] ?? name;
+      const cell = this.#model.getters.getCell(position);
+      const formula =
+        cell?.isFormula === true
+          ? this.#model.getters.getCellText(position, { showFormula: true })
+          : undefined;
+      contents.set(bare, formula ?? this.#model.getters.getEvaluatedCell(position).value ?? "");
+      places.set(bare, addressOf({ column: position.col, row: position.row }));
+    }
+    const template = TEMPLATES.find(({ id }) => contents.has(formName(id)));
+    const units = contents.get(UNITS_NAME);
+    if (template === undefined || (units !== "US" && units !== "SI")) return Promise.resolve(undefined);
+    return Promise.resolve({ template, units: units satisfies Units, contents, places });
+  }
+
+  editForm(form: Form, edits: readonly Edit[]): Promise<void> {
+    const sheetId = this.#activeSheet();
+    for (const { name, content, format } of edits) {
+      const at = form.places.get(name);
+      if (at === undefined) continue;
+      if (name === UNITS_NAME && content !== undefined) this.#allowOnly(sheetId, at, [String(content)]);
+      const { column, row } = placeOf(at);
+      this.#do("UPDATE_CELL", {
+        sheetId,
+        col: column,
+        row,
+        ...(content === undefined ? {} : { content: String(content) }),
+        ...(format === undefined ? {} : { format }),
+      });
+    }
+    return Promise.resolve();
+  }
+
+  selectedCell(): Promise<SelectedCell | undefined> {
+    const position = this.#model.getters.getActivePosition();
+    const shown = this.#model.getters.getEvaluatedCell(position);
+    const cell = this.#model.getters.getCell(position);
+    return Promise.resolve({
+      address: addressOf({ column: position.col, row: position.row }),
+      formula:
+        cell?.isFormula === true ? this.#model.getters.getCellText(position, { showFormula: true }) : "",
+      shown: shown.formattedValue,
+      message: shown.message ?? "",
+    });
+  }
+
+  putFormula(formula: string): Promise<boolean> {
+    const position = this.#model.getters.getActivePosition();
+    if (this.#model.getters.getEvaluatedCell(position).formattedValue !== "") return Promise.resolve(false);
+    this.#do("UPDATE_CELL", { ...position, content: formula });
+    return Promise.resolve(true);
+  }
+
+  onChange(listener: () => void): void {
+    this.#model.on("update", this, listener);
+  }
+
+  /** The engine does not throw when it refuses a command; we do. */
+  #do(type: string, payload: object): void {
+    const dispatch = this.#model.dispatch as (
+      type: string,
+      payload: object,
+    ) => { isSuccessful: boolean; reasons: unknown };
+    const result = dispatch(type, payload);
+    if (!result.isSuccessful) throw new Error(`the sheet refused ${type}: ${String(result.reasons)}`);
+  }
+
+  #activeSheet(): string {
+    return this.#model.getters.getActiveSheetId();
+  }
+
+  #sheetNames(): string[] {
+    return this.#model.getters.getSheetIds().map((id) => this.#model.getters.getSheetName(id));
+  }
+
+  #range(sheetId: string, address: string): unknown {
+    return this.#model.getters.getRangeDataFromXc(sheetId, address);
+  }
+
+  #write(sheetId: string, cell: CellPlan): void {
+    const { column, row } = placeOf(cell.at);
+    const look = LOOKS[cell.look];
+    this.#do("UPDATE_CELL", {
+      sheetId,
+      col: column,
+      row,
+      content: String(cell.content),
+      style: engineStyle(look),
+      ...(cell.format === undefined || cell.format === "General" ? {} : { format: cell.format }),
+    });
+    const { columns = 1, rows = 1 } = cell;
+    const zone = { left: column, right: column + columns - 1, top: row, bottom: row + rows - 1 };
+    if (columns > 1 || rows > 1) this.#do("ADD_MERGE", { sheetId, target: [zone] });
+    if (rows > 1) {
+      const elements = Array.from({ length: rows }, (_, i) => row + i);
+      this.#do("RESIZE_COLUMNS_ROWS", { sheetId, dimension: "ROW", elements, size: ROW_HEIGHT });
+    }
+    if (look.underline !== undefined) {
+      this.#do("SET_ZONE_BORDERS", {
+        sheetId,
+        target: [zone],
+        border: { position: "bottom", color: look.underline, style: "thin" },
+      });
+    }
+  }
+
+  #allowOnly(sheetId: string, at: string, values: readonly string[]): void {
+    this.#do("ADD_DATA_VALIDATION_RULE", {
+      sheetId,
+      ranges: [this.#range(sheetId, at)],
+      rule: {
+        id: `allowed-${at}`,
+        isBlocking: true,
+        criterion: { type: "isValueInList", values, displayStyle: values.length > 1 ? "arrow" : "plainText" },
+      },
+    });
+  }
+
+  #chart(sheetId: string, chart: ChartPlan, serial: number): void {
+    const { column, row } = placeOf(chart.from);
+    const end = placeOf(chart.to);
+    const width = (end.column - column + 1) * 80;
+    this.#do("CREATE_CHART", {
+      sheetId,
+      chartId: `${sheetId}-chart-${String(serial)}`,
+      figureId: `${sheetId}-figure-${String(serial)}`,
+      col: column,
+      row,
+      offset: { x: 0, y: 0 },
+      size: { width, height: (end.row - row + 1) * ROW_HEIGHT },
+      definition: {
+        type: chart.kind,
+        title: { text: chart.title },
+        dataSource: {
+          type: "range",
+          dataSets: chart.values.map((dataRange, i) => ({ dataSetId: String(i), dataRange })),
+          dataSetsHaveTitle: false,
+          labelRange: chart.labels,
+        },
+        dataSetStyles: {},
+        legendPosition: "none",
+        stacked: false,
+      },
+    });
+  }
+}
+
+/** The units cell takes no other word: retyping it would read inches as millimetres. */
+function unitsLock(plan: SheetPlan): { at: string; allowed: readonly string[] } {
+  const at = plan.names.find(({ name }) => name === UNITS_NAME)?.at ?? "";
+  return { at, allowed: [plan.units] };
+}
+
+function engineStyle(look: Style): object {
+  return {
+    ...(look.bold === true ? { bold: true } : {}),
+    ...(look.italic === true ? { italic: true } : {}),
+    ...(look.size === undefined ? {} : { fontSize: look.size }),
+    ...(look.ink === undefined ? {} : { textColor: look.ink }),
+    ...(look.fill === undefined ? {} : { fillColor: look.fill }),
+    ...(look.align === undefined ? {} : { align: look.align }),
+    ...(look.wrap === true ? { wrapping: "wrap" } : {}),
+    verticalAlign: "middle",
+  };
+}

@@ -1,0 +1,54 @@
+/** Finds a formula by what it is about, shows its arguments and puts its example into an empty cell. */
+
+import type { Host } from "../host/host";
+import { button, element, facts, part } from "./dom";
+import type { FormulaHelp } from "./help";
+import { search, signature } from "./help";
+
+export function formulaFinder(
+  host: Host,
+  attempt: (work: () => Promise<string>) => () => Promise<void>,
+): HTMLElement {
+  const list = element("div", { class: "found" });
+  const count = element("p", { role: "status", class: "count" });
+  const box = element("input", { type: "search", id: "find", autocomplete: "off" });
+  const show = (): void => {
+    const found = search(box.value);
+    count.textContent = `${String(found.length)} formula${found.length === 1 ? "" : "s"}`;
+    list.replaceChildren(...found.map((formula) => entry(formula, host, attempt)));
+  };
+  box.addEventListener("input", show);
+  show();
+  return part(
+    "Find a formula",
+    element("label", { for: "find" }, "Words, such as purge or gap"),
+    box,
+    count,
+    list,
+  );
+}
+
+function entry(
+  formula: FormulaHelp,
+  host: Host,
+  attempt: (work: () => Promise<string>) => () => Promise<void>,
+): HTMLElement {
+  const put = async (): Promise<string> =>
+    (await host.putFormula(formula.example))
+      ? `Put ${formula.example} into the selected cell.`
+      : "The selected cell is not empty; nothing was overwritten.";
+  return element(
+    "details",
+    {},
+    element("summary", {}, element("code", {}, formula.id), ` ${formula.meaning}`),
+    element("p", {}, element("code", {}, signature(formula))),
+    facts(formula.parameters.map(({ name, description }) => [name, description] as const)),
+    facts([
+      ["Equation", formula.equation],
+      ["Valid for", formula.validity],
+      ["Source", formula.source],
+      ["Example", `${formula.example} → ${formula.result}`],
+    ]),
+    button("Put the example in the cell", attempt(put)),
+  );
+}

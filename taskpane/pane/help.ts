@@ -1,0 +1,35 @@
+/** The formulas' help as the build read it from their comments: the same text that BEAD.ABOUT gives. */
+
+import help from "../../generated/help.json";
+
+export type FormulaHelp = (typeof help.formulas)[number];
+
+export const VERSION = help.version;
+export const FORMULAS: readonly FormulaHelp[] = help.formulas;
+
+/** The formula as one types it, with its arguments: BEAD.STANDOFF(wall, [allowance], [units]). */
+export function signature({ id, parameters }: FormulaHelp): string {
+  const names = parameters.map(({ name, optional, repeating }) => {
+    const shown = repeating ? `${name}…` : name;
+    return optional || repeating ? `[${shown}]` : shown;
+  });
+  return `${help.namespace}.${id}(${names.join(", ")})`;
+}
+
+/** Our formulas in a cell's formula, in the order they stand there, each once. */
+export function formulasIn(formula: string): FormulaHelp[] {
+  const named = [...formula.toUpperCase().matchAll(/BEAD[._]([A-Z0-9_]+)\s*\(/g)].map(([, id]) => id);
+  return [...new Set(named)].flatMap((id) => FORMULAS.filter((one) => one.id === id));
+}
+
+/** Formulas whose name, meaning or arguments hold every word typed. */
+export function search(typed: string): FormulaHelp[] {
+  const words = typed
+    .toLowerCase()
+    .split(/[\s.]+/)
+    .filter((word) => word !== "" && word !== "bead");
+  return FORMULAS.filter(({ id, meaning, parameters }) => {
+    const text = `${id.replaceAll("_", " ")} ${id} ${meaning} ${parameters.map(({ name }) => name).join(" ")}`;
+    return words.every((word) => text.toLowerCase().includes(word));
+  });
+}

@@ -1,0 +1,118 @@
+/** The task pane: the same in Excel and beside the browser sheet; all it knows of either is the host interface. */
+
+import type { Units } from "../../src/quantity";
+import type { Host } from "../host/host";
+import { TEMPLATES } from "../templates";
+import { convert } from "../templates/convert";
+import { CAUTIONS } from "./cautions";
+import { button, element, part } from "./dom";
+import { formulaFinder } from "./finder";
+import { VERSION } from "./help";
+import { cellExplainer } from "./explain";
+
+const SYSTEM_NAMES: Record<Units, string> = {
+  US: "US: inches, ft³/h, psi",
+  SI: "SI: millimetres, L/min, bar",
+};
+
+/** Builds the pane inside `root`. */
+export function mountPane(root: ParentNode & Node, host: Host, helpPage: string): void {
+  const status = element("p", { role: "status", class: "status" });
+  const say = (text: string): void => {
+    status.textContent = text;
+  };
+  /** Runs what a button asks for; a failure is said, never swallowed. */
+  const attempt = (work: () => Promise<string>) => async (): Promise<void> => {
+    say("Working…");
+    try {
+      say(await work());
+    } catch (problem) {
+      say(
+        `That failed: ${problem instanceof Error ? problem.message : String(problem)}. Nothing else was changed.`,
+      );
+    }
+  };
+
+  root.append(
+    element(
+      "main",
+      { class: "pane" },
+      element("h1", {}, "Ringbead"),
+      element("p", { class: "lead" }, "Orbital TIG tube welds, planned in a sheet."),
+      status,
+      insertPart(host, attempt),
+      convertPart(host, attempt),
+      cellExplainer(host),
+      formulaFinder(host, attempt),
+      element(
+        "details",
+        { class: "cautions", open: "" },
+        element("summary", {}, "Cautions"),
+        listOf(CAUTIONS),
+      ),
+      element(
+        "footer",
+        {},
+        element("a", { href: helpPage, target: "_blank", rel: "noopener" }, "Help for every formula"),
+        element("span", {}, `Version ${VERSION}`),
+      ),
+    ),
+  );
+}
+
+type Attempt = (work: () => Promise<string>) => () => Promise<void>;
+
+function insertPart(host: Host, attempt: Attempt): HTMLElement {
+  const choices = TEMPLATES.map(({ id, title }) => element("option", { value: id }, title));
+  const which = element("select", { id: "template" }, ...choices);
+  const units = (Object.keys(SYSTEM_NAMES) as Units[]).map((system, i) => {
+    const radio = element("input", {
+      type: "radio",
+      name: "units",
+      value: system,
+      id: `units-${system}`,
+      ...(i === 0 ? { checked: "" } : {}),
+    });
+    return { system, radio, label: element("label", { for: radio.id }, SYSTEM_NAMES[system]) };
+  });
+  const insert = async (): Promise<string> => {
+    const template = TEMPLATES.find(({ id }) => id === which.value);
+    const system = units.find(({ radio }) => radio.checked)?.system ?? "US";
+    if (template === undefined) return "Choose a sheet first.";
+    const name = await host.insert(template.plan(system));
+    return `Inserted “${name}” in ${system} units. Its example values are invented: type your own.`;
+  };
+  return part(
+    "Insert a sheet",
+    element("label", { for: "template" }, "Sheet"),
+    which,
+    element(
+      "fieldset",
+      {},
+      element("legend", {}, "Units"),
+      ...units.map(({ radio, label }) => element("div", { class: "choice" }, radio, label)),
+    ),
+    button("Insert", attempt(insert)),
+  );
+}
+
+function convertPart(host: Host, attempt: Attempt): HTMLElement {
+  const run = async (): Promise<string> => {
+    const form = await host.readForm();
+    if (form === undefined)
+      return "The sheet being shown is not one that Ringbead inserted; nothing to convert.";
+    const conversion = convert(form);
+    if ("problem" in conversion) return conversion.problem;
+    await host.editForm(form, conversion.edits);
+    return `Converted to ${conversion.to}: the typed numbers were rewritten, the physics is the same.`;
+  };
+  return part(
+    "Convert this sheet",
+    element("p", {}, "Rewrites the typed numbers in the other system of units."),
+    button("Convert this sheet", attempt(run)),
+  );
+}
+
+function listOf(texts: readonly string[]): HTMLElement {
+  return element("ul", {}, ...texts.map((text) => element("li", {}, text)));
+}

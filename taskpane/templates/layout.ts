@@ -1,0 +1,183 @@
+/**
+ * Sets a form out on a grid: sections below each other, each with a left and a right block of rows, every row label,
+ * value and unit. Formulas speak of other rows by name, `{wall}`; the addresses are filled in when all rows are placed,
+ * so that a row can be added anywhere.
+ */
+
+import type { Quantity, Units } from "../../src/quantity";
+import { formatOf } from "./formats";
+import type { CellPlan, ListPlan, Look, NamePlan } from "./sheet";
+import { UNITS_NAME } from "./sheet";
+
+/** Left block in columns A to D, right block in E to H. */
+export type Side = "left" | "right";
+const FIRST_COLUMN: Record<Side, number> = { left: 0, right: 4 };
+const BLOCK_COLUMNS = 4;
+const ALL_COLUMNS = 2 * BLOCK_COLUMNS;
+
+export interface Row {
+  readonly label: string;
+  readonly name: string;
+  /** A constant or a formula; an input may differ between the systems. */
+  readonly content: string | number | Record<Units, string | number>;
+  readonly look: Extract<Look, "input" | "inputText" | "result" | "text" | "locked">;
+  readonly quantity?: Quantity;
+  /** Text beside the value instead of the quantity's unit. */
+  readonly unit?: string;
+  /** How many cells the answer fills to the right. */
+  readonly spill?: number;
+  readonly allowed?: readonly string[];
+  readonly format?: string;
+}
+
+export class Layout {
+  readonly cells: CellPlan[] = [];
+  readonly names: NamePlan[] = [];
+  readonly lists: ListPlan[] = [];
+  #row = 1;
+
+  constructor(readonly units: Units) {}
+
+  get lastRow(): number {
+    return this.#row - 1;
+  }
+
+  /** The row that the next line will take. */
+  get nextRow(): number {
+    return this.#row;
+  }
+
+  /** One cell across the whole form, in as many rows as it needs. */
+  banner(content: string, look: Look, rows = 1): void {
+    this.#put(0, content, look, { columns: ALL_COLUMNS, rows });
+    this.#row += rows;
+  }
+
+  section(title: string): void {
+    this.banner(title, "section");
+  }
+
+  /** A left and a right block that start on the same line. */
+  blocks(left: readonly Row[], right: readonly Row[]): void {
+    const top = this.#row;
+    for (const [side, rows] of [["left", left] as const, ["right", right] as const]) {
+      this.#row = top;
+      for (const row of rows) this.#place(row, side);
+    }
+    this.#row = top + Math.max(left.length, right.length);
+  }
+
+  /** One label and a text across the rest of the form. */
+  wide(label: string, name: string, content: string, look: Look): void {
+    this.#put(0, label, "label");
+    this.#put(1, content, look, { columns: ALL_COLUMNS - 1 });
+    this.#name(name, 1, undefined, false);
+    this.#row += 1;
+  }
+
+  /** A table that one formula fills, under its headings; `rows` is how far it spills. */
+  table(
+    side: Side,
+    name: string,
+    headings: readonly string[],
+    formula: string,
+    formats: readonly string[],
+    rows: number,
+  ): void {
+    const column = FIRST_COLUMN[side];
+    headings.forEach((heading, i) => {
+      this.#put(column + i, heading, "heading");
+    });
+    this.#row += 1;
+    this.#put(column, formula, "text");
+    this.#name(name, column, undefined, false);
+    for (let r = 0; r < rows; r += 1) {
+      formats.forEach((format, c) => {
+        if (r === 0 && c === 0) return;
+        this.#put(column + c, "", c === 0 ? "text" : "result", { format });
+      });
+      this.#row += 1;
+    }
+  }
+
+  /** Goes back to a line, to fill the other side of it. */
+  backTo(row: number): void {
+    this.#row = row;
+  }
+
+  downTo(row: number): void {
+    this.#row = Math.max(this.#row, row);
+  }
+
+  /** A cell anywhere on the current line. */
+  cell(column: number, content: string | number, look: Look, more: Partial<CellPlan> = {}): void {
+    this.#put(column, content, look, more);
+  }
+
+  nextLine(): void {
+    this.#row += 1;
+  }
+
+  /** The cells with every {name} replaced by its address, and {name?} by the address or "" where that cell is blank. */
+  finished(): CellPlan[] {
+    const places = new Map(this.names.map(({ name, at }) => [name, absolute(at)]));
+    const fill = (content: string): string =>
+      content.replace(/\{(\w+)(\?)?\}/g, (_, name: string, optional?: string) => {
+        const place = places.get(name);
+        if (place === undefined) throw new Error(`the form has no row named ${name}`);
+        return optional === undefined ? place : `IF(${place}="","",${place})`;
+      });
+    return this.cells.map((cell) =>
+      typeof cell.content === "string" && cell.content.startsWith("=")
+        ? { ...cell, content: fill(cell.content) }
+        : cell,
+    );
+  }
+
+  #place(row: Row, side: Side): void {
+    const column = FIRST_COLUMN[side];
+    const content = typeof row.content === "object" ? row.content[this.units] : row.content;
+    const format =
+      row.format ?? (row.quantity === undefined ? undefined : formatOf(row.quantity, this.units));
+    const spill = row.spill ?? 1;
+    const isText = row.quantity === undefined && row.unit === undefined && row.spill === undefined;
+    this.#put(column, row.label, "label");
+    this.#put(column + 1, content, row.look, {
+      ...(format === undefined ? {} : { format }),
+      ...(isText ? { columns: BLOCK_COLUMNS - 1 } : {}),
+    });
+    for (let i = 1; i < spill; i += 1) {
+      this.#put(column + 1 + i, "", row.look, format === undefined ? {} : { format });
+    }
+    const unit = row.unit ?? unitText(row.quantity);
+    if (unit !== "") this.#put(column + 1 + spill, unit, "unit");
+    this.#name(row.name, column + 1, row.quantity, row.look === "input" || row.look === "inputText");
+    if (row.allowed !== undefined)
+      this.lists.push({ at: address(column + 1, this.#row), allowed: row.allowed });
+    this.#row += 1;
+  }
+
+  #put(column: number, content: string | number, look: Look, more: Partial<CellPlan> = {}): void {
+    this.cells.push({ at: address(column, this.#row), content, look, ...more });
+  }
+
+  #name(name: string, column: number, quantity: Quantity | undefined, input: boolean): void {
+    const at = address(column, this.#row);
+    this.names.push({ name, at, input, ...(quantity === undefined ? {} : { quantity }) });
+  }
+}
+
+/** The unit of a quantity, as text where both systems share it, else as a formula that follows the units cell. */
+function unitText(quantity: Quantity | undefined): string {
+  if (quantity === undefined) return "";
+  const [us, si] = [quantity.US.unit, quantity.SI.unit];
+  return us === si ? us : `=IF({${UNITS_NAME}}="SI","${si}","${us}")`;
+}
+
+export function address(column: number, row: number): string {
+  return `${String.fromCharCode("A".charCodeAt(0) + column)}${String(row)}`;
+}
+
+function absolute(at: string): string {
+  return at.replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
+}

@@ -1,0 +1,97 @@
+/**
+ * A sheet as data: what a host needs to write it, and nothing about how. Addresses are A1; formulas are in English with
+ * commas and points, as both hosts take them.
+ */
+
+import type { Quantity, Units } from "../../src/quantity";
+
+/** What a cell is for, which decides how it looks. */
+export type Look =
+  | "title"
+  | "subtitle"
+  | "section"
+  | "label"
+  | "input"
+  | "inputText"
+  | "result"
+  | "text"
+  | "unit"
+  | "heading"
+  | "note"
+  | "caution"
+  | "verdict"
+  | "line"
+  | "locked";
+
+export interface CellPlan {
+  readonly at: string;
+  readonly content: string | number;
+  readonly look: Look;
+  /** Number format; left out for text. */
+  readonly format?: string;
+  /** How many columns the cell spreads over, 1 if left out. */
+  readonly columns?: number;
+  /** How many rows the cell spreads over, 1 if left out. */
+  readonly rows?: number;
+}
+
+/** A name of the sheet: a person's own formulas may use it, and conversion finds the cell by it wherever it has moved. */
+export interface NamePlan {
+  readonly name: string;
+  readonly at: string;
+  /** The quantity in the cell, so that conversion can rewrite number and format; left out for text. */
+  readonly quantity?: Quantity;
+  readonly input: boolean;
+}
+
+export interface ListPlan {
+  readonly at: string;
+  readonly allowed: readonly string[];
+}
+
+export interface ChartPlan {
+  readonly title: string;
+  readonly kind: "bar" | "line";
+  readonly labels: string;
+  readonly values: readonly string[];
+  /** The corner cells the chart lies between. */
+  readonly from: string;
+  readonly to: string;
+  readonly axis: string;
+}
+
+export interface PrintPlan {
+  readonly area: string;
+  readonly landscape: boolean;
+  readonly titleRows?: string;
+}
+
+export interface SheetPlan {
+  readonly template: TemplateId;
+  readonly title: string;
+  readonly units: Units;
+  /** Column widths in characters, from A on. */
+  readonly widths: readonly number[];
+  readonly cells: readonly CellPlan[];
+  readonly names: readonly NamePlan[];
+  readonly lists: readonly ListPlan[];
+  readonly charts: readonly ChartPlan[];
+  readonly frozenRows: number;
+  readonly print: PrintPlan;
+}
+
+export type TemplateId = "procedure";
+
+export interface Template {
+  readonly id: TemplateId;
+  /** Name of the new sheet, and of the choice in the pane. */
+  readonly title: string;
+  readonly purpose: string;
+  plan(units: Units): SheetPlan;
+}
+
+/** Two names that every sheet carries: the one that tells which template it is, and that of its system of units. */
+export function formName(template: TemplateId): string {
+  return `form_${template}`;
+}
+export const UNITS_NAME = "sheet_units";
