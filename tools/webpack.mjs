@@ -1,5 +1,7 @@
 /** Three bundles: the functions, the pane in Excel, and the browser sheet with its engine. None holds another's code. */
 
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import path from "node:path";
 
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
@@ -16,13 +18,25 @@ const typescript = {
   },
 };
 
+/** @param {string[]} files */
+function fingerprint(...files) {
+  const hash = createHash("sha256");
+  for (const file of files) hash.update(readFileSync(file));
+  return hash.digest("hex");
+}
+
 /** @type {import("webpack").Configuration} */
 const common = {
   mode: "production",
   target: ["web", "es2020"],
   context: root,
   resolve: { extensions: [".ts", ".js"] },
-  cache: { type: "filesystem", cacheDirectory: path.join(root, ".cache", "webpack") },
+  cache: {
+    type: "filesystem",
+    cacheDirectory: path.join(root, ".cache", "webpack"),
+    // A cache made with other settings or packages must never be used again.
+    version: fingerprint(import.meta.filename, path.join(root, "package-lock.json")),
+  },
   performance: { hints: false },
   devtool: "source-map",
 };
@@ -46,6 +60,11 @@ export const bundles = [
   {
     ...common,
     name: "browser sheet",
+    // The engine's "browser" entry is a script for a page of globals; its module is what can be bundled.
+    resolve: {
+      ...common.resolve,
+      alias: { "@odoo/o-spreadsheet$": path.join(root, "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js") },
+    },
     entry: "./taskpane/bench/page.ts",
     output: {
       path: path.join(dist, "sheet"),

@@ -13,7 +13,19 @@ export function printSheet(model: Model): void {
   page.id = PRINT_ID;
   page.append(sheetTable(model), ...chartPictures());
   document.body.append(page);
+  page.style.setProperty("zoom", String(fitting(page)));
   window.print();
+}
+
+/** The part of a page inside its margins that both Letter and A4 offer, in CSS pixels. */
+const PAGE = { width: 715, height: 960 };
+
+/** How much the page has to shrink to be one page. */
+function fitting(page: HTMLElement): number {
+  Object.assign(page.style, { display: "block", width: `${String(PAGE.width)}px` });
+  const { height } = page.getBoundingClientRect();
+  page.removeAttribute("style");
+  return Math.min(1, PAGE.height / height);
 }
 
 export function sheetTable(model: Model): HTMLTableElement {

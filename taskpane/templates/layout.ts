@@ -26,6 +26,8 @@ export interface Row {
   readonly unit?: string;
   /** How many cells the answer fills to the right. */
   readonly spill?: number;
+  /** How many columns a single answer spreads over. */
+  readonly columns?: number;
   readonly allowed?: readonly string[];
   readonly format?: string;
 }
@@ -139,18 +141,15 @@ export class Layout {
     const content = typeof row.content === "object" ? row.content[this.units] : row.content;
     const format =
       row.format ?? (row.quantity === undefined ? undefined : formatOf(row.quantity, this.units));
-    const spill = row.spill ?? 1;
-    const isText = row.quantity === undefined && row.unit === undefined && row.spill === undefined;
-    this.#put(column, row.label, "label");
-    this.#put(column + 1, content, row.look, {
-      ...(format === undefined ? {} : { format }),
-      ...(isText ? { columns: BLOCK_COLUMNS - 1 } : {}),
-    });
-    for (let i = 1; i < spill; i += 1) {
-      this.#put(column + 1 + i, "", row.look, format === undefined ? {} : { format });
-    }
+    const { spill = 1 } = row;
     const unit = row.unit ?? unitText(row.quantity);
-    if (unit !== "") this.#put(column + 1 + spill, unit, "unit");
+    const isText = row.quantity === undefined && row.unit === undefined;
+    const columns = row.columns ?? (isText ? BLOCK_COLUMNS - 1 : 1);
+    const more = format === undefined ? {} : { format };
+    this.#put(column, row.label, "label");
+    this.#put(column + 1, content, row.look, columns > 1 ? { ...more, columns } : more);
+    for (let i = 1; i < spill; i += 1) this.#put(column + 1 + i, "", row.look, more);
+    if (unit !== "") this.#put(column + 1 + Math.max(spill, columns), unit, "unit");
     this.#name(row.name, column + 1, row.quantity, row.look === "input" || row.look === "inputText");
     if (row.allowed !== undefined)
       this.lists.push({ at: address(column + 1, this.#row), allowed: row.allowed });

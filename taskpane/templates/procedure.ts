@@ -22,7 +22,7 @@ import { Layout } from "./layout";
 import type { SheetPlan, Template } from "./sheet";
 import { formName, UNITS_NAME } from "./sheet";
 
-const WIDTHS = [27, 12, 10, 9, 27, 12, 10, 9];
+const WIDTHS = [29, 11, 9, 9, 29, 11, 9, 9];
 
 /** An invented job, so marked on the sheet. */
 const JOB: Row[] = [
@@ -41,7 +41,7 @@ const TUBE: Row[] = [
   { label: "Wall", name: "wall", content: { US: 0.065, SI: 1.65 }, look: "input", quantity: LENGTH },
   { label: "Material", name: "material", content: "316L", look: "inputText", allowed: DESIGNATIONS },
   {
-    label: "Bead width (blank: 1 mm + 2 × wall)",
+    label: "Bead width (blank: common)",
     name: "bead_width",
     content: "",
     look: "input",
@@ -160,7 +160,7 @@ const GAP_RESULTS: Row[] = [
     look: "result",
     quantity: LENGTH,
     format: "General",
-    spill: 1,
+    columns: 2,
   },
   {
     label: "Electrode length",
@@ -266,8 +266,8 @@ const CHECKS: readonly (readonly [label: string, name: string, formula: string])
   [
     "Tube and units",
     "check_tube",
-    '=IF(AND({sheet_units}="US",OR(N({wall})>=0.3,N({od})>16)),"Outside diameter and wall look like millimetres; this sheet is in inches.",' +
-      'IF(AND({sheet_units}="SI",OR(AND(N({wall})>0,N({wall})<0.3),AND(N({od})>0,N({od})<3))),"Outside diameter and wall look like inches; this sheet is in millimetres.",' +
+    '=IF(AND({sheet_units}="US",OR(SUM({wall})>=0.3,SUM({od})>16)),"Outside diameter and wall look like millimetres; this sheet is in inches.",' +
+      'IF(AND({sheet_units}="SI",OR(AND(SUM({wall})>0,SUM({wall})<0.3),AND(SUM({od})>0,SUM({od})<3))),"Outside diameter and wall look like inches; this sheet is in millimetres.",' +
       'BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},{bead_width?},{sheet_units})))',
   ],
   ["Standoff", "check_standoff", '=BEAD.REASON("STANDOFF",{wall},{allowance},{sheet_units})'],
@@ -294,7 +294,7 @@ const CHECKS: readonly (readonly [label: string, name: string, formula: string])
   [
     "Purge",
     "check_purge",
-    '=IF(N({bore})>=N({od}),"bore must be under the outside diameter",IFERROR(BEAD.REASON("PURGE_TIME",{bore},{dam_spacing},{purge_flow},{target_ppm},{supply_ppm},{cells},{sheet_units}),"waits for the bore"))',
+    '=IF(SUM({bore})>=SUM({od}),"bore must be under the outside diameter",IFERROR(BEAD.REASON("PURGE_TIME",{bore},{dam_spacing},{purge_flow},{target_ppm},{supply_ppm},{cells},{sheet_units}),"waits for the bore"))',
   ],
   ["Cycle", "check_cycle", `=IFERROR(BEAD.REASON("CYCLE_TIME",${CYCLE}),"waits for the checks above")`],
 ];
