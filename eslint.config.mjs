@@ -2,7 +2,11 @@ import js from "@eslint/js";
 import globals from "globals";
 import ts from "typescript-eslint";
 
-/** @param {string[]} patterns @param {string} message */
+/**
+ * Arrows between the rooms run one way.
+ * @param {string[]} patterns @param {string} message
+ * @returns {import("eslint").Linter.RulesRecord}
+ */
 function noImport(patterns, message) {
   return { "no-restricted-imports": ["error", { patterns: [{ regex: patterns.join("|"), message }] }] };
 }

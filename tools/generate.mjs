@@ -1,4 +1,4 @@
-/** Writes what the sources import from generated/: help.json and associate.ts. Files that are right are left alone. */
+/** Writes what the sources import from generated/: help.json, functions.json and associate.ts. Files that are right are left alone. */
 
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
@@ -13,6 +13,7 @@ export async function generate(url = DEVELOPMENT_URL) {
   }
   mkdirSync(generated, { recursive: true });
   writeIfChanged(path.join(generated, "help.json"), `${JSON.stringify(metadata.help, null, 1)}\n`);
+  writeIfChanged(path.join(generated, "functions.json"), `${JSON.stringify(metadata.functionsJson, null, 1)}\n`);
   writeIfChanged(path.join(generated, "associate.ts"), metadata.associateTs);
   return metadata;
 }

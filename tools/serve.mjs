@@ -30,8 +30,13 @@ function handle(request, response) {
   const asked = decodeURIComponent(pathname.endsWith("/") ? `${pathname}index.html` : pathname);
   const file = path.join(dist, path.normalize(asked));
   if (!file.startsWith(dist + path.sep) || !isFile(file)) return plain(response, 404, "not found");
-  const type = /** @type {Record<string, string>} */ (TYPES)[path.extname(file)] ?? "application/octet-stream";
-  response.writeHead(200, { "Content-Type": type, "Cache-Control": "no-cache", "X-Content-Type-Options": "nosniff" });
+  const type =
+    /** @type {Record<string, string>} */ (TYPES)[path.extname(file)] ?? "application/octet-stream";
+  response.writeHead(200, {
+    "Content-Type": type,
+    "Cache-Control": "no-cache",
+    "X-Content-Type-Options": "nosniff",
+  });
   createReadStream(file).pipe(response);
 }
 
@@ -77,5 +82,7 @@ export async function serve(port, say = () => undefined) {
     if (problem.code !== "EADDRINUSE") throw problem;
     say(`port ${candidate} is taken by another program; trying ${candidate + 1}`);
   }
-  throw new Error(`ports ${port} to ${port + MOST_PORTS_TRIED - 1} are all taken; close a program or set --port`);
+  throw new Error(
+    `ports ${port} to ${port + MOST_PORTS_TRIED - 1} are all taken; close a program or set --port`,
+  );
 }

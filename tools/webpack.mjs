@@ -63,7 +63,9 @@ export const bundles = [
     // The engine's "browser" entry is a script for a page of globals; its module is what can be bundled.
     resolve: {
       ...common.resolve,
-      alias: { "@odoo/o-spreadsheet$": path.join(root, "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js") },
+      alias: {
+        "@odoo/o-spreadsheet$": path.join(root, "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js"),
+      },
     },
     entry: "./taskpane/bench/page.ts",
     output: {

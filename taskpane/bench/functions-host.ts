@@ -92,10 +92,22 @@ function argument({
 }
 
 function computed(formula: Formula, parameters: readonly Parameter[], given: readonly unknown[]): never {
+  // As in Excel, an argument that holds an error is the answer; its sentence comes along.
+  const error = given.flatMap(cellsOf).find(isError);
+  if (error !== undefined) return { value: error.value, message: error.message } as never;
   const repeating = parameters.findIndex((parameter) => parameter.repeating === true);
   const cells = given.map((one, i) => received(one, parameters[Math.min(i, parameters.length - 1)]));
   const args = repeating < 0 ? cells : [...cells.slice(0, repeating), cells.slice(repeating)];
   return result(() => formula(...args)) as never;
+}
+
+function cellsOf(given: unknown): EngineCell[] {
+  if (given === undefined) return [];
+  return Array.isArray(given) ? (given as EngineCell[][]).flat() : [given as EngineCell];
+}
+
+function isError({ value }: EngineCell): boolean {
+  return typeof value === "string" && registries.errorTypes.has(value);
 }
 
 /** The engine keeps ranges column by column; formulas take them row by row. */
@@ -103,16 +115,10 @@ function received(given: unknown, parameter: Parameter | undefined): unknown {
   if (given === undefined) return undefined;
   if (Array.isArray(given)) {
     const columns = given as EngineCell[][];
-    return columns[0]?.map((_, row) => columns.map((column) => content(column[row])));
+    return columns[0]?.map((_, row) => columns.map((column) => column[row]?.value ?? null));
   }
-  const value = content(given as EngineCell);
+  const value = (given as EngineCell).value ?? null;
   return parameter?.dimensionality === "matrix" ? [[value]] : value;
-}
-
-function content(cell: EngineCell | undefined): unknown {
-  const value = cell?.value ?? null;
-  const isError = typeof value === "string" && registries.errorTypes.has(value as never);
-  return isError ? { type: "Error", basicValue: value } : value;
 }
 
 /** What goes back: a cell, or a table column by column. Nothing may escape: the engine would show its own help text. */

@@ -88,8 +88,8 @@ function columnWidths(model: Model, sheetId: string, columns: number): HTMLEleme
 
 function dress(cell: HTMLTableCellElement, model: Model, position: Position): void {
   const style = model.getters.getCellComputedStyle(position);
-  const border = model.getters.getCellComputedBorder?.(position);
-  const isNumber = model.getters.getEvaluatedCell(position).type === "number";
+  const border = model.getters.getCellComputedBorder(position);
+  const isNumber = typeof model.getters.getEvaluatedCell(position).value === "number";
   Object.assign(cell.style, {
     fontWeight: style.bold === true ? "600" : "",
     fontStyle: style.italic === true ? "italic" : "",

@@ -10,8 +10,9 @@ export function placeOf(address: string): Place {
   const parts = /^\$?([A-Z]+)\$?(\d+)$/.exec(address);
   if (parts === null) throw new Error(`not an address: ${address}`);
   const [, letters = "", digits = ""] = parts;
-  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-  return { column, row: Number(digits) - 1 };
+  let column = 0;
+  for (const letter of letters) column = column * 26 + letter.charCodeAt(0) - 64;
+  return { column: column - 1, row: Number(digits) - 1 };
 }
 
 export function addressOf({ column, row }: Place): string {

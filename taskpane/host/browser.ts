@@ -126,14 +126,15 @@ export class BrowserHost implements Host {
     this.#model.on("update", this, listener);
   }
 
-  /** The engine does not throw when it refuses a command; we do. */
+  /** The engine does not throw when it refuses a command; we do, unless all was already as commanded. */
   #do(type: string, payload: object): void {
     const dispatch = this.#model.dispatch as (
       type: string,
       payload: object,
-    ) => { isSuccessful: boolean; reasons: unknown };
-    const result = dispatch(type, payload);
-    if (!result.isSuccessful) throw new Error(`the sheet refused ${type}: ${String(result.reasons)}`);
+    ) => { isSuccessful: boolean; reasons: readonly string[] };
+    const { isSuccessful, reasons } = dispatch(type, payload);
+    if (isSuccessful || reasons.every((reason) => reason === "NoChanges")) return;
+    throw new Error(`the sheet refused ${type}: ${reasons.join(", ")}`);
   }
 
   #activeSheet(): string {

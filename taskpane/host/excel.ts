@@ -106,9 +106,13 @@ export class ExcelHost implements Host {
   }
 
   onChange(listener: () => void): void {
+    const notify = (): Promise<void> => {
+      listener();
+      return Promise.resolve();
+    };
     void Excel.run(async (context) => {
-      context.workbook.onSelectionChanged.add(() => Promise.resolve(listener()));
-      context.workbook.worksheets.onCalculated.add(() => Promise.resolve(listener()));
+      context.workbook.onSelectionChanged.add(notify);
+      context.workbook.worksheets.onCalculated.add(notify);
       await context.sync();
     });
   }

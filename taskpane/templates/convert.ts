@@ -28,8 +28,14 @@ export interface Edit {
 export type Conversion =
   { readonly to: Units; readonly edits: readonly Edit[] } | { readonly problem: string };
 
-/** Digits that a changed number keeps: far more than anyone measures, few enough that going back gives what was typed. */
-const DIGITS = 12;
+/** A number this near to a short one is meant to be it: what converting there and back leaves of rounding. */
+const SHORT_DIGITS = 10;
+const ROUNDING = 1e-14;
+
+function tidy(value: number): number {
+  const short = Number(value.toPrecision(SHORT_DIGITS));
+  return Math.abs(short - value) <= ROUNDING * Math.abs(value) ? short : value;
+}
 
 export function convert(form: Form): Conversion {
   const to: Units = form.units === "US" ? "SI" : "US";
@@ -54,9 +60,7 @@ export function convert(form: Form): Conversion {
       name,
       ...(input && typeof content === "number"
         ? {
-            content: Number(
-              fromBase(toBase(content, quantity, form.units), quantity, to).toPrecision(DIGITS),
-            ),
+            content: tidy(fromBase(toBase(content, quantity, form.units), quantity, to)),
           }
         : {}),
       ...(before === after ? {} : { format: after }),

@@ -1,0 +1,96 @@
+/** The browser sheet's engine without a page: a template inserted, read and edited as a person would. */
+
+import { Model } from "@odoo/o-spreadsheet";
+
+import functionsJson from "../../generated/functions.json";
+import type { Units } from "../../src/quantity";
+import type { FunctionDefinition } from "../../taskpane/bench/functions-host";
+import { provideFunctionsGlobal, registerFormulas } from "../../taskpane/bench/functions-host";
+import { BrowserHost } from "../../taskpane/host/browser";
+import type { Form } from "../../taskpane/templates/convert";
+import { convert } from "../../taskpane/templates/convert";
+import type { Template } from "../../taskpane/templates/sheet";
+
+type Value = string | number | boolean;
+
+export interface OpenSheet {
+  readonly model: Model;
+  readonly host: BrowserHost;
+  /** Value of a named cell. */
+  value(name: string): Value;
+  /** Value of a cell some columns and rows from a named one. */
+  beside(name: string, columns: number, rows?: number): Value;
+  /** The sentence behind an error in a named cell. */
+  message(name: string): string;
+  type(name: string, content: string): void;
+  insertRowAbove(name: string): void;
+  convert(): Promise<string>;
+  form(): Promise<Form>;
+}
+
+export async function openSheet(template: Template, units: Units): Promise<OpenSheet> {
+  silenceEngine();
+  provideFunctionsGlobal();
+  await import("../../generated/associate");
+  const definitions = functionsJson.functions as FunctionDefinition[];
+  registerFormulas("BEAD", definitions);
+  const model = new Model({ version: "19.3.0", sheets: [{ id: "scratch", name: "Scratch" }] });
+  const host = new BrowserHost(model);
+  await host.insert(template.plan(units));
+  return wrap(model, host);
+}
+
+function wrap(model: Model, host: BrowserHost): OpenSheet {
+  const form = async (): Promise<Form> => {
+    const found = await host.readForm();
+    if (found === undefined) throw new Error("no form on this sheet");
+    return found;
+  };
+  const place = (name: string): { sheetId: string; col: number; row: number } => {
+    const sheetId = model.getters.getActiveSheetId();
+    const range = model.getters
+      .getNamedRanges()
+      .find((one) => one.range.sheetId === sheetId && one.name.split("__")[0] === name)?.range;
+    if (range === undefined) throw new Error(`no cell is named ${name}`);
+    return { sheetId, col: range.zone.left, row: range.zone.top };
+  };
+  const beside = (name: string, columns: number, rows = 0): Value => {
+    const { sheetId, col, row } = place(name);
+    return model.getters.getEvaluatedCell({ sheetId, col: col + columns, row: row + rows }).value ?? "";
+  };
+  return {
+    model,
+    host,
+    value: (name) => beside(name, 0),
+    beside,
+    message: (name) => model.getters.getEvaluatedCell(place(name)).message ?? "",
+    type: (name, content) => {
+      const result = model.dispatch("UPDATE_CELL", { ...place(name), content });
+      if (!result.isSuccessful) throw new Error(`the sheet refused ${content}: ${String(result.reasons)}`);
+    },
+    insertRowAbove: (name) => {
+      const { sheetId, row } = place(name);
+      model.dispatch("ADD_COLUMNS_ROWS", {
+        sheetId,
+        sheetName: model.getters.getSheetName(sheetId),
+        dimension: "ROW",
+        base: row,
+        quantity: 1,
+        position: "before",
+      });
+    },
+    convert: async () => {
+      const current = await form();
+      const conversion = convert(current);
+      if ("problem" in conversion) return conversion.problem;
+      await host.editForm(current, conversion.edits);
+      return "";
+    },
+    form,
+  };
+}
+
+/** The engine reports every command on the console. */
+function silenceEngine(): void {
+  jest.spyOn(console, "debug").mockImplementation(() => undefined);
+}

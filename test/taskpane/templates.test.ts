@@ -1,0 +1,89 @@
+import type { Units } from "../../src/quantity";
+import { addressOf, placeOf } from "../../taskpane/host/addresses";
+import { TEMPLATES } from "../../taskpane/templates";
+import type { SheetPlan } from "../../taskpane/templates/sheet";
+
+const PLANS: [string, SheetPlan][] = TEMPLATES.flatMap((template) =>
+  (["US", "SI"] as Units[]).map((units): [string, SheetPlan] => [
+    `${template.id} ${units}`,
+    template.plan(units),
+  ]),
+);
+/** Excel makes people wait about half a second for each of our formulas that waits for another. */
+const LONGEST_CHAIN = 2;
+const MOST_FORMULAS = 200;
+
+/** Every address a formula speaks of, ranges spelled out. */
+function references(formula: string): string[] {
+  const bare = formula.replace(/"[^"]*"/g, "");
+  return [...bare.matchAll(/\$?([A-Z]{1,2})\$?(\d+)(?::\$?([A-Z]{1,2})\$?(\d+))?/g)].flatMap((match) => {
+    const from = placeOf(`${match[1] ?? ""}${match[2] ?? ""}`);
+    const to = match[3] === undefined ? from : placeOf(`${match[3]}${match[4] ?? ""}`);
+    const cells: string[] = [];
+    for (let row = from.row; row <= to.row; row += 1) {
+      for (let column = from.column; column <= to.column; column += 1) cells.push(addressOf({ column, row }));
+    }
+    return cells;
+  });
+}
+
+function formulas(plan: SheetPlan): Map<string, string> {
+  return new Map(
+    plan.cells.flatMap(({ at, content }) =>
+      typeof content === "string" && content.startsWith("=") ? [[at, content] as const] : [],
+    ),
+  );
+}
+
+function ours(formula: string): number {
+  return formula.match(/BEAD\./g)?.length ?? 0;
+}
+
+describe.each(PLANS)("template %s", (_, plan) => {
+  const all = formulas(plan);
+
+  test("no cell waits for more than two of our formulas in a row", () => {
+    const depth = (at: string, path: readonly string[]): number => {
+      if (path.includes(at)) throw new Error(`circle: ${[...path, at].join(" → ")}`);
+      const formula = all.get(at) ?? "";
+      const before = Math.max(0, ...references(formula).map((other) => depth(other, [...path, at])));
+      return before + (ours(formula) > 0 ? 1 : 0);
+    };
+    for (const at of all.keys()) expect([at, depth(at, []) <= LONGEST_CHAIN]).toEqual([at, true]);
+  });
+
+  test("holds a bounded number of our formulas, and only what both hosts know", () => {
+    const text = [...all.values()].join("\n");
+    expect(ours(text)).toBeGreaterThan(0);
+    expect(ours(text)).toBeLessThanOrEqual(MOST_FORMULAS);
+    expect(text).not.toMatch(/\b(LET|LAMBDA|TODAY|NOW|OFFSET|INDIRECT|RAND|ERROR\.TYPE)\(/);
+    expect(text).not.toMatch(/[A-Z]\d+#|\b[A-Z]+:[A-Z]+\b/);
+    for (const { at } of plan.names) expect(at).toMatch(/^[A-Z]\d+$/);
+  });
+
+  test("places every cell once, inside the printed area", () => {
+    const places = plan.cells.map(({ at }) => at);
+    expect(new Set(places).size).toBe(places.length);
+    const [, last = ""] = plan.print.area.split(":");
+    const corner = placeOf(last);
+    for (const at of places) {
+      const { column, row } = placeOf(at);
+      expect([at, column <= corner.column && row <= corner.row]).toEqual([at, true]);
+    }
+  });
+
+  test("names each cell once, and lists fit the 255 characters a host takes", () => {
+    const names = plan.names.map(({ name }) => name);
+    expect(new Set(names).size).toBe(names.length);
+    for (const name of names) expect(name).toMatch(/^[a-z][a-z_]*$/);
+    for (const { allowed } of plan.lists) expect(allowed.join(",").length).toBeLessThanOrEqual(255);
+  });
+
+  test("says that its example is invented and that the qualified procedure governs", () => {
+    const text = plan.cells.map(({ content }) => String(content)).join("\n");
+    expect(text).toMatch(/invented/i);
+    expect(text).toMatch(/qualified procedure/);
+    expect(text).toMatch(/Starting values, prove on a test coupon/);
+    expect(text).toMatch(/confined space/);
+  });
+});

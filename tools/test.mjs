@@ -1,0 +1,78 @@
+/**
+ * npm test: installs what is missing, a browser too, then checks everything: types, lint, layout of the code, unit and
+ * sheet tests, the build, browser tests. Closes with one line that counts what passed and failed.
+ */
+
+import { spawnSync } from "node:child_process";
+import { mkdirSync, readFileSync, rmSync } from "node:fs";
+import path from "node:path";
+
+import { installPackages } from "./install.mjs";
+
+const total = { passed: 0, failed: 0 };
+
+/** @param {string} title @param {() => Promise<void> | void} check */
+async function step(title, check) {
+  const began = Date.now();
+  console.log(`\n== ${title}`);
+  try {
+    await check();
+    total.passed += 1;
+  } catch (problem) {
+    total.failed += 1;
+    console.error(problem instanceof Error ? problem.message : problem);
+  }
+  console.log(`   ${((Date.now() - began) / 1000).toFixed(1)} s`);
+}
+
+/** @param {string} tool a program that the packages bring @param {string[]} args */
+function tool(tool, ...args) {
+  const { status } = spawnSync("npx", ["--no-install", tool, ...args], {
+    stdio: "inherit",
+    shell: process.platform === "win32",
+  });
+  if (status !== 0) throw new Error(`${tool} found something`);
+}
+
+/** Runs a set of tests and adds up what it counted. @param {string} config @param {Record<string, string>} env */
+function jest(config, env = {}) {
+  const report = path.join("test-output", `${path.basename(config, ".mjs")}.json`);
+  rmSync(report, { force: true });
+  const { status } = spawnSync(
+    "npx",
+    ["--no-install", "jest", "--config", config, "--json", `--outputFile=${report}`],
+    {
+      // The report goes to the file; what people read comes on the other stream.
+      stdio: ["ignore", "ignore", "inherit"],
+      env: { ...process.env, ...env },
+      shell: process.platform === "win32",
+    },
+  );
+  const { numPassedTests, numFailedTests, numTotalTests } = JSON.parse(readFileSync(report, "utf8"));
+  total.passed += numPassedTests;
+  total.failed += numFailedTests;
+  if (status !== 0 || numTotalTests === 0)
+    throw new Error(`${numFailedTests} of ${numTotalTests} tests failed`);
+}
+
+installPackages();
+mkdirSync("test-output", { recursive: true });
+const { ensureChromium } = await import("./chromium.mjs");
+const { generate } = await import("./generate.mjs");
+const { build } = await import("./build.mjs");
+
+await step("formulas' comments", async () => void (await generate()));
+await step("types", () => {
+  for (const room of ["functions", "taskpane", "tools", "test"]) tool("tsc", "-p", room);
+});
+await step("lint", () => tool("eslint", ".", "--max-warnings", "0"));
+await step("layout of the code", () => tool("prettier", "--check", "--log-level", "warn", "."));
+await step("unit and sheet tests", () => jest("jest.config.mjs"));
+await step("build", () => build(undefined, (line) => console.log(`   ${line}`)));
+await step("browser tests", async () => {
+  const chromium = await ensureChromium();
+  jest("jest.browser.config.mjs", chromium === undefined ? {} : { RINGBEAD_CHROMIUM: chromium });
+});
+
+console.log(`\nRingbead: ${total.passed} passed, ${total.failed} failed`);
+process.exitCode = total.failed === 0 ? 0 : 1;
