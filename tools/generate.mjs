@@ -13,7 +13,10 @@ export async function generate(url = DEVELOPMENT_URL) {
   }
   mkdirSync(generated, { recursive: true });
   writeIfChanged(path.join(generated, "help.json"), `${JSON.stringify(metadata.help, null, 1)}\n`);
-  writeIfChanged(path.join(generated, "functions.json"), `${JSON.stringify(metadata.functionsJson, null, 1)}\n`);
+  writeIfChanged(
+    path.join(generated, "functions.json"),
+    `${JSON.stringify(metadata.functionsJson, null, 1)}\n`,
+  );
   writeIfChanged(path.join(generated, "associate.ts"), metadata.associateTs);
   return metadata;
 }

@@ -44,7 +44,6 @@ export class BrowserHost implements Host {
       });
     });
     this.#do("SET_GRID_LINES_VISIBILITY", { sheetId, areGridLinesVisible: false });
-    for (const cell of plan.cells) this.#write(sheetId, cell);
     const suffix = `${NAME_MARK}${String(this.#serial)}`;
     for (const { name: cellName, at } of plan.names) {
       this.#do("CREATE_NAMED_RANGE", {
@@ -54,6 +53,10 @@ export class BrowserHost implements Host {
       });
     }
     for (const { at, allowed } of [...plan.lists, unitsLock(plan)]) this.#allowOnly(sheetId, at, allowed);
+    const merged = plan.cells.filter(({ columns = 1, rows = 1 }) => columns > 1 || rows > 1);
+    this.#do("ADD_MERGE", { sheetId, target: merged.map(zoneOf) });
+    // Names, lists and merged cells come first: for each of them the engine computes the whole workbook again.
+    for (const cell of plan.cells) this.#write(sheetId, cell);
     if (plan.frozenRows > 0) this.#do("FREEZE_ROWS", { sheetId, quantity: plan.frozenRows });
     plan.charts.forEach((chart, i) => {
       this.#chart(sheetId, chart, i);
@@ -160,9 +163,7 @@ export class BrowserHost implements Host {
       style: engineStyle(look),
       ...(cell.format === undefined || cell.format === "General" ? {} : { format: cell.format }),
     });
-    const { columns = 1, rows = 1 } = cell;
-    const zone = { left: column, right: column + columns - 1, top: row, bottom: row + rows - 1 };
-    if (columns > 1 || rows > 1) this.#do("ADD_MERGE", { sheetId, target: [zone] });
+    const { rows = 1 } = cell;
     if (rows > 1) {
       const elements = Array.from({ length: rows }, (_, i) => row + i);
       this.#do("RESIZE_COLUMNS_ROWS", { sheetId, dimension: "ROW", elements, size: ROW_HEIGHT });
@@ -170,7 +171,7 @@ export class BrowserHost implements Host {
     if (look.underline !== undefined) {
       this.#do("SET_ZONE_BORDERS", {
         sheetId,
-        target: [zone],
+        target: [zoneOf(cell)],
         border: { position: "bottom", color: look.underline, style: "thin" },
       });
     }
@@ -215,6 +216,12 @@ export class BrowserHost implements Host {
       },
     });
   }
+}
+
+/** The block of cells that a cell spreads over. */
+function zoneOf({ at, columns = 1, rows = 1 }: CellPlan): object {
+  const { column, row } = placeOf(at);
+  return { left: column, right: column + columns - 1, top: row, bottom: row + rows - 1 };
 }
 
 /** The units cell takes no other word: retyping it would read inches as millimetres. */

@@ -26,7 +26,7 @@ const WIDTHS = [29, 11, 9, 9, 29, 11, 9, 9];
 
 /** An invented job, so marked on the sheet. */
 const JOB: Row[] = [
-  { label: "Job", name: "job", content: "Invented example: Fennel Island creamery", look: "inputText" },
+  { label: "Job", name: "job", content: "Invented: Fennel Island creamery", look: "inputText" },
   { label: "Joint", name: "joint", content: "Skid 3, joint 12 (invented)", look: "inputText" },
   { label: "Heat numbers", name: "heat_numbers", content: "A-0001 / A-0002 (invented)", look: "inputText" },
 ];

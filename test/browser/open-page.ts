@@ -1,0 +1,148 @@
+/** Opens the built browser sheet in Chromium and works in it as a person does: pointer, keyboard, eyes. */
+
+import type { Browser, Page } from "playwright-core";
+import { chromium } from "playwright-core";
+
+import { serve } from "../../tools/serve.mjs";
+
+const SETTINGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-background-networking",
+  "--disable-component-update",
+];
+
+export interface OpenPage {
+  readonly page: Page;
+  /** Requests that left the machine's own server. */
+  readonly foreign: string[];
+  /** Errors the page reported. */
+  readonly errors: string[];
+  /** What a named cell of the sheet being shown holds. */
+  value(name: string): Promise<string | number | boolean>;
+  /** Double click on a named cell, type, Enter. */
+  edit(name: string, typed: string): Promise<void>;
+  /** Click on a named cell. */
+  select(name: string): Promise<void>;
+  /** Middle of a named cell on the screen. */
+  pointOf(name: string): Promise<{ x: number; y: number }>;
+  close(): Promise<void>;
+}
+
+export interface Look {
+  readonly width?: number;
+  readonly height?: number;
+  readonly colorScheme?: "light" | "dark";
+  readonly forcedColors?: "active" | "none";
+}
+
+export async function openPage(look: Look = {}): Promise<OpenPage> {
+  const server = await serve(4280);
+  const executablePath = process.env.RINGBEAD_CHROMIUM;
+  const browser: Browser = await chromium.launch({
+    args: SETTINGS,
+    ...(executablePath === undefined ? {} : { executablePath }),
+  });
+  const page = await browser.newPage({
+    viewport: { width: look.width ?? 1400, height: look.height ?? 1400 },
+    colorScheme: look.colorScheme ?? "light",
+    forcedColors: look.forcedColors ?? "none",
+  });
+  const foreign: string[] = [];
+  const errors: string[] = [];
+  page.on("request", (request) => {
+    if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(server.address))
+      foreign.push(request.url());
+  });
+  page.on("pageerror", (error) => errors.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") errors.push(message.text());
+  });
+  await page.goto(`${server.address}/sheet/`);
+  await page.waitForSelector("html[data-ready]");
+
+  const pointOf = async (name: string): Promise<{ x: number; y: number }> => {
+    const middle = await page.evaluate(rectangleOf, name);
+    const grid = await page.locator(".o-grid-overlay").boundingBox();
+    const headers = await page.evaluate(headersOf);
+    return {
+      x: (grid?.x ?? 0) + middle.x - headers.width,
+      y: (grid?.y ?? 0) + middle.y - headers.height,
+    };
+  };
+  return {
+    page,
+    foreign,
+    errors,
+    pointOf,
+    value: (name) => page.evaluate(valueOf, name),
+    edit: async (name, typed) => {
+      const { x, y } = await pointOf(name);
+      await page.mouse.dblclick(x, y);
+      await page.keyboard.press("Control+A");
+      await page.keyboard.type(typed);
+      await page.keyboard.press("Enter");
+    },
+    select: async (name) => {
+      const { x, y } = await pointOf(name);
+      await page.mouse.click(x, y);
+    },
+    close: async () => {
+      await browser.close();
+      await server.close();
+    },
+  };
+}
+
+interface Zone {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+interface Engine {
+  readonly ringbead: {
+    readonly model: {
+      readonly getters: {
+        getActiveSheetId(): string;
+        getNamedRanges(): { name: string; range: { sheetId: string; zone: Zone } }[];
+        getEvaluatedCell(position: object): { value: string | number | boolean };
+        getVisibleRect(zone: Zone): { x: number; y: number; width: number; height: number };
+        getVisibleRectWithoutHeaders(zone: Zone): { x: number; y: number };
+        expandZone(sheetId: string, zone: Zone): Zone;
+      };
+    };
+  };
+}
+
+// These run in the page; each stands alone, since nothing of this file is there.
+
+function valueOf(name: string): string | number | boolean {
+  const { getters } = (globalThis as unknown as Engine).ringbead.model;
+  const sheetId = getters.getActiveSheetId();
+  const zone = getters
+    .getNamedRanges()
+    .find((one) => one.range.sheetId === sheetId && one.name.split("__")[0] === name)?.range.zone;
+  if (zone === undefined) throw new Error(`no cell is named ${name}`);
+  return getters.getEvaluatedCell({ sheetId, col: zone.left, row: zone.top }).value;
+}
+
+function rectangleOf(name: string): { x: number; y: number } {
+  const { getters } = (globalThis as unknown as Engine).ringbead.model;
+  const sheetId = getters.getActiveSheetId();
+  const zone = getters
+    .getNamedRanges()
+    .find((one) => one.range.sheetId === sheetId && one.name.split("__")[0] === name)?.range.zone;
+  if (zone === undefined) throw new Error(`no cell is named ${name}`);
+  const { x, y, width, height } = getters.getVisibleRect(getters.expandZone(sheetId, zone));
+  return { x: x + width / 2, y: y + height / 2 };
+}
+
+function headersOf(): { width: number; height: number } {
+  const { getters } = (globalThis as unknown as Engine).ringbead.model;
+  const corner = { left: 0, right: 0, top: 0, bottom: 0 };
+  const withHeaders = getters.getVisibleRect(corner);
+  const without = getters.getVisibleRectWithoutHeaders(corner);
+  return { width: withHeaders.x - without.x, height: withHeaders.y - without.y };
+}

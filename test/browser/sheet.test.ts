@@ -1,0 +1,116 @@
+import axe from "axe-core";
+import type axeModule from "axe-core";
+
+import type { OpenPage } from "./open-page";
+import { openPage } from "./open-page";
+
+let open: OpenPage;
+beforeEach(async () => {
+  open = await openPage();
+});
+afterEach(async () => {
+  await open.close();
+});
+
+test("opens with a computed procedure sheet, without a foreign request or an error", async () => {
+  expect(await open.value("standoff")).toBeCloseTo(0.0425, 12);
+  expect(await open.value("check_cycle")).toBe("fine");
+  await open.page.waitForLoadState("networkidle");
+  expect(open.foreign).toEqual([]);
+  expect(open.errors).toEqual([]);
+});
+
+test("the pane inserts a sheet in SI beside the first, and overwrites nothing", async () => {
+  await open.edit("wall", "0.049");
+  await open.page.getByLabel(/^SI:/).check();
+  await open.page.getByRole("button", { name: "Insert", exact: true }).click();
+  await open.page.getByText(/Inserted “Procedure sheet 2” in SI units/).waitFor();
+  expect(await open.value("sheet_units")).toBe("SI");
+  expect(await open.value("standoff")).toBeCloseTo(1.65 / 2 + 0.254, 9);
+  await open.page.locator(".o-sheet", { hasText: /^\s*Procedure sheet\s*$/ }).click();
+  expect(await open.value("wall")).toBe(0.049);
+});
+
+test("a person's edit of the wall changes standoff, volume and cycle", async () => {
+  const before = await Promise.all(["purge_volume", "cycle", "heat"].map((name) => open.value(name)));
+  await open.edit("wall", "0.083");
+  expect(await open.value("wall")).toBe(0.083);
+  expect(await open.value("standoff")).toBeCloseTo(0.0515, 12);
+  const after = await Promise.all(["purge_volume", "cycle", "heat"].map((name) => open.value(name)));
+  after.forEach((value, i) => {
+    expect(value).not.toBe(before[i]);
+  });
+});
+
+test("converting to SI rewrites the inputs, keeps the physics, and converting back restores them", async () => {
+  const cycle = Number(await open.value("cycle"));
+  const convert = open.page.getByRole("button", { name: "Convert this sheet" });
+  await convert.click();
+  await open.page.getByText(/^Converted to SI/).waitFor();
+  expect(await open.value("wall")).toBeCloseTo(1.651, 12);
+  expect(await open.value("od")).toBeCloseTo(25.4, 12);
+  expect(Number(await open.value("cycle"))).toBeCloseTo(cycle, 8);
+  await convert.click();
+  await open.page.getByText(/^Converted to US/).waitFor();
+  expect(await open.value("wall")).toBe(0.065);
+  expect(await open.value("heat_most")).toBe(8);
+});
+
+test("the units cell cannot be retyped", async () => {
+  await open.edit("sheet_units", "SI");
+  expect(await open.value("sheet_units")).toBe("US");
+});
+
+test("a negative wall shows the refusal in words: in the sheet, in the pane and over the cell", async () => {
+  await open.edit("wall", "-0.065");
+  const sentence = "wall = -0.065 in: must be above 0";
+  expect(await open.value("check_standoff")).toBe(sentence);
+  await open.select("standoff");
+  await open.page.locator("#pane").getByText(`B25 refuses. ${sentence}`).waitFor();
+  const { x, y } = await open.pointOf("standoff");
+  await open.page.mouse.move(x + 5, y + 2);
+  await open.page.locator(".o-error-tooltip, .o-popover").getByText(sentence).first().waitFor();
+});
+
+test("the pane explains a selected formula, finds one by words, and puts an example only into an empty cell", async () => {
+  const pane = open.page.locator("#pane");
+  await open.select("heat");
+  await pane.getByRole("heading", { name: /^BEAD\.HEAT_INPUT\(volts, amps, speed/ }).waitFor();
+  await pane.getByLabel(/Words, such as/).fill("purge leak");
+  await pane.getByText("1 formula", { exact: true }).waitFor();
+  await pane.locator("summary", { hasText: "PURGE_LEAK" }).click();
+  await pane.getByRole("button", { name: "Put the example in the cell" }).click();
+  await pane.getByText(/not empty; nothing was overwritten/).waitFor();
+});
+
+test("the formulas complete as they are typed, with help for their arguments", async () => {
+  const { x, y } = await open.pointOf("job");
+  await open.page.mouse.dblclick(x, y);
+  await open.page.keyboard.press("Control+A");
+  await open.page.keyboard.type("=bead.stand");
+  await open.page.getByText("BEAD.STANDOFF_SPREAD").first().waitFor();
+  await open.page.keyboard.press("Escape");
+});
+
+test("the pane has nothing that axe calls serious", async () => {
+  await open.page.addScriptTag({ content: axe.source });
+  const violations = await open.page.evaluate(async () => {
+    const { axe: checker } = globalThis as unknown as { axe: typeof axeModule };
+    const { violations: found } = await checker.run({ include: [["#pane"], ["#bar"]] });
+    return found
+      .filter(({ impact }) => impact === "serious" || impact === "critical")
+      .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+  });
+  expect(violations).toEqual([]);
+});
+
+test("prints the sheet as one page on Letter and on A4", async () => {
+  await open.page.evaluate(() => {
+    window.print = () => undefined;
+  });
+  await open.page.getByRole("button", { name: "Print this sheet" }).click();
+  for (const format of ["Letter", "A4"]) {
+    const pdf = await open.page.pdf({ format, printBackground: true });
+    expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  }
+});

@@ -1,0 +1,36 @@
+/** npm run pictures: takes the pictures in docs/ of the built browser sheet, so that they can be taken again. */
+
+import { mkdirSync } from "node:fs";
+import path from "node:path";
+
+import { chromium } from "playwright-core";
+
+import { ensureChromium } from "./chromium.mjs";
+import { root } from "./project.mjs";
+import { serve } from "./serve.mjs";
+
+/** @type {{ file: string, width: number, height: number, colorScheme: "light" | "dark" }[]} */
+const PICTURES = [
+  { file: "browser-sheet.png", width: 1280, height: 900, colorScheme: "light" },
+  { file: "browser-sheet-dark.png", width: 1280, height: 900, colorScheme: "dark" },
+  { file: "browser-sheet-narrow.png", width: 420, height: 1100, colorScheme: "light" },
+];
+
+const executablePath = await ensureChromium();
+const folder = path.join(root, "docs");
+mkdirSync(folder, { recursive: true });
+const server = await serve(4380);
+const browser = await chromium.launch({
+  args: ["--no-sandbox"],
+  ...(executablePath ? { executablePath } : {}),
+});
+for (const { file, width, height, colorScheme } of PICTURES) {
+  const page = await browser.newPage({ viewport: { width, height }, colorScheme });
+  await page.goto(`${server.address}/sheet/`);
+  await page.waitForSelector("html[data-ready]");
+  await page.waitForTimeout(500);
+  await page.screenshot({ path: path.join(folder, file) });
+  console.log(`docs/${file}`);
+}
+await browser.close();
+await server.close();
