@@ -23,11 +23,14 @@ const REQUIRED_TAGS = ["validity", "source", "example"];
  *   associateTs: string, errors: string[] }} Metadata
  */
 
-/** @param {string} helpPage address of the help page that every formula's help link leads to */
-export async function readMetadata(helpPage) {
-  const files = readdirSync(path.join(root, "functions"))
+/**
+ * @param {string} helpPage address of the help page that every formula's help link leads to
+ * @param {string} folder where the formulas are
+ */
+export async function readMetadata(helpPage, folder = path.join(root, "functions")) {
+  const files = readdirSync(folder)
     .filter((name) => name.endsWith(".ts"))
-    .map((name) => path.join(root, "functions", name));
+    .map((name) => path.join(folder, name));
   const generated = await generateCustomFunctionsMetadata(files, false);
   if (generated.errors.length > 0) return refused(generated.errors);
 
