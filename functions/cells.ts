@@ -8,6 +8,8 @@ import { fromBase, toBase, unitOf } from "../src/quantity";
 import { Refusal } from "../src/refusal";
 
 const LONGEST_QUOTE = 40;
+/** Line breaks and other control signs, and halves of a surrogate pair. */
+const UNPRINTABLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/u;
 
 export class Reader {
   constructor(readonly units: Units) {}
@@ -87,12 +89,18 @@ export function rowsOf(range: unknown): unknown[][] {
 export function quoted(content: unknown): string {
   if (isBlank(content)) return "blank";
   if (typeof content === "string") {
-    const short = content.length > LONGEST_QUOTE ? `${content.slice(0, LONGEST_QUOTE)}…` : content;
-    return `"${short}"`;
+    return `"${onOneLine(content)}"`;
   }
   if (typeof content === "boolean") return content ? "TRUE" : "FALSE";
   if (typeof content === "number") return String(content);
   return errorName(content) ?? "a linked data type";
+}
+
+/** A sentence is one line and well-formed text, whatever a cell holds; only the beginning of a long text is looked at. */
+function onOneLine(content: string): string {
+  const signs = [...content.slice(0, 2 * LONGEST_QUOTE)].map((sign) => (UNPRINTABLE.test(sign) ? " " : sign));
+  const start = signs.slice(0, LONGEST_QUOTE).join("");
+  return content.length > start.length ? `${start}…` : start;
 }
 
 function single(argument: string, cell: unknown): unknown {
