@@ -8,6 +8,7 @@ import { fromBase, toBase, unitOf } from "../src/quantity";
 import { Refusal } from "../src/refusal";
 
 const LONGEST_QUOTE = 40;
+const MEND_THE_OTHER = "the cell it comes from holds an error; mend that one first";
 /** Line breaks and other control signs, and halves of a surrogate pair. */
 const UNPRINTABLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/u;
 
@@ -98,15 +99,22 @@ export function quoted(content: unknown): string {
 
 /** A sentence is one line and well-formed text, whatever a cell holds; only the beginning of a long text is looked at. */
 function onOneLine(content: string): string {
-  const signs = [...content.slice(0, 2 * LONGEST_QUOTE)].map((sign) => (UNPRINTABLE.test(sign) ? " " : sign));
+  const signs = Array.from(content.slice(0, 2 * LONGEST_QUOTE), (sign) =>
+    UNPRINTABLE.test(sign) ? " " : sign,
+  );
   const start = signs.slice(0, LONGEST_QUOTE).join("");
   return content.length > start.length ? `${start}…` : start;
 }
 
+/** The content of the one cell an argument takes; refuses a range and a cell that holds an error. */
 function single(argument: string, cell: unknown): unknown {
-  if (!Array.isArray(cell)) return cell;
   const rows = rowsOf(cell);
-  if (rows.length === 1 && rows[0]?.length === 1) return rows[0][0];
+  if (rows.length === 1 && rows[0]?.length === 1) {
+    const content = rows[0][0];
+    const error = errorName(content);
+    if (error === undefined) return content;
+    throw new Refusal(argument, error, [MEND_THE_OTHER]);
+  }
   throw new Refusal(argument, "a range", [
     `takes one cell, not ${String(rows.length)} × ${String(rows[0]?.length ?? 0)} cells`,
   ]);
@@ -122,7 +130,7 @@ function oneOf<Word extends string>(argument: string, content: unknown, words: r
 }
 
 function whyNoNumber(content: unknown, unit: string): string {
-  if (errorName(content) !== undefined) return "the cell it comes from holds an error; mend that one first";
+  if (errorName(content) !== undefined) return MEND_THE_OTHER;
   if (typeof content === "string" && Number.isFinite(Number(content))) {
     return `is a number stored as text; turn the cell into a number${unit}`;
   }

@@ -8,11 +8,12 @@ import { anyArgument, anyRange, RUNS } from "../arbitrary-cells";
 import { bead, exampleCells } from "../bead";
 
 const SENTENCE = /^\w+ = .+: .+$/;
+const HALF_A_SIGN = /\p{Cs}/u;
 const CODES = ["#VALUE!", "#N/A"];
 
 function isValue(value: unknown): boolean {
   if (typeof value === "number") return Number.isFinite(value) && !Object.is(value, -0);
-  if (typeof value === "string") return value.length <= 32_767 && value.isWellFormed();
+  if (typeof value === "string") return value.length <= 32_767 && !HALF_A_SIGN.test(value);
   return typeof value === "boolean";
 }
 
@@ -36,7 +37,7 @@ function outcome(id: string, cells: readonly unknown[]): unknown {
     expect(message).toMatch(SENTENCE);
     expect(message).not.toContain("Ringbead failed");
     expect(message.length).toBeLessThan(500);
-    expect(message.isWellFormed()).toBe(true);
+    expect(message).not.toMatch(HALF_A_SIGN);
     return `${code} ${message}`;
   }
 }
@@ -76,7 +77,7 @@ describe(`REASON says of any cell content what the formula itself says (${RUNS})
       fc.assert(
         fc.property(argumentsOf(about), (cells) => {
           const direct = outcome(id, cells);
-          const ranges = cells.map((cell) => (Array.isArray(cell) ? cell : [[cell]]));
+          const ranges = cells.map((cell) => (Array.isArray(cell) ? (cell as unknown[]) : [[cell]]));
           const reason = bead("REASON", id, ranges);
           const refused = typeof direct === "string" && /^#(VALUE!|N\/A) /.test(direct);
           expect(reason).toBe(refused ? direct.replace(/^#\S+ /, "") : "fine");
