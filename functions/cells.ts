@@ -30,7 +30,7 @@ export class Reader {
     return isBlank(content) ? fallback : this.#toBase(argument, content, of);
   }
 
-  /** One of a list of words; case and surrounding blanks ignored. */
+  /** One of a list of words; case and surrounding blanks ignored. A cell turns a word such as 2205 into a number. */
   wordOr<Word extends string, Default>(
     argument: string,
     cell: unknown,
@@ -121,8 +121,8 @@ function single(argument: string, cell: unknown): unknown {
 }
 
 function oneOf<Word extends string>(argument: string, content: unknown, words: readonly Word[]): Word {
-  if (typeof content === "string") {
-    const typed = content.trim().toUpperCase();
+  if (typeof content === "string" || typeof content === "number") {
+    const typed = String(content).trim().toUpperCase();
     const match = words.find((word) => word.toUpperCase() === typed);
     if (match !== undefined) return match;
   }
