@@ -81,7 +81,8 @@ function refusalOf(
 ): string | undefined {
   const [repeating] = about.parameters.filter((parameter) => parameter.repeating);
   if (repeating === undefined && given.length > about.parameters.length) {
-    return `${about.id} takes ${String(about.parameters.length)} arguments, not ${String(given.length)}`;
+    const most = about.parameters.length;
+    return `${about.id} takes ${String(most)} argument${most === 1 ? "" : "s"}, not ${String(given.length)}`;
   }
   const cells = about.parameters.map(({ range, repeating: takesRest }, i) => {
     if (takesRest) return given.slice(i);
