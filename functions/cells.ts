@@ -8,6 +8,9 @@ import { fromBase, toBase, unitOf } from "../src/quantity";
 import { Refusal } from "../src/refusal";
 
 const LONGEST_QUOTE = 40;
+const MEND_THE_OTHER = "the cell it comes from holds an error; mend that one first";
+/** Line breaks and other control signs, and halves of a surrogate pair. */
+const UNPRINTABLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/u;
 
 export class Reader {
   constructor(readonly units: Units) {}
@@ -27,7 +30,7 @@ export class Reader {
     return isBlank(content) ? fallback : this.#toBase(argument, content, of);
   }
 
-  /** One of a list of words; case and surrounding blanks ignored. */
+  /** One of a list of words; case and surrounding blanks ignored. A cell turns a word such as 2205 into a number. */
   wordOr<Word extends string, Default>(
     argument: string,
     cell: unknown,
@@ -87,26 +90,39 @@ export function rowsOf(range: unknown): unknown[][] {
 export function quoted(content: unknown): string {
   if (isBlank(content)) return "blank";
   if (typeof content === "string") {
-    const short = content.length > LONGEST_QUOTE ? `${content.slice(0, LONGEST_QUOTE)}…` : content;
-    return `"${short}"`;
+    return `"${onOneLine(content)}"`;
   }
   if (typeof content === "boolean") return content ? "TRUE" : "FALSE";
   if (typeof content === "number") return String(content);
   return errorName(content) ?? "a linked data type";
 }
 
+/** A sentence is one line and well-formed text, whatever a cell holds; only the beginning of a long text is looked at. */
+function onOneLine(content: string): string {
+  const signs = Array.from(content.slice(0, 2 * LONGEST_QUOTE), (sign) =>
+    UNPRINTABLE.test(sign) ? " " : sign,
+  );
+  const start = signs.slice(0, LONGEST_QUOTE).join("");
+  return content.length > start.length ? `${start}…` : start;
+}
+
+/** The content of the one cell an argument takes; refuses a range and a cell that holds an error. */
 function single(argument: string, cell: unknown): unknown {
-  if (!Array.isArray(cell)) return cell;
   const rows = rowsOf(cell);
-  if (rows.length === 1 && rows[0]?.length === 1) return rows[0][0];
+  if (rows.length === 1 && rows[0]?.length === 1) {
+    const content = rows[0][0];
+    const error = errorName(content);
+    if (error === undefined) return content;
+    throw new Refusal(argument, error, [MEND_THE_OTHER]);
+  }
   throw new Refusal(argument, "a range", [
     `takes one cell, not ${String(rows.length)} × ${String(rows[0]?.length ?? 0)} cells`,
   ]);
 }
 
 function oneOf<Word extends string>(argument: string, content: unknown, words: readonly Word[]): Word {
-  if (typeof content === "string") {
-    const typed = content.trim().toUpperCase();
+  if (typeof content === "string" || typeof content === "number") {
+    const typed = String(content).trim().toUpperCase();
     const match = words.find((word) => word.toUpperCase() === typed);
     if (match !== undefined) return match;
   }
@@ -114,7 +130,7 @@ function oneOf<Word extends string>(argument: string, content: unknown, words: r
 }
 
 function whyNoNumber(content: unknown, unit: string): string {
-  if (errorName(content) !== undefined) return "the cell it comes from holds an error; mend that one first";
+  if (errorName(content) !== undefined) return MEND_THE_OTHER;
   if (typeof content === "string" && Number.isFinite(Number(content))) {
     return `is a number stored as text; turn the cell into a number${unit}`;
   }

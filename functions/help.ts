@@ -3,7 +3,7 @@ import { answerAlike } from "./answer";
 import type { FormulaHelp } from "./catalogue";
 import { formulaById, HELP, NAMESPACE, VERSION } from "./catalogue";
 import type { Reader } from "./cells";
-import { isBlank, rowsOf } from "./cells";
+import { isBlank, quoted, rowsOf } from "./cells";
 
 /**
  * What a formula means: meaning, equation, validity, source and a worked example, one row each.
@@ -66,7 +66,7 @@ function readFormula(read: Reader, id: unknown): FormulaHelp {
     (formula) => formula.id,
   );
   const hint = family.length > 0 ? `; did you mean ${family.join(", ")}?` : "";
-  throw new Refusal("id", `"${typed.slice(0, 40)}"`, [`no formula has this name${hint}`], "unanswerable");
+  throw new Refusal("id", quoted(typed), [`no formula has this name${hint}`], "unanswerable");
 }
 
 /** Each argument of a repeating range parameter arrives as rows of cells. */
@@ -81,7 +81,8 @@ function refusalOf(
 ): string | undefined {
   const [repeating] = about.parameters.filter((parameter) => parameter.repeating);
   if (repeating === undefined && given.length > about.parameters.length) {
-    return `${about.id} takes ${String(about.parameters.length)} arguments, not ${String(given.length)}`;
+    const most = about.parameters.length;
+    return `${about.id} takes ${String(most)} argument${most === 1 ? "" : "s"}, not ${String(given.length)}`;
   }
   const cells = about.parameters.map(({ range, repeating: takesRest }, i) => {
     if (takesRest) return given.slice(i);

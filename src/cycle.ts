@@ -1,7 +1,7 @@
 /** One weld cycle, from start to start. */
 
 import { atLeast0 } from "./limits";
-import { TIME } from "./quantity";
+import { ANGLE, TIME } from "./quantity";
 import { travelTime } from "./travel";
 
 /** Common practice: gas before and after the arc, s. */
@@ -30,7 +30,7 @@ export interface Phase {
 /** The phases of a cycle in their order, times in s. A phase of no length is kept, so that every cycle has the same rows. */
 export function cyclePhases(cycle: Cycle): Phase[] {
   const turn = travelTime(cycle.od, cycle.speed, 0);
-  const lap = travelTime(cycle.od, cycle.speed, cycle.overlap) - turn;
+  const lap = (turn * atLeast0("overlap", cycle.overlap, ANGLE)) / 360;
   const lengths: [label: string, lasts: number, arcOn: boolean][] = [
     ["Prepurge", atLeast0("prepurge", cycle.prepurge, TIME), false],
     ["Start dwell", atLeast0("dwell", cycle.dwell, TIME), true],

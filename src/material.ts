@@ -67,7 +67,7 @@ export const MATERIALS = {
     hotDiffusivity: published(5.848 * MM2_PER_S, `${MILLS_316}: k/(ρ·cp) at 1200 K`),
     liquidus: published(celsius(1450), "Mills 2002: melting range 1385–1450 °C"),
     coldConductivity: published(13.757, `${MILLS_316}, at 298 K`),
-    coldHeatCapacity: published(3.8403 * MJ, `${MILLS_316}: ρ·cp at 298 K`),
+    coldHeatCapacity: published(3.8402 * MJ, `${MILLS_316}: ρ·cp at 298 K`),
   },
   "2205": {
     hotConductivity: memory(26.371, `${EN_STAINLESS}: 14.6 + 0.0127 θ at 927 °C`),
@@ -95,7 +95,7 @@ export const MATERIALS = {
   },
   "TI-6-4": {
     hotConductivity: memory(19.3, `${MILLS_TI64}: beta phase at 995 °C`),
-    hotDiffusivity: memory(7.031 * MM2_PER_S, `${MILLS_TI64}: cp 641 J/kgK and 4282 kg/m³ at 995 °C`),
+    hotDiffusivity: memory(7.032 * MM2_PER_S, `${MILLS_TI64}: cp 641 J/kgK and 4282 kg/m³ at 995 °C`),
     liquidus: memory(celsius(1650), `${MILLS_TI64}: 1650 °C; sheets give 1604–1660`),
     coldConductivity: memory(7.0, `${MILLS_TI64} at 25 °C; three sheets give 6.6, 6.7 and 7.2`),
     coldHeatCapacity: memory(2.4133 * MJ, `${MILLS_TI64}: 4420 kg/m³, 546 J/kgK; sheets give 526–586`),

@@ -92,13 +92,13 @@ export function unitOf(of: Quantity, units: Units): string {
   return of[units].unit;
 }
 
-/** A number for a sentence: six significant digits, no trailing zeros. */
-export function plainNumber(value: number): string {
-  return String(Number(value.toPrecision(6)));
+/** A number for a sentence: six significant digits unless more are asked for, no trailing zeros. */
+export function plainNumber(value: number, digits = 6): string {
+  return String(Number(value.toPrecision(digits)));
 }
 
 /** A base SI value as people write it, with its unit: `-0.065 in`. */
-export function written(base: number, of: Quantity, units: Units): string {
+export function written(base: number, of: Quantity, units: Units, digits?: number): string {
   const unit = unitOf(of, units);
-  return plainNumber(fromBase(base, of, units)) + (unit === "" ? "" : ` ${unit}`);
+  return plainNumber(fromBase(base, of, units), digits) + (unit === "" ? "" : ` ${unit}`);
 }

@@ -28,6 +28,9 @@ export function rule(words: TemplateStringsArray, ...amounts: readonly Amount[])
  */
 export type RefusalKind = "impossible" | "unanswerable";
 
+/** Digits of the numbers in a sentence: more where fewer would show a value as the very limit it broke. */
+const DIGITS = [6, 12, 15] as const;
+
 /** The only way a calculation says no: which argument, what it was, and the limit it broke. */
 export class Refusal extends Error {
   constructor(
@@ -42,11 +45,17 @@ export class Refusal extends Error {
 
   /** The sentence a person reads, in their units: `wall = -0.065 in: must be above 0`. */
   sentence(units: Units): string {
-    const words = this.rule.map((part) => shown(part, units)).join("");
-    return `${this.argument} = ${shown(this.value, units)}: ${words}`;
+    const limits = this.rule.filter((part) => typeof part !== "string");
+    const digits =
+      DIGITS.find((few) => {
+        const value = shown(this.value, units, few);
+        return limits.every((limit) => shown(limit, units, few) !== value);
+      }) ?? DIGITS[0];
+    const words = this.rule.map((part) => shown(part, units, digits)).join("");
+    return `${this.argument} = ${shown(this.value, units, digits)}: ${words}`;
   }
 }
 
-function shown(part: string | Amount, units: Units): string {
-  return typeof part === "string" ? part : written(part.base, part.of, units);
+function shown(part: string | Amount, units: Units, digits: number): string {
+  return typeof part === "string" ? part : written(part.base, part.of, units, digits);
 }

@@ -2,7 +2,21 @@
 
 import "../generated/associate";
 
+import type { FormulaHelp } from "../functions/catalogue";
 import { formulaById } from "../functions/catalogue";
+import type { Quantity } from "../src/quantity";
+import {
+  BORE_PRESSURE,
+  CYLINDER_PRESSURE,
+  FLOW,
+  HEAT_INPUT,
+  LENGTH,
+  SPEED,
+  TEMPERATURE,
+  TEMPERATURE_RISE,
+  VOLUME,
+} from "../src/quantity";
+import { parseCall } from "../tools/example.mjs";
 
 /** The answer of a formula; its refusal is thrown. */
 export function bead(id: string, ...cells: unknown[]): unknown {
@@ -46,4 +60,46 @@ export function halfUnit(printed: string): number {
 export function expectPrinted(value: number, printed: string): void {
   const tolerance = halfUnit(printed) * (1 + 1e-9);
   expect(Math.abs(value - Number(printed.replaceAll(" ", "")))).toBeLessThanOrEqual(tolerance);
+}
+
+/** Expects a law to hold to 1e-12 relative, or as near as is said. */
+export function expectNear(value: number, expected: number, relative = 1e-12): void {
+  expect(Math.abs(value - expected)).toBeLessThanOrEqual(relative * Math.abs(expected));
+}
+
+/** The cells of the worked example, one a declared parameter, as a host fills them: null for what is left out. */
+export function exampleCells({ example, parameters }: FormulaHelp): unknown[] {
+  const { args } = parseCall(example);
+  return parameters.map(({ repeating }, i) =>
+    repeating ? args.slice(i).map((cell) => (Array.isArray(cell) ? cell : [[cell]])) : (args[i] ?? null),
+  );
+}
+
+/** The cells of the worked example with one of them changed. */
+export function exampleWith(about: FormulaHelp, index: number, cell: unknown): unknown[] {
+  return exampleCells(about).map((given, i) => (i === index ? cell : given));
+}
+
+/** Quantities whose unit differs between the systems; a help text names them as `in | mm`. */
+const TWO_UNITS = [
+  LENGTH,
+  SPEED,
+  FLOW,
+  VOLUME,
+  BORE_PRESSURE,
+  CYLINDER_PRESSURE,
+  HEAT_INPUT,
+  TEMPERATURE,
+] as const;
+
+/** The quantity that a help text names by its two units, the last one if there are several. */
+export function quantityIn(text: string): Quantity | undefined {
+  const found = TWO_UNITS.map((of) => ({ of, at: ` ${text} `.search(unitPair(of)) }))
+    .filter(({ at }) => at >= 0)
+    .sort((a, b) => b.at - a.at)[0]?.of;
+  return found === TEMPERATURE && /\brise\b/i.test(text) ? TEMPERATURE_RISE : found;
+}
+
+function unitPair(of: Quantity): RegExp {
+  return new RegExp(`[\\s(]${of.US.unit} \\| ${of.SI.unit}[\\s;,:.)]`);
 }

@@ -1,0 +1,113 @@
+/** Every formula with every kind of cell content: it answers in full or refuses in a sentence, whatever comes. */
+
+import fc from "fast-check";
+
+import type { FormulaHelp } from "../../functions/catalogue";
+import { HELP } from "../../functions/catalogue";
+import { anyArgument, anyRange, RUNS } from "../arbitrary-cells";
+import { bead, exampleCells } from "../bead";
+
+const SENTENCE = /^\w+ = .+: .+$/;
+const HALF_A_SIGN = /\p{Cs}/u;
+const CODES = ["#VALUE!", "#N/A"];
+
+function isValue(value: unknown): boolean {
+  if (typeof value === "number") return Number.isFinite(value) && !Object.is(value, -0);
+  if (typeof value === "string") return value.length <= 32_767 && !HALF_A_SIGN.test(value);
+  return typeof value === "boolean";
+}
+
+function isAnswer(result: unknown): boolean {
+  if (!Array.isArray(result)) return isValue(result);
+  const rows = result as unknown[][];
+  const width = rows[0]?.length ?? 0;
+  return width > 0 && rows.every((row) => row.length === width && row.every(isValue));
+}
+
+/** The answer, or code and sentence of the refusal; anything else a formula does fails the test. */
+function outcome(id: string, cells: readonly unknown[]): unknown {
+  try {
+    const result = bead(id, ...cells);
+    expect(isAnswer(result)).toBe(true);
+    return result;
+  } catch (problem) {
+    if (!(problem instanceof CustomFunctions.Error)) throw problem;
+    const { code, message = "" } = problem;
+    expect(CODES).toContain(code);
+    expect(message).toMatch(SENTENCE);
+    expect(message).not.toContain("Ringbead failed");
+    expect(message.length).toBeLessThan(500);
+    expect(message).not.toMatch(HALF_A_SIGN);
+    return `${code} ${message}`;
+  }
+}
+
+/** Arguments of the example, any of them changed into anything. */
+function argumentsOf(about: FormulaHelp): fc.Arbitrary<unknown[]> {
+  const example = exampleCells(about);
+  const places = about.parameters.map(({ range, repeating }, i) => {
+    const anything = repeating ? fc.array(anyRange, { maxLength: 10 }) : range ? anyRange : anyArgument;
+    return fc.oneof({ weight: 2, arbitrary: fc.constant(example[i]) }, { weight: 1, arbitrary: anything });
+  });
+  return fc.tuple(...places);
+}
+
+const everyFormula = HELP.map((about) => [about.id, about] as const);
+
+describe(`any cell content is answered in full or refused in a sentence (${RUNS})`, () => {
+  test.each(everyFormula)("%s", (id, about) => {
+    const before = bead(id, ...exampleCells(about));
+    fc.assert(
+      fc.property(argumentsOf(about), (cells) => {
+        const given = structuredClone(cells);
+        const first = outcome(id, cells);
+        // The host's cells stay as they were, and the same question gets the same answer.
+        expect(cells).toEqual(given);
+        expect(outcome(id, cells)).toEqual(first);
+      }),
+    );
+    expect(bead(id, ...exampleCells(about))).toEqual(before);
+  });
+});
+
+describe(`REASON says of any cell content what the formula itself says (${RUNS})`, () => {
+  test.each(everyFormula.filter(([, { parameters }]) => !parameters.some(({ repeating }) => repeating)))(
+    "%s",
+    (id, about) => {
+      fc.assert(
+        fc.property(argumentsOf(about), (cells) => {
+          const direct = outcome(id, cells);
+          const ranges = cells.map((cell) => (Array.isArray(cell) ? (cell as unknown[]) : [[cell]]));
+          const reason = bead("REASON", id, ranges);
+          const refused = typeof direct === "string" && /^#(VALUE!|N\/A) /.test(direct);
+          expect(reason).toBe(refused ? direct.replace(/^#\S+ /, "") : "fine");
+        }),
+      );
+    },
+  );
+});
+
+describe("the invocation object that a host appends changes nothing", () => {
+  const invocation = { address: "Sheet!A1", functionName: "BEAD", isInValuePreview: false };
+
+  test.each(everyFormula)("%s", (id, about) => {
+    const cells = exampleCells(about);
+    expect(bead(id, ...cells, invocation)).toEqual(bead(id, ...cells));
+  });
+});
+
+describe("an optional argument left out is null, undefined, blank text or not there at all", () => {
+  const optional = HELP.flatMap((about) =>
+    about.parameters.flatMap(({ name, optional: may }, i) =>
+      may ? [[about.id, name, about, i] as const] : [],
+    ),
+  );
+
+  test.each(optional)("%s, %s", (id, _, about, index) => {
+    const cells = exampleCells(about);
+    const left = (blank: unknown): unknown =>
+      bead(id, ...cells.map((cell, i) => (i === index ? blank : i > index ? null : cell)));
+    const omitted = bead(id, ...cells.slice(0, index));
+    for (const blank of [null, undefined, "", "  ", [[null]], [[""]]]) expect(left(blank)).toEqual(omitted);
+  });
+});

@@ -1,0 +1,149 @@
+/** The sentence and the code with which every formula refuses every argument that is no proper cell content. */
+
+import type { FormulaHelp, ParameterHelp } from "../../functions/catalogue";
+import { HELP } from "../../functions/catalogue";
+import { unitOf } from "../../src/quantity";
+import { exampleWith, quantityIn, refusal } from "../bead";
+
+/** The words an argument may be, by its name: the terms the formulas are known by. */
+const WORDS: Readonly<Record<string, string>> = {
+  material: "304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600",
+  gas: "AR, N2, HE, AIR",
+  style: "pulsed, steady",
+  pattern: "steady, random",
+  units: "US, SI",
+};
+/** Arguments that are names. */
+const TEXTS = ["id", "nps", "schedule"];
+
+interface Place {
+  readonly about: FormulaHelp;
+  readonly parameter: ParameterHelp;
+  readonly index: number;
+}
+
+const places: Place[] = HELP.flatMap((about) =>
+  about.parameters.map((parameter, index) => ({ about, parameter, index })),
+).filter(({ parameter }) => !parameter.repeating);
+const scalars = places.filter(({ parameter }) => !parameter.range);
+const words = scalars.filter(({ parameter }) => WORDS[parameter.name] !== undefined);
+const texts = scalars.filter(({ parameter }) => TEXTS.includes(parameter.name));
+const numbers = scalars.filter((place) => !words.includes(place) && !texts.includes(place));
+
+function titled(some: readonly Place[]): [string, Place][] {
+  return some.map((place) => [`${place.about.id}, ${place.parameter.name}`, place]);
+}
+
+/** The unit that a refusal of this argument names: what its description says, in the system of the example. */
+function inUnit({ about, parameter: { description } }: Place): string {
+  const pair = quantityIn(description);
+  const unit =
+    pair !== undefined
+      ? unitOf(pair, about.example.includes('"SI"') ? "SI" : "US")
+      : (/, (s|A|V|J|h|ppm|Hz)(?=;|$| \()/.exec(description)?.[1] ??
+        (/\b[Dd]egrees\b/.test(description) ? "°" : description.includes("turns per minute") ? "rpm" : ""));
+  return unit === "" ? "" : ` in ${unit}`;
+}
+
+const ERROR_CELL = { type: "Error", basicValue: "#N/A", errorType: "NotAvailable" };
+const MEND = "the cell it comes from holds an error; mend that one first";
+const RANGE = [
+  [1, 2],
+  [3, 4],
+];
+const LONG_TEXT = "x".repeat(100_000);
+const SHORTENED = `"${"x".repeat(40)}…"`;
+
+/** Refuses a cell in this place with this value and rule, as an argument that cannot be. */
+function expectRefused({ about, parameter, index }: Place, cell: unknown, value: string, rule: string): void {
+  const sentence = `#VALUE! ${parameter.name} = ${value}: ${rule}`;
+  expect(refusal(about.id, ...exampleWith(about, index, cell))).toBe(sentence);
+}
+
+describe("a number", () => {
+  test.each(titled(numbers))("%s", (_, place) => {
+    const unit = inUnit(place);
+    const must = `must be a number${unit}`;
+    expectRefused(place, "abc", '"abc"', must);
+    expectRefused(place, "12", '"12"', `is a number stored as text; turn the cell into a number${unit}`);
+    expectRefused(place, LONG_TEXT, SHORTENED, must);
+    expectRefused(place, true, "TRUE", must);
+    expectRefused(place, false, "FALSE", must);
+    for (const cell of [NaN, Infinity, -Infinity]) {
+      expectRefused(place, cell, String(cell), `must be a finite number${unit}`);
+    }
+    expectRefused(place, ERROR_CELL, "#N/A", MEND);
+    expectRefused(place, { code: "#DIV/0!" }, "#DIV/0!", MEND);
+    expectRefused(place, {}, "a linked data type", must);
+    expectRefused(place, RANGE, "a range", "takes one cell, not 2 × 2 cells");
+    expectRefused(place, [[1], [2], [3]], "a range", "takes one cell, not 3 × 1 cells");
+  });
+
+  const required = numbers.filter(({ parameter }) => !parameter.optional);
+  test.each(titled(required))("%s: blank", (_, place) => {
+    for (const blank of [null, undefined, "", " ", [[""]]]) {
+      expectRefused(place, blank, "blank", `needs a number${inUnit(place)}`);
+    }
+  });
+});
+
+describe("one of some words", () => {
+  test.each(titled(words))("%s", (_, place) => {
+    const must = `must be one of ${WORDS[place.parameter.name] ?? ""}`;
+    expectRefused(place, "metric", '"metric"', must);
+    expectRefused(place, LONG_TEXT, SHORTENED, must);
+    expectRefused(place, true, "TRUE", must);
+    expectRefused(place, 3, "3", must);
+    expectRefused(place, NaN, "NaN", must);
+    expectRefused(place, Infinity, "Infinity", must);
+    expectRefused(place, {}, "a linked data type", must);
+    expectRefused(place, RANGE, "a range", "takes one cell, not 2 × 2 cells");
+    expectRefused(place, ERROR_CELL, "#N/A", MEND);
+  });
+});
+
+describe("a name", () => {
+  test.each(titled(texts))("%s", (_, place) => {
+    expectRefused(place, true, "TRUE", "must be a text");
+    expectRefused(place, NaN, "NaN", "must be a text");
+    expectRefused(place, {}, "a linked data type", "must be a text");
+    expectRefused(place, RANGE, "a range", "takes one cell, not 2 × 2 cells");
+    for (const blank of [null, undefined, "", " ", [[""]]]) {
+      expectRefused(place, blank, "blank", "needs a text");
+    }
+    expectRefused(place, ERROR_CELL, "#N/A", MEND);
+  });
+});
+
+describe("units", () => {
+  const withUnits = places.filter(({ parameter }) => parameter.name === "units");
+
+  test("is the last argument wherever it stands, and optional", () => {
+    for (const { about, parameter, index } of withUnits) {
+      expect([about.id, parameter.optional, index]).toEqual([about.id, true, about.parameters.length - 1]);
+    }
+  });
+
+  test.each(titled(withUnits))("%s: case and surrounding blanks are ignored", (_, { about, index }) => {
+    const sentenceIn = (units: unknown): string =>
+      refusal(about.id, ...exampleWith(about, index, units).map((cell, i) => (i === 0 ? "abc" : cell)));
+    expect(sentenceIn(" si ")).toBe(sentenceIn("SI"));
+    expect(sentenceIn("Si")).toBe(sentenceIn("SI"));
+    expect(sentenceIn("us")).toBe(sentenceIn("US"));
+    expect(sentenceIn(null)).toBe(sentenceIn("US"));
+  });
+});
+
+describe("below 0", () => {
+  const noTemperature = numbers.filter(
+    ({ parameter }) => quantityIn(parameter.description)?.name !== "temperature",
+  );
+
+  test.each(titled(noTemperature))("%s", (_, place) => {
+    const { about, parameter, index } = place;
+    const value = `-1${inUnit(place).replace(" in ", " ")}`;
+    const sentence = refusal(about.id, ...exampleWith(about, index, -1));
+    const start = `#VALUE! ${parameter.name} = ${value}: must `;
+    expect(sentence.slice(0, start.length)).toBe(start);
+  });
+});

@@ -1,0 +1,86 @@
+import { above0, atLeast0, between, shareAbove0, tube, wholeFrom1 } from "../../src/limits";
+import { AMBIENT, MATERIALS, meltingRise } from "../../src/material";
+import { LENGTH, TIME } from "../../src/quantity";
+import { Refusal } from "../../src/refusal";
+
+/** The sentence in SI with which a limit refuses a value, or the value it lets pass. */
+function said(check: () => unknown): unknown {
+  try {
+    return check();
+  } catch (problem) {
+    if (problem instanceof Refusal && problem.kind === "impossible") return problem.sentence("SI");
+    throw problem;
+  }
+}
+
+const SLIGHT = 1e-12;
+
+test("above 0", () => {
+  expect(above0("wall", Number.MIN_VALUE, LENGTH)).toBe(Number.MIN_VALUE);
+  expect(said(() => above0("wall", 0, LENGTH))).toBe("wall = 0 mm: must be above 0");
+  expect(said(() => above0("wall", -0, LENGTH))).toBe("wall = 0 mm: must be above 0");
+  expect(said(() => above0("wall", -0.001, LENGTH))).toBe("wall = -1 mm: must be above 0");
+  expect(said(() => above0("wall", NaN, LENGTH))).toBe("wall = NaN mm: must be above 0");
+});
+
+test("not below 0", () => {
+  expect(atLeast0("dwell", 0, TIME)).toBe(0);
+  expect(said(() => atLeast0("dwell", -SLIGHT, TIME))).toBe("dwell = -1e-12 s: must not be below 0");
+  expect(said(() => atLeast0("dwell", NaN, TIME))).toBe("dwell = NaN s: must not be below 0");
+});
+
+test("between, both ends allowed", () => {
+  const check = (gap: number) => (): unknown => between("gap", gap, LENGTH, 0.001, 0.002);
+  expect(said(check(0.001))).toBe(0.001);
+  expect(said(check(0.002))).toBe(0.002);
+  expect(said(check(0.0009))).toBe("gap = 0.9 mm: must be between 1 mm and 2 mm");
+  expect(said(check(0.001 - SLIGHT))).toBe("gap = 0.999999999 mm: must be between 1 mm and 2 mm");
+  expect(said(check(0.002 + SLIGHT))).toBe("gap = 2.000000001 mm: must be between 1 mm and 2 mm");
+  expect(said(check(NaN))).toBe("gap = NaN mm: must be between 1 mm and 2 mm");
+});
+
+test("a share above 0 and at most 1", () => {
+  expect(shareAbove0("efficiency", Number.MIN_VALUE)).toBe(Number.MIN_VALUE);
+  expect(shareAbove0("efficiency", 1)).toBe(1);
+  for (const share of [0, -0.1, 1.01, NaN]) {
+    expect(said(() => shareAbove0("efficiency", share))).toBe(
+      `efficiency = ${String(share)}: must be above 0 and at most 1`,
+    );
+  }
+});
+
+test("a whole number from 1", () => {
+  expect(wholeFrom1("cells", 1, 10)).toBe(1);
+  expect(wholeFrom1("cells", 10, 10)).toBe(10);
+  for (const count of [0, -1, 1.5, 11, NaN, Infinity]) {
+    expect(said(() => wholeFrom1("cells", count, 10))).toBe(
+      `cells = ${String(count)}: must be a whole number from 1 to 10`,
+    );
+  }
+});
+
+test("a tube has a bore: wall under half of od", () => {
+  const check = (od: number, wall: number) => (): void => {
+    tube(od, wall);
+  };
+  expect(said(check(0.0254, 0.0127 - SLIGHT))).toBeUndefined();
+  expect(said(check(0.0254, 0.0127))).toBe("wall = 12.7 mm: must be under half of od, 12.7 mm");
+  expect(said(check(0.0254, 0.0127 + SLIGHT))).toBe(
+    "wall = 12.700000001 mm: must be under half of od, 12.7 mm",
+  );
+  expect(said(check(0, 0.001))).toBe("od = 0 mm: must be above 0");
+  expect(said(check(0.0254, 0))).toBe("wall = 0 mm: must be above 0");
+});
+
+test("metal melts from below its liquidus only", () => {
+  const metal = MATERIALS["316L"];
+  // 1450 − 20 °C.
+  expect(meltingRise(metal, AMBIENT)).toBeCloseTo(1430, 9);
+  expect(meltingRise(metal, 1723.15 - 1)).toBeCloseTo(1, 9);
+  expect(said(() => meltingRise(metal, 1723.15))).toBe(
+    "preheat = 1450 °C: must be below the liquidus, 1450 °C",
+  );
+  expect(said(() => meltingRise(metal, 1823.15))).toBe(
+    "preheat = 1550 °C: must be below the liquidus, 1450 °C",
+  );
+});
