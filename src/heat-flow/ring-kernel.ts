@@ -33,18 +33,26 @@ export function roundTheRing(peclet: number, x: number, u: number): number {
 /** The same added up over u from `from` to `to`: heat of an arc that stood still x behind. */
 export function roundTheRingOver(peclet: number, x: number, from: number, to: number): number {
   const change = Math.min(Math.max(changeover(peclet), from), to);
+  return asImages(peclet, x, from, change) + asWaves(peclet, x, change, to);
+}
+
+function asImages(peclet: number, x: number, from: number, to: number): number {
   let sum = 0;
-  for (const n of images(x, Math.sqrt((NEGLIGIBLE * change) / peclet))) {
-    sum += decayIntegral(peclet * (x + n) * (x + n), from, change);
+  if (from === to) return sum;
+  for (const n of images(x, Math.sqrt((NEGLIGIBLE * to) / peclet))) {
+    sum += decayIntegral(peclet * (x + n) * (x + n), from, to);
   }
-  if (change === to) return sum;
-  sum += 2 * Math.sqrt(Math.PI / peclet) * (Math.sqrt(to) - Math.sqrt(change));
-  const early = Math.PI * Math.sqrt(change / peclet);
-  const late = Math.PI * Math.sqrt(to / peclet);
+  return sum;
+}
+
+function asWaves(peclet: number, x: number, from: number, to: number): number {
+  if (from === to) return 0;
+  const [early, late] = [Math.PI * Math.sqrt(from / peclet), Math.PI * Math.sqrt(to / peclet)];
+  let sum = (2 * Math.sqrt(Math.PI) * (late - early)) / Math.PI;
   for (let m = 1; early * m < Math.sqrt(NEGLIGIBLE); m += 1) {
     sum += (2 / m) * Math.cos(2 * Math.PI * m * x) * (erfc(early * m) - erfc(late * m));
   }
-  return sum - decayIntegral(peclet * x * x, change, to);
+  return sum - decayIntegral(peclet * x * x, from, to);
 }
 
 /** Images and waves are equally many where π²u/P = P/u. */

@@ -36,7 +36,7 @@ const MOST_SECTORS = 360;
 const MOST_OVERLAP = 1080;
 const LONGEST_DWELL = 3600;
 /** v·C/(4α): from a ring that soaks as fast as the arc moves to one whose heat never catches up. */
-const PECLETS = [0.005, 100_000] as const;
+const PECLETS = [0.02, 10_000] as const;
 
 /**
  * Sectors of equal length, the overlap as one more when there is any. The power is that of the bead, lowered in the
