@@ -51,7 +51,7 @@ function readWattsPerAmp(read: Reader, volts: unknown, efficiency: unknown, plat
  * @param [preheat] Temperature of the tube before the arc comes, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
  * @equation I = q/(ηV); q = 2πkhθ/(exp(x·K₀/K₁)·K₀), λ = v/2α, at the x with x√(1 − (K₀/K₁)²) = λb/2; K₀, K₁ of x; θ = liquidus − preheat
- * @validity Full-penetration single passes, autogenous. Takes the heat as uniform through the wall and k and α as constant; no surface loss, no clamp taking heat, no effect of sulphur on penetration. Compared with outside brackets for 316L of 1 to 3.2 mm only; prove on a coupon.
+ * @validity Full-penetration single passes, autogenous. Takes the heat as uniform through the wall and k and α as constant; no surface loss, no clamp taking heat, no effect of sulphur on penetration. Compared with brackets of published practice for 316L of 1 to 3.2 mm only (see SCHEDULE), with no single measured weld; prove on a coupon.
  * @source Rosenthal 1941 and 1946, moving line source in a plate; arc efficiency Stenbacka, Choquet & Hurtig 2012 (95 % range 0.73–0.82). Default width and voltage are estimates from common practice.
  * @example =BEAD.AMPS_MELT(0.065, 5) → 45.3828
  */
@@ -148,7 +148,6 @@ export function ampsSectorsCells(
     const plate = readPlate(read, wall, material, preheat);
     const travel = read.number("speed", speed, SPEED);
     const width = readWidth(read, beadWidth, plate);
-    const watts = readWattsPerAmp(read, volts, efficiency, plate);
     const rows = ringSectors(plate, {
       od: diameter,
       speed: travel,
@@ -157,6 +156,7 @@ export function ampsSectorsCells(
       sectors: read.numberOr("sectors", sectors, COUNT, COMMON_SECTORS),
       overlap: read.numberOr("overlap", overlap, ANGLE, 0),
     });
+    const watts = readWattsPerAmp(read, volts, efficiency, plate);
     return rows.map(({ from, to, power, share, rise }) => [
       from,
       to,

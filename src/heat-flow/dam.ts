@@ -54,11 +54,14 @@ export function damTemperature(distance: number, heated: HeatedTube): number {
   return heated.ambient + peakRise(source, atLeast0("distance", distance, LENGTH));
 }
 
+/** What a change of unit may leave between two equal temperatures, K. */
+const ROUNDING = 1e-9;
+
 /** The nearest place that never gets above `limit`, m from the weld. */
 export function damDistance(limit: number, heated: HeatedTube): number {
   const source = sourceOf(heated);
   const allowed = limit - heated.ambient;
-  if (!(allowed > 0)) {
+  if (!(allowed > ROUNDING)) {
     throw new Refusal(
       "limit",
       amount(limit, TEMPERATURE),

@@ -92,7 +92,7 @@ function refuseMolten(course: Course, turns: number, dwell: number, speed: numbe
   throw new Refusal(
     "speed",
     amount(speed, SPEED),
-    rule`the tube's own heat melts it ahead of the arc ${amount(360 * molten * course.step, ANGLE)} into the rotation; go faster or aim at a narrower bead`,
+    rule`the tube's own heat melts it ahead of the arc ${amount(Math.round(360 * molten * course.step), ANGLE)} into the rotation; go faster or aim at a narrower bead`,
     "unanswerable",
   );
 }
