@@ -1,8 +1,8 @@
 /** The arc between the power a weld needs and the current on the dial. */
 
 import { COMMON_ALLOWANCE, arcVolts, standoff } from "../electrode";
-import { above0, shareAbove0 } from "../limits";
-import { LENGTH, VOLTAGE } from "../quantity";
+import { above0, between, shareAbove0 } from "../limits";
+import { LENGTH, SHARE, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /**
@@ -11,9 +11,15 @@ import { amount, Refusal, rule } from "../refusal";
  */
 export const ARC_EFFICIENCY = 0.78;
 
+/** Far beyond any arc on either side; inside, nothing overflows. */
+const VOLTS = [1, 1000] as const;
+const LEAST_EFFICIENCY = 0.001;
+
 /** W into the tube per A. */
 export function wattsPerAmp(volts: number, efficiency: number): number {
-  return above0("volts", volts, VOLTAGE) * shareAbove0("efficiency", efficiency);
+  between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS);
+  between("efficiency", shareAbove0("efficiency", efficiency), SHARE, LEAST_EFFICIENCY, 1);
+  return volts * efficiency;
 }
 
 /** The walls, m, whose common standoff lies in the 0.5 to 3 mm that the estimate of arc voltage holds for. */

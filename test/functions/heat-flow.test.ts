@@ -166,6 +166,8 @@ test.each([
   ["AMPS_MELT", [0.065, 5, 0], "#VALUE! beadWidth = 0 in: must be above 0"],
   ["AMPS_MELT", [0.065, 5, "", "XYZ"], /^#VALUE! material = "XYZ": must be one of 304L, 316L, /],
   ["AMPS_MELT", [0.065, 5, "", "", 0], "#VALUE! volts = 0 V: must be above 0"],
+  ["AMPS_MELT", [0.065, 5, "", "", 0.5], "#VALUE! volts = 0.5 V: must be between 1 V and 1000 V"],
+  ["AMPS_MELT", [0.065, 5, "", "", "", 1e-4], "#VALUE! efficiency = 0.0001: must be between 0.001 and 1"],
   ["AMPS_MELT", [0.065, 5, "", "", "", 1.01], "#VALUE! efficiency = 1.01: must be above 0 and at most 1"],
   [
     "AMPS_MELT",
@@ -324,7 +326,7 @@ test("whatever finite numbers come in, an answer or a sentence goes out", () => 
       const said = refusal(id, ...given);
       if (said === "answered") return;
       expect(said).toMatch(/^#(VALUE!|N\/A) \w+ = .+: .+/);
-      expect(said).not.toMatch(/failed|NaN|undefined/);
+      expect(said).not.toMatch(/failed|NaN|Infinity|undefined/);
     }),
     { numRuns: 3000 },
   );
