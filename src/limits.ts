@@ -4,7 +4,7 @@
  */
 
 import type { Quantity } from "./quantity";
-import { COUNT, LENGTH, SHARE } from "./quantity";
+import { COUNT, LENGTH, SHARE, TEMPERATURE } from "./quantity";
 import { amount, Refusal, rule } from "./refusal";
 
 export function above0(argument: string, value: number, of: Quantity): number {
@@ -38,6 +38,16 @@ export function wholeFrom1(argument: string, value: number, most: number): numbe
     argument,
     amount(value, COUNT),
     rule`must be a whole number from 1 to ${amount(most, COUNT)}`,
+  );
+}
+
+/** A temperature that can be, K. */
+export function temperature(argument: string, value: number): number {
+  if (value > 0) return value;
+  throw new Refusal(
+    argument,
+    amount(value, TEMPERATURE),
+    rule`must be above absolute zero, ${amount(0, TEMPERATURE)}`,
   );
 }
 

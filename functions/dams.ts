@@ -1,0 +1,137 @@
+import { ARC_EFFICIENCY } from "../src/heat-flow/arc";
+import type { HeatedTube } from "../src/heat-flow/dam";
+import { damDistance, damTemperature } from "../src/heat-flow/dam";
+import { AMBIENT } from "../src/material";
+import { CURRENT, LENGTH, SHARE, SPEED, TEMPERATURE, TIME, VOLTAGE } from "../src/quantity";
+import { answer } from "./answer";
+import type { Reader } from "./cells";
+import { readMaterial } from "./materials";
+
+type HeatedTubeArguments = [
+  od: unknown,
+  wall: unknown,
+  amps: unknown,
+  volts: unknown,
+  speed: unknown,
+  extraSeconds: unknown,
+  efficiency: unknown,
+  material: unknown,
+  ambient: unknown,
+];
+
+function readHeatedTube(
+  read: Reader,
+  ...[od, wall, amps, volts, speed, extraSeconds, efficiency, material, ambient]: HeatedTubeArguments
+): HeatedTube {
+  return {
+    od: read.number("od", od, LENGTH),
+    wall: read.number("wall", wall, LENGTH),
+    amps: read.number("amps", amps, CURRENT),
+    volts: read.number("volts", volts, VOLTAGE),
+    speed: read.number("speed", speed, SPEED),
+    extraSeconds: read.numberOr("extraSeconds", extraSeconds, TIME, 0),
+    efficiency: read.numberOr("efficiency", efficiency, SHARE, ARC_EFFICIENCY),
+    material: readMaterial(read, material),
+    ambient: read.numberOr("ambient", ambient, TEMPERATURE, AMBIENT),
+  };
+}
+
+/**
+ * Greatest temperature that a place on the tube ever sees, for a purge dam there, °F | °C.
+ * @customfunction DAM_TEMPERATURE
+ * @param distance From the weld along the tube, in | mm
+ * @param od Outside diameter, in | mm
+ * @param wall Wall thickness, in | mm
+ * @param amps Mean current, A
+ * @param volts Arc voltage, V
+ * @param speed Surface travel, in/min | mm/min
+ * @param [extraSeconds] Arc on beside the one turn (dwell, lap), s; 0 if left out
+ * @param [efficiency] Share of the arc's power that reaches the tube; 0.78 if left out
+ * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
+ * @param [ambient] Temperature of the tube before, °F | °C; 68 °F (20 °C) if left out
+ * @param [units] "US" (default) or "SI"
+ * @equation T − T₀ = max over t of f(t) − f(t − t_on); f = q√(κt)/(A·k)·ierfc(x/(2√(κt))), A = π(d − t)t, t_on = πd/v + extra
+ * @validity Some wall widths from the weld, where the heat has evened out round the tube. Cold k and ρ·cp, no surface loss, tube long on both sides: on the hot side. Compared with finite differences of the same rod, no weld.
+ * @source Carslaw & Jaeger §2.9, constant flux, half of the power each way; common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
+ * @example =BEAD.DAM_TEMPERATURE(6, 1, 0.065, 46, 9.4, 5) → 144.816
+ */
+export function damTemperatureCell(
+  distance: unknown,
+  od: unknown,
+  wall: unknown,
+  amps: unknown,
+  volts: unknown,
+  speed: unknown,
+  extraSeconds?: unknown,
+  efficiency?: unknown,
+  material?: unknown,
+  ambient?: unknown,
+  units?: unknown,
+): number {
+  return answer(units, (read) => {
+    const place = read.number("distance", distance, LENGTH);
+    const heated = readHeatedTube(
+      read,
+      od,
+      wall,
+      amps,
+      volts,
+      speed,
+      extraSeconds,
+      efficiency,
+      material,
+      ambient,
+    );
+    return read.give(damTemperature(place, heated), TEMPERATURE);
+  });
+}
+
+/**
+ * Least distance from the weld that never gets above a temperature, for a purge dam, in | mm.
+ * @customfunction DAM_DISTANCE
+ * @param limit Greatest temperature the dam stands, °F | °C
+ * @param od Outside diameter, in | mm
+ * @param wall Wall thickness, in | mm
+ * @param amps Mean current, A
+ * @param volts Arc voltage, V
+ * @param speed Surface travel, in/min | mm/min
+ * @param [extraSeconds] Arc on beside the one turn (dwell, lap), s; 0 if left out
+ * @param [efficiency] Share of the arc's power that reaches the tube; 0.78 if left out
+ * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
+ * @param [ambient] Temperature of the tube before, °F | °C; 68 °F (20 °C) if left out
+ * @param [units] "US" (default) or "SI"
+ * @equation The x at which DAM_TEMPERATURE is the limit
+ * @validity As DAM_TEMPERATURE. #N/A if the limit is above what the weld itself reaches by this reckoning.
+ * @source As DAM_TEMPERATURE. Common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
+ * @example =BEAD.DAM_DISTANCE(212, 1, 0.065, 46, 9.4, 5) → 3.20057
+ */
+export function damDistanceCell(
+  limit: unknown,
+  od: unknown,
+  wall: unknown,
+  amps: unknown,
+  volts: unknown,
+  speed: unknown,
+  extraSeconds?: unknown,
+  efficiency?: unknown,
+  material?: unknown,
+  ambient?: unknown,
+  units?: unknown,
+): number {
+  return answer(units, (read) => {
+    const most = read.number("limit", limit, TEMPERATURE);
+    const heated = readHeatedTube(
+      read,
+      od,
+      wall,
+      amps,
+      volts,
+      speed,
+      extraSeconds,
+      efficiency,
+      material,
+      ambient,
+    );
+    return read.give(damDistance(most, heated), LENGTH);
+  });
+}

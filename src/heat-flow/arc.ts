@@ -1,0 +1,40 @@
+/** The arc between the power a weld needs and the current on the dial. */
+
+import { COMMON_ALLOWANCE, arcVolts, standoff } from "../electrode";
+import { above0, between, shareAbove0 } from "../limits";
+import { LENGTH, SHARE, VOLTAGE } from "../quantity";
+import { amount, Refusal, rule } from "../refusal";
+
+/**
+ * Share of the arc's power that reaches the tube. Mean of the published values for TIG, electrode negative, 95 % range
+ * 0.73–0.82 (Stenbacka, Choquet & Hurtig, IIW XII-2070-12, 2012). Not the 0.6 of EN 1011-1, which is a code factor.
+ */
+export const ARC_EFFICIENCY = 0.78;
+
+/** Far beyond any arc on either side; inside, nothing overflows. */
+const VOLTS = [1, 1000] as const;
+const LEAST_EFFICIENCY = 0.001;
+
+/** W into the tube per A. */
+export function wattsPerAmp(volts: number, efficiency: number): number {
+  between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS);
+  between("efficiency", shareAbove0("efficiency", efficiency), SHARE, LEAST_EFFICIENCY, 1);
+  return volts * efficiency;
+}
+
+/** The walls, m, whose common standoff lies in the 0.5 to 3 mm that the estimate of arc voltage holds for. */
+const WALLS = [0.0005, 0.003].map((gap) => 2 * (gap - COMMON_ALLOWANCE)) as [number, number];
+
+/** Arc voltage at the common standoff of a wall. Outside its range the caller says which argument can mend it. */
+export function commonArcVolts(wall: number, mend = "volts"): number {
+  const [least, most] = WALLS;
+  if (wall >= least && wall <= most) return arcVolts(standoff(wall, COMMON_ALLOWANCE));
+  const range = rule`${amount(least, LENGTH)} to ${amount(most, LENGTH)}`;
+  if (mend === "volts") {
+    throw new Refusal("volts", "left out", [
+      "give the arc voltage; it is estimated only for a wall of ",
+      ...range,
+    ]);
+  }
+  throw new Refusal(mend, amount(wall, LENGTH), ["arc voltage is estimated only for a wall of ", ...range]);
+}

@@ -1,0 +1,43 @@
+/** The plate that a tube wall is to the heat: what of metal, wall and warmth the heat-flow formulas need. */
+
+import { above0, between, temperature } from "../limits";
+import type { Material } from "../material";
+import { AMBIENT, meltingRise } from "../material";
+import { LENGTH, SPEED } from "../quantity";
+
+export interface Plate {
+  /** m */
+  readonly wall: number;
+  /** k, W/(m·K) */
+  readonly conductivity: number;
+  /** α, m²/s */
+  readonly diffusivity: number;
+  /** θ: from the warmth of the metal to its liquidus, K */
+  readonly meltingRise: number;
+}
+
+/** The wall, hot properties, at `preheat` K before the arc comes. */
+export function plateOf(wall: number, material: Material, preheat = AMBIENT): Plate {
+  return {
+    wall: between("wall", above0("wall", wall, LENGTH), LENGTH, ...LENGTHS),
+    conductivity: material.hotConductivity.value,
+    diffusivity: material.hotDiffusivity.value,
+    meltingRise: meltingRise(material, temperature("preheat", preheat)),
+  };
+}
+
+/** Far beyond any weld on either side; inside, nothing overflows. A micrometre to a metre. */
+const LENGTHS = [1e-6, 1] as const;
+/** From 0.06 mm to 60 m a minute. */
+const SPEEDS = [1e-6, 1] as const;
+
+export function arcSpeed(speed: number): number {
+  return between("speed", above0("speed", speed, SPEED), SPEED, ...SPEEDS);
+}
+
+export function fusedWidth(width: number): number {
+  return between("beadWidth", above0("beadWidth", width, LENGTH), LENGTH, ...LENGTHS);
+}
+
+/** The narrowest and the widest bead there is an answer for, m. */
+export const WIDTHS = LENGTHS;

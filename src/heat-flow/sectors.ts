@@ -1,0 +1,98 @@
+/** Current sector by sector round a tube that warms up as it is welded. */
+
+import { above0, atLeast0, between, tube, wholeFrom1 } from "../limits";
+import { ANGLE, LENGTH, SPEED, TIME } from "../quantity";
+import { amount, Refusal, rule } from "../refusal";
+import { dimensionlessWidth, meltPower, meltResistance } from "./melt-power";
+import type { Plate } from "./plate";
+import { arcSpeed } from "./plate";
+import type { Course } from "./ring";
+import { meanPower, powerAt, ringCourse } from "./ring";
+
+export interface RingPass {
+  readonly od: number;
+  readonly speed: number;
+  readonly beadWidth: number;
+  /** Arc on before the head turns, s. */
+  readonly dwell: number;
+  readonly sectors: number;
+  /** Degrees past the full turn. */
+  readonly overlap: number;
+}
+
+export interface Sector {
+  /** Degrees of rotation. */
+  readonly from: number;
+  readonly to: number;
+  /** Mean power into the tube, W. */
+  readonly power: number;
+  /** Power over that of the first sector. */
+  readonly share: number;
+  /** How much warmer the tube is ahead of the arc than at the start, at the sector's end, K. */
+  readonly rise: number;
+}
+
+const MOST_SECTORS = 360;
+const MOST_OVERLAP = 1080;
+const LONGEST_DWELL = 3600;
+/** v·C/(4α): from a ring that soaks as fast as the arc moves to one whose heat never catches up. */
+const PECLETS = [0.02, 10_000] as const;
+
+/**
+ * Sectors of equal length, the overlap as one more when there is any. The power is that of the bead, lowered in the
+ * proportion in which the ring's own heat (dwell included) has already warmed the metal ahead of the arc.
+ */
+export function ringSectors(plate: Plate, pass: RingPass): Sector[] {
+  const { sectors, overlap } = pass;
+  wholeFrom1("sectors", sectors, MOST_SECTORS);
+  between("overlap", atLeast0("overlap", overlap, ANGLE), ANGLE, 0, MOST_OVERLAP);
+  const power = meltPower(plate, pass.speed, pass.beadWidth);
+  const course = courseOf(plate, pass);
+  const ends = Array.from({ length: sectors }, (_, i) => (i + 1) / sectors);
+  if (overlap > 0) ends.push(1 + overlap / 360);
+  const means = ends.map((end, i) => meanPower(course, ends[i - 1] ?? 0, end));
+  return ends.map((end, i) => ({
+    from: 360 * (ends[i - 1] ?? 0),
+    to: 360 * end,
+    power: power * (means[i] ?? 0),
+    share: (means[i] ?? 0) / (means[0] ?? 1),
+    rise: Math.max(0, plate.meltingRise * (1 - powerAt(course, end))),
+  }));
+}
+
+function courseOf(plate: Plate, { od, speed, beadWidth, dwell, overlap }: RingPass): Course {
+  tube(od, plate.wall);
+  const circumference = Math.PI * (above0("od", od, LENGTH) - plate.wall);
+  const [slowest, fastest] = PECLETS.map((peclet) => (4 * plate.diffusivity * peclet) / circumference);
+  between("speed", arcSpeed(speed), SPEED, slowest ?? 0, fastest ?? Infinity);
+  between("dwell", atLeast0("dwell", dwell, TIME), TIME, 0, LONGEST_DWELL);
+  const turns = 1 + overlap / 360;
+  const course = ringCourse({
+    peclet: (speed * circumference) / (4 * plate.diffusivity),
+    resistance: meltResistance(dimensionlessWidth(plate, speed, beadWidth)),
+    dwell: (dwell * speed) / circumference,
+    turns,
+  });
+  refuseMolten(course, turns, dwell, speed);
+  return course;
+}
+
+/** Where the tube's own heat alone would melt it there is no current that keeps the bead. */
+function refuseMolten(course: Course, turns: number, dwell: number, speed: number): void {
+  const molten = course.powers.findIndex((power) => power <= 0);
+  if (molten < 0 || molten * course.step > turns) return;
+  if (molten === 0) {
+    throw new Refusal(
+      "dwell",
+      amount(dwell, TIME),
+      rule`melts the tube all round before the head turns; dwell less`,
+      "unanswerable",
+    );
+  }
+  throw new Refusal(
+    "speed",
+    amount(speed, SPEED),
+    rule`the tube's own heat melts it ahead of the arc ${amount(Math.round(360 * molten * course.step), ANGLE)} into the rotation; go faster or aim at a narrower bead`,
+    "unanswerable",
+  );
+}

@@ -1,0 +1,24 @@
+/** How long the arc stands still before it travels. */
+
+import { scaledE1 } from "./exponential-integral";
+import { dimensionlessWidth, meltResistance } from "./melt-power";
+import type { Plate } from "./plate";
+import { rootBetween } from "./root";
+
+/**
+ * Seconds a standing line source of the bead's own power needs to melt out to half its width:
+ * E₁(b²/16αt) = 4πkhθ/q. Wall, conductivity and warmth fall out, for q is in proportion to them.
+ */
+export function startDwell(plate: Plate, speed: number, width: number): number {
+  const resistance = meltResistance(dimensionlessWidth(plate, speed, width));
+  return (width * width) / (16 * plate.diffusivity * inverseE1(resistance));
+}
+
+/** The u with E₁(u) = value; u > e^−(value + 1), for E₁(u) > −ln u − γ, and u < max(1, −ln value), for E₁(u) < e^−u. */
+function inverseE1(value: number): number {
+  const miss = (logU: number): number => {
+    const u = Math.exp(logU);
+    return Math.log(scaledE1(u)) - u - Math.log(value);
+  };
+  return Math.exp(rootBetween(miss, -value - 1, Math.log(Math.max(1, -Math.log(value)))));
+}

@@ -1,0 +1,134 @@
+/** A complete set of starting values for one tube, each number from the others. */
+
+import { ampsByWall } from "./amperage";
+import { commonBeadWidth } from "./bead";
+import { COMMON_POSTPURGE, COMMON_PREPURGE } from "./cycle";
+import { COMMON_ALLOWANCE, electrodeDiameter, standoff } from "./electrode";
+import { ARC_EFFICIENCY, commonArcVolts, wattsPerAmp } from "./heat-flow/arc";
+import { plateOf } from "./heat-flow/plate";
+import { ringSectors } from "./heat-flow/sectors";
+import { startDwell } from "./heat-flow/start-dwell";
+import { heatInput, pulseRate, pulseShare } from "./heat-input";
+import { tube } from "./limits";
+import type { Material } from "./material";
+import type { Units } from "./quantity";
+import { CURRENT, LENGTH } from "./quantity";
+import { amount, Refusal, rule } from "./refusal";
+import { rotation, suggestedOverlap, suggestedSpeed, travelTime } from "./travel";
+
+/** Common practice of pulsed tube welding: background over peak, and by how much successive spots overlap. */
+const BACKGROUND = 0.3;
+const SPOT_OVERLAP = 0.75;
+const SECTORS = 4;
+/** Fading of the arc, in bead widths of travel: common practice. */
+const DOWNSLOPE_WIDTHS = 3;
+
+export type Style = "pulsed" | "steady";
+
+export interface Pulse {
+  /** Peak and background of each sector, A. */
+  readonly peaks: readonly number[];
+  readonly backs: readonly number[];
+  readonly rate: number;
+  readonly share: number;
+}
+
+export interface Schedule {
+  readonly standoff: number;
+  readonly electrode: number;
+  readonly volts: number;
+  readonly beadWidth: number;
+  readonly speed: number;
+  readonly turns: number;
+  readonly prepurge: number;
+  readonly dwell: number;
+  /** Mean current of each sector, A. */
+  readonly means: readonly number[];
+  /** None when the arc is steady. */
+  readonly pulse: Pulse | undefined;
+  /** Full turn and overlap, s. */
+  readonly rotationTime: number;
+  readonly overlap: number;
+  readonly downslope: number;
+  readonly postpurge: number;
+  /** Arc energy over travel in the hottest sector, J/m. */
+  readonly heatInput: number;
+  /** Dwell, rotation and downslope, s. */
+  readonly arcTime: number;
+}
+
+export function schedule(od: number, wall: number, material: Material, style: Style, units: Units): Schedule {
+  tube(od, wall);
+  const volts = commonArcVolts(wall, "wall");
+  const beadWidth = commonBeadWidth(wall);
+  const speed = suggestedSpeed(beadWidth, material);
+  const overlap = suggestedOverlap(od, wall, beadWidth);
+  const plate = plateOf(wall, material);
+  const dwell = startDwell(plate, speed, beadWidth);
+  const sectors = ringSectors(plate, { od, speed, beadWidth, dwell, sectors: SECTORS, overlap: 0 });
+  const means = sectors.map(({ power }) => power / wattsPerAmp(volts, ARC_EFFICIENCY));
+  const hottest = Math.max(...means);
+  const pulse =
+    style === "pulsed" ? pulseOf(od, means, ampsByWall(wall, material), speed, beadWidth) : undefined;
+  const rotationTime = travelTime(od, speed, overlap);
+  const downslope = (DOWNSLOPE_WIDTHS * beadWidth) / speed;
+  return {
+    standoff: standoff(wall, COMMON_ALLOWANCE),
+    electrode: electrodeFor(wall, Math.max(hottest, ...(pulse?.peaks ?? [])), units),
+    volts,
+    beadWidth,
+    speed,
+    turns: rotation(od, speed),
+    prepurge: COMMON_PREPURGE,
+    dwell,
+    means,
+    pulse,
+    rotationTime,
+    overlap,
+    downslope,
+    postpurge: COMMON_POSTPURGE,
+    heatInput: heatInput(volts, hottest, speed, 1),
+    arcTime: dwell + rotationTime + downslope,
+  };
+}
+
+/** Peak of the first sector by the rule of thumb; the share that makes its mean; later sectors in the means' proportion. */
+function pulseOf(
+  od: number,
+  means: readonly number[],
+  peak: number,
+  speed: number,
+  beadWidth: number,
+): Pulse {
+  const [first = 0] = means;
+  const back = BACKGROUND * peak;
+  if (!(first > back && first < peak)) {
+    throw new Refusal(
+      "od",
+      amount(od, LENGTH),
+      rule`the first sector needs a mean of ${amount(first, CURRENT)}, which no pulse between ${amount(back, CURRENT)} and ${amount(peak, CURRENT)} gives; ask for "steady"`,
+      "unanswerable",
+    );
+  }
+  const peaks = means.map((mean) => (peak * mean) / first);
+  return {
+    peaks,
+    backs: peaks.map((amps) => BACKGROUND * amps),
+    rate: pulseRate(speed, beadWidth, SPOT_OVERLAP),
+    share: pulseShare(first, peak, back),
+  };
+}
+
+function electrodeFor(wall: number, amps: number, units: Units): number {
+  try {
+    return electrodeDiameter(amps, units);
+  } catch (problem) {
+    if (!(problem instanceof Refusal)) throw problem;
+    throw new Refusal(
+      "wall",
+      amount(wall, LENGTH),
+      rule`calls for ${amount(amps, CURRENT)}, which no standard electrode is listed for`,
+      "unanswerable",
+    );
+  }
+}

@@ -1,0 +1,92 @@
+/** Peak temperatures along the tube against explicit finite differences of the same rod: other method, own code. */
+
+import { number, refusal } from "../../bead";
+import { rodPeaks } from "../../finite-differences";
+
+/** 316L cold, Mills 2002 at 298 K. */
+const STEEL = { conductivity: 13.757, heatCapacity: 3.8403e6 };
+const AMBIENT = 20;
+const CELL = 0.0005;
+/** The peak at 60 mm comes near x²/(2κ) = 503 s. */
+const WATCHED = 700;
+
+/** od, wall, speed in mm and mm/min; amps, volts, extra seconds. */
+const CASES = [
+  { od: 25.4, wall: 1.65, amps: 46, volts: 9.4, speed: 130, extra: 0 },
+  { od: 12.7, wall: 1.24, amps: 35, volts: 9.2, speed: 160, extra: 6 },
+  { od: 50.8, wall: 1.65, amps: 46, volts: 9.4, speed: 130, extra: 10 },
+];
+
+describe.each(CASES)("$od × $wall mm", ({ od, wall, amps, volts, speed, extra }) => {
+  const seconds = (Math.PI * od) / (speed / 60) + extra;
+  const power = 0.78 * amps * volts;
+  const section = Math.PI * (od - wall) * wall * 1e-6;
+  const { peaks, heat } = rodPeaks({
+    ...STEEL,
+    section,
+    power,
+    seconds,
+    length: 0.3,
+    cell: CELL,
+    until: WATCHED,
+  });
+  const arguments_ = [od, wall, amps, volts, speed, extra, 0.78, "316L", AMBIENT, "SI"] as const;
+
+  test("the finite differences keep the heat they were given", () => {
+    expect(Math.abs(heat / (power * seconds) - 1)).toBeLessThan(1e-9);
+  });
+
+  test.each([0, 2, 5, 10, 20, 40, 60])("peak at %p mm within 1 %", (distance) => {
+    const rise = peaks[Math.round(distance / (CELL * 1000))] ?? NaN;
+    const found = number("DAM_TEMPERATURE", distance, ...arguments_) - AMBIENT;
+    expect(Math.abs(found / rise - 1)).toBeLessThan(0.01);
+  });
+
+  test.each([60, 100, 300, 800])("DAM_DISTANCE of %p °C leads back to it", (limit) => {
+    const distance = number("DAM_DISTANCE", limit, ...arguments_);
+    expect(distance).toBeGreaterThan(0);
+    expect(Math.abs(number("DAM_TEMPERATURE", distance, ...arguments_) - limit)).toBeLessThan(1e-9);
+  });
+});
+
+const TUBE = [25.4, 1.65, 46, 9.4, 130, 0, 0.78, "316L", AMBIENT, "SI"] as const;
+
+test("far away the heat comes as from one instant: q·t/(A·ρc·x·√(2πe)), Carslaw & Jaeger §10.3", () => {
+  const energy = 0.78 * 46 * 9.4 * ((Math.PI * 25.4) / (130 / 60));
+  const section = Math.PI * (25.4 - 1.65) * 1.65 * 1e-6;
+  for (const [distance, tolerance] of [
+    [20, 1e-4],
+    [1000, 1e-6],
+    [1e6, 1e-6],
+  ] as const) {
+    const rise = number("DAM_TEMPERATURE", distance * 1000, ...TUBE) - AMBIENT;
+    const instant = energy / (section * 3.8403e6 * distance * Math.sqrt(2 * Math.PI * Math.E));
+    expect(Math.abs(rise - instant)).toBeLessThan(tolerance * instant + 1e-12);
+  }
+});
+
+test("at the weld itself: q/(A·k)·√(κt/π) at the end of the heat, Carslaw & Jaeger §2.9", () => {
+  const seconds = (Math.PI * 25.4) / (130 / 60);
+  const section = Math.PI * (25.4 - 1.65) * 1.65 * 1e-6;
+  const rise =
+    ((0.78 * 46 * 9.4) / (section * 13.757)) * Math.sqrt(((13.757 / 3.8403e6) * seconds) / Math.PI);
+  expect(Math.abs((number("DAM_TEMPERATURE", 0, ...TUBE) - AMBIENT) / rise - 1)).toBeLessThan(1e-12);
+  expect(number("DAM_DISTANCE", AMBIENT + rise * (1 - 1e-9), ...TUBE)).toBeLessThan(1e-4);
+  expect(refusal("DAM_DISTANCE", AMBIENT + rise * 1.001, ...TUBE)).toMatch(/^#N\/A limit = /);
+});
+
+test("further is cooler; more arc time, current or a thinner wall is hotter", () => {
+  const distances = [0, 0.01, 0.1, 1, 10, 50, 150, 500, 5000];
+  const temperatures = distances.map((distance) => number("DAM_TEMPERATURE", distance, ...TUBE));
+  expect([...temperatures].sort((a, b) => b - a)).toEqual(temperatures);
+  const at100 = number("DAM_TEMPERATURE", 100, ...TUBE);
+  expect(number("DAM_TEMPERATURE", 100, 25.4, 1.65, 46, 9.4, 130, 5, "", "", AMBIENT, "SI")).toBeGreaterThan(
+    at100,
+  );
+  expect(number("DAM_TEMPERATURE", 100, 25.4, 1.65, 50, 9.4, 130, 0, "", "", AMBIENT, "SI")).toBeGreaterThan(
+    at100,
+  );
+  expect(number("DAM_TEMPERATURE", 100, 25.4, 1.5, 46, 9.4, 130, 0, "", "", AMBIENT, "SI")).toBeGreaterThan(
+    at100,
+  );
+});
