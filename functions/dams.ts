@@ -53,7 +53,7 @@ function readHeatedTube(
  * @equation T − T₀ = max over t of f(t) − f(t − t_on); f = q√(κt)/(A·k)·ierfc(x/(2√(κt))), A = π(d − t)t, t_on = πd/v + extra
  * @validity Some wall widths from the weld, where the heat has evened out round the tube. Cold k and ρ·cp, no surface loss, tube long on both sides: on the hot side. Compared with finite differences of the same rod, no weld.
  * @source Carslaw & Jaeger §2.9, constant flux, half of the power each way; common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
- * @example =BEAD.DAM_TEMPERATURE(6, 1, 0.065, 46, 9.4, 5) → 144.816
+ * @example =BEAD.DAM_TEMPERATURE(6, 1, 0.065, 46, 9.4, 5) → 144.818
  */
 export function damTemperatureCell(
   distance: unknown,
@@ -103,7 +103,7 @@ export function damTemperatureCell(
  * @equation The x at which DAM_TEMPERATURE is the limit
  * @validity As DAM_TEMPERATURE. #N/A if the limit is above what the weld itself reaches by this reckoning.
  * @source As DAM_TEMPERATURE. Common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
- * @example =BEAD.DAM_DISTANCE(212, 1, 0.065, 46, 9.4, 5) → 3.20057
+ * @example =BEAD.DAM_DISTANCE(212, 1, 0.065, 46, 9.4, 5) → 3.20066
  */
 export function damDistanceCell(
   limit: unknown,
