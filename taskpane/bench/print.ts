@@ -5,38 +5,62 @@
 
 import type { Model } from "@odoo/o-spreadsheet";
 
+import { NAME_MARK, PRINT_NAMES } from "../host/browser";
+
 const PRINT_ID = "print-page";
 
 export function printSheet(model: Model): void {
   document.getElementById(PRINT_ID)?.remove();
+  const area = printArea(model);
   const page = document.createElement("div");
   page.id = PRINT_ID;
-  page.append(sheetTable(model), ...chartPictures());
+  const turn = document.createElement("style");
+  turn.textContent = `@page { size: ${area.landscape ? "landscape" : "portrait"}; }`;
+  page.append(turn, sheetTable(model, area), ...chartPictures(model, area));
   document.body.append(page);
-  page.style.setProperty("zoom", String(fitting(page)));
+  page.style.setProperty("zoom", String(fitting(page, area.landscape)));
   window.print();
 }
 
-/** The part of a page inside its margins that both Letter and A4 offer, in CSS pixels. */
-const PAGE = { width: 715, height: 960 };
+/** The part of a page inside its margins that both Letter and A4 offer, in CSS pixels, long side and short side. */
+const PAGE = { long: 960, short: 715 };
 
 /** How much the page has to shrink to be one page. */
-function fitting(page: HTMLElement): number {
-  Object.assign(page.style, { display: "block", width: `${String(PAGE.width)}px` });
-  const { height } = page.getBoundingClientRect();
+function fitting(page: HTMLElement, landscape: boolean): number {
+  const [width, height] = landscape ? [PAGE.long, PAGE.short] : [PAGE.short, PAGE.long];
+  Object.assign(page.style, { display: "block", width: `${String(width)}px` });
+  const needed = page.getBoundingClientRect().height;
   page.removeAttribute("style");
-  return Math.min(1, PAGE.height / height);
+  return Math.min(1, height / needed);
 }
 
-export function sheetTable(model: Model): HTMLTableElement {
+interface Area {
+  readonly sheetId: string;
+  readonly rows: number;
+  readonly columns: number;
+  readonly landscape: boolean;
+}
+
+/** The area that the sheet's print name covers; on a person's own sheet, all that shows anything. */
+function printArea(model: Model): Area {
   const { getters } = model;
   const sheetId = getters.getActiveSheetId();
+  for (const { name, range } of getters.getNamedRanges()) {
+    const [bare] = name.split(NAME_MARK);
+    const landscape = bare === PRINT_NAMES.landscape;
+    if (range.sheetId !== sheetId || (!landscape && bare !== PRINT_NAMES.portrait)) continue;
+    return { sheetId, rows: range.zone.bottom + 1, columns: range.zone.right + 1, landscape };
+  }
+  return { sheetId, ...usedArea(model, sheetId), landscape: false };
+}
+
+function sheetTable(model: Model, { sheetId, rows, columns }: Area): HTMLTableElement {
+  const { getters } = model;
   const table = document.createElement("table");
-  const used = usedArea(model, sheetId);
-  table.append(columnWidths(model, sheetId, used.columns));
-  for (let row = 0; row < used.rows; row += 1) {
+  table.append(columnWidths(model, sheetId, columns));
+  for (let row = 0; row < rows; row += 1) {
     const line = table.insertRow();
-    for (let col = 0; col < used.columns; col += 1) {
+    for (let col = 0; col < columns; col += 1) {
       const position = { sheetId, col, row };
       const merge = getters.getMerge(position);
       if (merge !== undefined && (merge.left !== col || merge.top !== row)) continue;
@@ -101,12 +125,15 @@ function dress(cell: HTMLTableCellElement, model: Model, position: Position): vo
   });
 }
 
-/** The charts lie over the grid as drawings; the page takes them as pictures under the table. */
-function chartPictures(): HTMLImageElement[] {
-  return [...document.querySelectorAll<HTMLCanvasElement>(".o-figure canvas")].map((canvas) => {
+/** The charts lie over the grid as drawings; the page takes those inside its area as pictures under the table. */
+function chartPictures(model: Model, { sheetId, columns, rows }: Area): HTMLImageElement[] {
+  const inside = model.getters.getFigures(sheetId).filter(({ col, row }) => col < columns && row < rows);
+  return inside.flatMap(({ id }) => {
+    const canvas = document.querySelector<HTMLCanvasElement>(`.o-figure[data-id="${CSS.escape(id)}"] canvas`);
+    if (canvas === null) return [];
     const picture = document.createElement("img");
     picture.src = canvas.toDataURL("image/png");
     picture.alt = "Chart of the sheet";
-    return picture;
+    return [picture];
   });
 }

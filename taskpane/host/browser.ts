@@ -18,7 +18,9 @@ const COLUMNS = 20;
 const SPARE_ROWS = 40;
 
 /** The engine keeps names for the whole workbook, so each sheet's names end in its own number. */
-const NAME_MARK = "__";
+export const NAME_MARK = "__";
+/** The engine knows no print area; a name of the sheet's own tells it, and which way the page lies. */
+export const PRINT_NAMES = { portrait: "print_portrait", landscape: "print_landscape" } as const;
 
 export class BrowserHost implements Host {
   readonly label = "this browser sheet";
@@ -57,6 +59,12 @@ export class BrowserHost implements Host {
     this.#do("ADD_MERGE", { sheetId, target: merged.map(zoneOf) });
     // Names, lists and merged cells come first: for each of them the engine computes the whole workbook again.
     for (const cell of plan.cells) this.#write(sheetId, cell);
+    const printed = plan.print.landscape ? PRINT_NAMES.landscape : PRINT_NAMES.portrait;
+    this.#do("CREATE_NAMED_RANGE", {
+      sheetId,
+      name: printed + suffix,
+      ranges: [this.#range(sheetId, plan.print.area)],
+    });
     if (plan.frozenRows > 0) this.#do("FREEZE_ROWS", { sheetId, quantity: plan.frozenRows });
     plan.charts.forEach((chart, i) => {
       this.#chart(sheetId, chart, i);
@@ -192,7 +200,8 @@ export class BrowserHost implements Host {
   #chart(sheetId: string, chart: ChartPlan, serial: number): void {
     const { column, row } = placeOf(chart.from);
     const end = placeOf(chart.to);
-    const width = (end.column - column + 1) * 80;
+    const columns = Array.from({ length: end.column - column + 1 }, (_, i) => column + i);
+    const width = columns.reduce((sum, col) => sum + this.#model.getters.getColSize(sheetId, col), 0);
     this.#do("CREATE_CHART", {
       sheetId,
       chartId: `${sheetId}-chart-${String(serial)}`,
@@ -207,12 +216,13 @@ export class BrowserHost implements Host {
         dataSource: {
           type: "range",
           dataSets: chart.values.map((dataRange, i) => ({ dataSetId: String(i), dataRange })),
-          dataSetsHaveTitle: false,
+          dataSetsHaveTitle: true,
           labelRange: chart.labels,
         },
         dataSetStyles: {},
-        legendPosition: "none",
+        legendPosition: chart.values.length > 1 ? "bottom" : "none",
         stacked: false,
+        ...(chart.kind === "line" ? { labelsAsText: true, cumulative: false, hideDataMarkers: true } : {}),
       },
     });
   }

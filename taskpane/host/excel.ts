@@ -2,9 +2,9 @@
 
 import { TEMPLATES } from "../templates";
 import type { Edit, Form } from "../templates/convert";
-import type { CellPlan, SheetPlan } from "../templates/sheet";
+import type { CellPlan, ChartPlan, SheetPlan } from "../templates/sheet";
 import { formName, UNITS_NAME } from "../templates/sheet";
-import { addressOf, freeName, spread } from "./addresses";
+import { addressOf, freeName, placeOf, spread } from "./addresses";
 import type { Host, SelectedCell } from "./host";
 import { LOOKS } from "./looks";
 
@@ -32,6 +32,7 @@ export class ExcelHost implements Host {
       for (const cell of plan.cells) writeCell(sheet, cell);
       for (const { name: cellName, at } of plan.names) sheet.names.add(cellName, sheet.getRange(at));
       for (const { at, allowed } of [...plan.lists, unitsLock(plan)]) allowOnly(sheet.getRange(at), allowed);
+      for (const chart of plan.charts) addChart(sheet, chart);
       sheet.freezePanes.freezeRows(plan.frozenRows);
       sheet.pageLayout.setPrintArea(plan.print.area);
       sheet.pageLayout.orientation = plan.print.landscape ? "Landscape" : "Portrait";
@@ -140,6 +141,26 @@ function writeCell(sheet: Excel.Worksheet, cell: CellPlan): void {
     edge.style = "Continuous";
     edge.color = look.underline;
   }
+}
+
+function addChart(sheet: Excel.Worksheet, plan: ChartPlan): void {
+  const [first] = plan.values;
+  if (first === undefined) return;
+  const chart = sheet.charts.add(
+    plan.kind === "line" ? "Line" : "ColumnClustered",
+    sheet.getRange(first),
+    "Columns",
+  );
+  chart.title.text = plan.title;
+  chart.setPosition(plan.from, plan.to);
+  plan.values.forEach((values, i) => {
+    const [heading = "", last = ""] = values.split(":");
+    const { column, row } = placeOf(heading);
+    const body = sheet.getRange(`${addressOf({ column, row: row + 1 })}:${last}`);
+    const series = i === 0 ? chart.series.getItemAt(0) : chart.series.add();
+    series.setValues(body);
+    series.setXAxisValues(sheet.getRange(plan.labels));
+  });
 }
 
 const ALIGNMENTS = { left: "Left", center: "Center", right: "Right" } as const;

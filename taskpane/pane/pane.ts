@@ -4,7 +4,7 @@ import type { Units } from "../../src/quantity";
 import type { Host } from "../host/host";
 import { TEMPLATES } from "../templates";
 import { convert } from "../templates/convert";
-import { CAUTIONS } from "./cautions";
+import { CAUTIONS } from "../templates/cautions";
 import { button, element, part } from "./dom";
 import { formulaFinder } from "./finder";
 import { VERSION } from "./help";

@@ -36,6 +36,7 @@ export class Layout {
   readonly cells: CellPlan[] = [];
   readonly names: NamePlan[] = [];
   readonly lists: ListPlan[] = [];
+  readonly #ranges = new Map<string, string>();
   #row = 1;
 
   constructor(readonly units: Units) {}
@@ -116,13 +117,39 @@ export class Layout {
     this.#put(column, content, look, more);
   }
 
+  /** A row of cells side by side on the current line. */
+  across(
+    column: number,
+    contents: readonly (string | number)[],
+    look: Look,
+    formats: readonly string[] = [],
+  ): void {
+    contents.forEach((content, i) => {
+      const format = formats[i];
+      this.#put(column + i, content, look, format === undefined ? {} : { format });
+    });
+  }
+
+  /** Lets formulas speak of a block of cells, `{means}`; the sheet itself gets no such name. */
+  range(name: string, from: string, to: string): void {
+    this.#ranges.set(name, `${absolute(from)}:${absolute(to)}`);
+  }
+
+  /** Names the cell of a column on the current line. */
+  name(name: string, column: number, quantity?: Quantity, input = false): void {
+    this.#name(name, column, quantity, input);
+  }
+
   nextLine(): void {
     this.#row += 1;
   }
 
   /** The cells with every {name} replaced by its address, and {name?} by the address or "" where that cell is blank. */
   finished(): CellPlan[] {
-    const places = new Map(this.names.map(({ name, at }) => [name, absolute(at)]));
+    const places = new Map([
+      ...this.#ranges,
+      ...this.names.map(({ name, at }) => [name, absolute(at)] as const),
+    ]);
     const fill = (content: string): string =>
       content.replace(/\{(\w+)(\?)?\}/g, (_, name: string, optional?: string) => {
         const place = places.get(name);

@@ -53,11 +53,11 @@ export interface ChartPlan {
   readonly title: string;
   readonly kind: "bar" | "line";
   readonly labels: string;
+  /** One range a series, its heading first. */
   readonly values: readonly string[];
   /** The corner cells the chart lies between. */
   readonly from: string;
   readonly to: string;
-  readonly axis: string;
 }
 
 export interface PrintPlan {

@@ -1,0 +1,50 @@
+/** What the checks say: a sentence when something is wrong, "fine" when not. Hosts may hide the sentence of a cell. */
+
+import { HEAT_FLOW_TAIL } from "./results";
+
+export const CYCLE =
+  "{od},{speed},{prepurge},{dwell},{overlap},{downslope},{postpurge},{handling},{sheet_units}";
+
+const WAITS = '"waits for the checks above"';
+
+export const CHECKS: readonly (readonly [label: string, name: string, formula: string])[] = [
+  [
+    "Tube and units",
+    "check_tube",
+    '=IF(AND({sheet_units}="US",OR(SUM({wall})>=0.3,SUM({od})>16)),"Outside diameter and wall look like millimetres; this sheet is in inches.",' +
+      'IF(AND({sheet_units}="SI",OR(AND(SUM({wall})>0,SUM({wall})<0.3),AND(SUM({od})>0,SUM({od})<3))),"Outside diameter and wall look like inches; this sheet is in millimetres.",' +
+      'BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},{bead_typed?},{sheet_units})))',
+  ],
+  ["Standoff", "check_standoff", '=BEAD.REASON("STANDOFF",{wall},{allowance},{sheet_units})'],
+  [
+    "Gap round the tube",
+    "check_gap",
+    `=IFERROR(BEAD.REASON("STANDOFF_SPREAD",{standoff},{od_tolerance},{runout},{sheet_units}),${WAITS})`,
+  ],
+  [
+    "Metal, speed and bead",
+    "check_speed",
+    '=IF({speed_typed}="",BEAD.REASON("TRAVEL_SUGGEST",{wall},{bead_typed?},{material},{sheet_units}),BEAD.REASON("TRAVEL_RPM",{od},{speed_typed},{sheet_units}))',
+  ],
+  [
+    "Amps by sector",
+    "check_sectors",
+    `=IFERROR(BEAD.REASON("AMPS_SECTORS",{od},{wall},{speed},4,{overlap},{dwell_typed?},{bead},${HEAT_FLOW_TAIL}),${WAITS})`,
+  ],
+  [
+    "Pulse",
+    "check_pulse",
+    `=IF({style}="steady","fine",IFERROR(BEAD.REASON("PULSE_SHARE",{mean_first},{peak},{back_share}*{peak}),${WAITS}))`,
+  ],
+  [
+    "Heat input",
+    "check_heat",
+    `=IFERROR(BEAD.REASON("HEAT_INPUT",{volts},MAX({means}),{speed},{heat_factor},{sheet_units}),${WAITS})`,
+  ],
+  [
+    "Bore purge",
+    "check_purge",
+    `=IF(SUM({bore})>=SUM({od}),"bore must be under the outside diameter",IFERROR(BEAD.REASON("PURGE_TIME",{bore},{dam_spacing},{purge_flow},{target_ppm},{supply_ppm},{cells},{sheet_units}),${WAITS}))`,
+  ],
+  ["Cycle", "check_cycle", `=IFERROR(BEAD.REASON("CYCLE_TIME",${CYCLE}),${WAITS})`],
+];

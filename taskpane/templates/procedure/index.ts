@@ -1,0 +1,116 @@
+/** The procedure sheet: one page from a tube size to a set of starting values, with what to check before the arc. */
+
+import type { Units } from "../../../src/quantity";
+import { TIME } from "../../../src/quantity";
+import { CAUTIONS } from "../cautions";
+import { Layout } from "../layout";
+import type { SheetPlan, Template } from "../sheet";
+import { formName, UNITS_NAME } from "../sheet";
+import { CHECKS, CYCLE } from "./checks";
+import { ARC, BORE, JOB, OXYGEN_TARGET, PAPERS, TUBE } from "./inputs";
+import { DAMS, GAP, HEAT, PURGE, TRAVEL, VERDICT } from "./results";
+import { sectorTable } from "./sectors";
+import { workbench, WORKBENCH_WIDTHS } from "./workbench";
+
+const WIDTHS = [29, 11, 9, 9, 29, 11, 9, 9];
+const FROZEN_ROWS = 3;
+const PHASES = 7;
+
+function plan(units: Units): SheetPlan {
+  const form = new Layout(units);
+  form.banner("Procedure sheet: orbital TIG tube weld", "title");
+  form.banner("Starting values, prove on a test coupon. The qualified procedure governs.", "subtitle");
+  form.cell(4, "Tinted cells are typed, the rest is computed.", "note", { columns: 4 });
+  form.blocks([{ label: "System of units", name: UNITS_NAME, content: units, look: "locked", unit: "" }], []);
+
+  form.section("Job and joint");
+  form.blocks(JOB, PAPERS);
+  form.section("Tube, arc and times: typed");
+  form.blocks(TUBE, ARC);
+  form.section("Bore purge: typed");
+  form.blocks(BORE, OXYGEN_TARGET);
+
+  form.section("Electrode, gap and travel");
+  form.blocks(GAP, TRAVEL);
+  form.section("Current by sector and heat input: the tube warms up as it is welded");
+  sectorTable(form);
+  form.blocks(HEAT, VERDICT);
+
+  form.section("Purge, dams and cycle");
+  purgeAndCycle(form);
+
+  form.section("Checks");
+  for (const [label, name, formula] of CHECKS) form.wide(label, name, formula, "verdict");
+  form.section("Cautions");
+  for (const caution of CAUTIONS) form.banner(caution, "caution", 2);
+  release(form);
+  const lastRow = form.lastRow;
+  const charts = workbench(form, FROZEN_ROWS + 1);
+
+  return {
+    template: "procedure",
+    title: "Procedure sheet",
+    units,
+    widths: [...WIDTHS, ...WORKBENCH_WIDTHS],
+    cells: form.finished(),
+    names: form.names,
+    lists: form.lists,
+    charts,
+    frozenRows: FROZEN_ROWS,
+    print: { area: `A1:H${String(lastRow)}`, landscape: false },
+  };
+}
+
+function purgeAndCycle(form: Layout): void {
+  const top = form.nextRow;
+  form.blocks([...PURGE, ...DAMS], []);
+  const underPurge = form.nextRow;
+  form.backTo(top);
+  form.table(
+    "right",
+    "phases",
+    ["Phase", "starts, s", "lasts, s", "arc on"],
+    `=BEAD.CYCLE_PHASES(${CYCLE})`,
+    ["General", "0.0", "0.0", "General"],
+    PHASES,
+  );
+  const lasts = `G${String(form.nextRow - PHASES)}:G${String(form.nextRow - 1)}`;
+  form.blocks(
+    [],
+    [
+      {
+        label: "Cycle, start to start",
+        name: "cycle",
+        content: `=SUM(${lasts})`,
+        look: "result",
+        quantity: TIME,
+      },
+    ],
+  );
+  form.downTo(underPurge);
+}
+
+function release(form: Layout): void {
+  form.section("Release");
+  for (const role of ["Prepared", "Reviewed", "Approved"]) {
+    form.cell(0, role, "label");
+    form.cell(1, "", "line", { columns: 3 });
+    form.cell(4, "Signature, date", "label");
+    form.cell(5, "", "line", { columns: 3 });
+    form.nextLine();
+  }
+  form.wide(
+    "Ringbead",
+    formName("procedure"),
+    '="procedure sheet, computed by version "&BEAD.VERSION()',
+    "note",
+  );
+}
+
+export const procedure: Template = {
+  id: "procedure",
+  title: "Procedure sheet",
+  purpose:
+    "Starting values for one tube joint on a page: gap, travel, current by sector, heat input, purge and cycle.",
+  plan,
+};

@@ -1,0 +1,237 @@
+/** What the procedure sheet computes, in the order of its blocks. */
+
+import { DEFAULT_MATERIAL, DESIGNATIONS, MATERIALS } from "../../../src/material";
+import {
+  ANGLE,
+  COUNT,
+  CURRENT,
+  FREQUENCY,
+  HEAT_INPUT,
+  LENGTH,
+  ROTATION,
+  SHARE,
+  SPEED,
+  TIME,
+  VOLTAGE,
+  VOLUME,
+} from "../../../src/quantity";
+import type { Row } from "../layout";
+
+/** Arguments that end every heat-flow formula on the sheet: material, volts, efficiency, preheat, units. */
+export const HEAT_FLOW_TAIL = "{material},{volts_typed?},,,{sheet_units}";
+
+/** Hot diffusivity of the material typed, mm²/s, as a native choice: speed and overlap must wait for no formula of ours. */
+const DIFFUSIVITY = [
+  '=SWITCH(UPPER(TRIM({material}&""))',
+  `""`,
+  diffusivity(DEFAULT_MATERIAL),
+  ...DESIGNATIONS.flatMap((designation) => [`"${designation}"`, diffusivity(designation)]),
+].join(",");
+
+function diffusivity(designation: keyof typeof MATERIALS): string {
+  return String(Number((MATERIALS[designation].hotDiffusivity.value * 1e6).toPrecision(8)));
+}
+
+export const GAP: Row[] = [
+  {
+    label: "Electrode diameter",
+    name: "electrode",
+    content: '=BEAD.ELECTRODE_DIAMETER(IF({style}="steady",{mean_first},{peak}),{sheet_units})',
+    look: "result",
+    quantity: LENGTH,
+  },
+  {
+    label: "Standoff",
+    name: "standoff",
+    content: "=BEAD.STANDOFF({wall},{allowance},{sheet_units})",
+    look: "result",
+    quantity: LENGTH,
+  },
+  {
+    label: "Gap round the tube, least/most",
+    name: "gap_least",
+    content: "=BEAD.STANDOFF_SPREAD({standoff},{od_tolerance},{runout},{sheet_units})",
+    look: "result",
+    quantity: LENGTH,
+    spill: 2,
+  },
+  {
+    label: "Feeler leaves",
+    name: "feeler",
+    content: '=TEXTJOIN(" + ",TRUE,ROUND(BEAD.FEELER_STACK({standoff},,,{sheet_units}),5))',
+    look: "result",
+    quantity: LENGTH,
+    format: "General",
+    columns: 2,
+  },
+  {
+    label: "Electrode length",
+    name: "electrode_length",
+    content: "=BEAD.ELECTRODE_LENGTH({reach},{od},{standoff},{sheet_units})",
+    look: "result",
+    quantity: LENGTH,
+  },
+  {
+    label: "Arc voltage",
+    name: "volts",
+    content: '=IF({volts_typed}="",BEAD.ARC_VOLTS({wall}/2+{allowance},{sheet_units}),{volts_typed})',
+    look: "result",
+    quantity: VOLTAGE,
+  },
+  {
+    label: "Bead width, fused",
+    name: "bead",
+    content: '=IF({bead_typed}="",IF({sheet_units}="SI",1,1/25.4)+2*{wall},{bead_typed})',
+    look: "result",
+    quantity: LENGTH,
+  },
+  {
+    label: "Hot diffusivity α of the metal",
+    name: "alpha",
+    content: `${DIFFUSIVITY})`,
+    look: "result",
+    quantity: COUNT,
+    format: "0.000",
+    unit: "mm²/s",
+  },
+];
+
+export const TRAVEL: Row[] = [
+  {
+    label: "Travel speed, 1.6 α/bead width",
+    name: "speed",
+    content: '=IF({speed_typed}="",1.6*60*{alpha}/({bead}*IF({sheet_units}="SI",1,25.4^2)),{speed_typed})',
+    look: "result",
+    quantity: SPEED,
+  },
+  {
+    label: "Rotor speed",
+    name: "rpm",
+    content: "=BEAD.TRAVEL_RPM({od},{speed},{sheet_units})",
+    look: "result",
+    quantity: ROTATION,
+  },
+  {
+    label: "Overlap, covers the bead",
+    name: "overlap",
+    content: '=IF({overlap_typed}="",CEILING(360*{bead}/(PI()*{od}),5),{overlap_typed})',
+    look: "result",
+    quantity: ANGLE,
+    format: "0",
+  },
+  {
+    label: "Start dwell",
+    name: "dwell",
+    content:
+      '=IF({dwell_typed}="",BEAD.START_DWELL({wall},{speed},{bead},{material},,{sheet_units}),{dwell_typed})',
+    look: "result",
+    quantity: TIME,
+  },
+  {
+    label: "Peak, sector 1",
+    name: "peak",
+    content:
+      '=IF({style}="steady","",IF({peak_typed}="",BEAD.AMPS_WALL({wall},{material},{sheet_units}),{peak_typed}))',
+    look: "result",
+    quantity: CURRENT,
+  },
+  {
+    label: "Peak share of the pulse",
+    name: "pulse_share",
+    content: '=IF({style}="steady","",BEAD.PULSE_SHARE({mean_first},{peak},{back_share}*{peak}))',
+    look: "result",
+    quantity: SHARE,
+  },
+  {
+    label: "Pulse rate",
+    name: "pulse_rate",
+    content: '=IF({style}="steady","",BEAD.PULSE_RATE({speed},{bead},,{sheet_units}))',
+    look: "result",
+    quantity: FREQUENCY,
+  },
+  {
+    label: "Downslope, three bead widths",
+    name: "downslope",
+    content: "=3*{bead}/{speed}*60",
+    look: "result",
+    quantity: TIME,
+  },
+];
+
+export const HEAT: Row[] = [
+  {
+    label: "Heat input, hottest sector",
+    name: "heat",
+    content: "=BEAD.HEAT_INPUT({volts},MAX({means}),{speed},{heat_factor},{sheet_units})",
+    look: "result",
+    quantity: HEAT_INPUT,
+  },
+];
+
+export const VERDICT: Row[] = [
+  {
+    label: "Against the qualified maximum",
+    name: "verdict",
+    content:
+      '=IF(NOT(ISNUMBER({heat})),"No heat input to judge",IF({heat_most}="","No qualified maximum typed",IF({heat}<={heat_most},"Within the maximum","ABOVE the maximum")))',
+    look: "text",
+  },
+];
+
+export const PURGE: Row[] = [
+  {
+    label: "Volume between the dams",
+    name: "purge_volume",
+    content: "=BEAD.PURGE_VOLUME({bore},{dam_spacing},{sheet_units})",
+    look: "result",
+    quantity: VOLUME,
+  },
+  {
+    label: "Volume changes",
+    name: "purge_changes",
+    content: "=BEAD.PURGE_CHANGES({target_ppm},{supply_ppm},{cells})",
+    look: "result",
+    quantity: COUNT,
+    format: "0.00",
+  },
+  {
+    label: "Purge time",
+    name: "purge_time",
+    content:
+      "=BEAD.PURGE_TIME({bore},{dam_spacing},{purge_flow},{target_ppm},{supply_ppm},{cells},{sheet_units})",
+    look: "result",
+    quantity: TIME,
+  },
+  {
+    label: "Gas for the purge",
+    name: "purge_gas",
+    content: '={purge_flow}*{purge_time}/IF({sheet_units}="SI",60,3600)',
+    look: "result",
+    quantity: VOLUME,
+  },
+];
+
+export const DAMS: Row[] = [
+  {
+    label: "Dam from the weld, by heat",
+    name: "dam_heat",
+    content:
+      "=BEAD.DAM_DISTANCE({dam_limit},{od},{wall},AVERAGE({means_of_turn}),{volts},{speed},{dwell}+{overlap}/360*PI()*{od}/{speed}*60+{downslope},,{material},,{sheet_units})",
+    look: "result",
+    quantity: LENGTH,
+  },
+  {
+    label: "Dam from the weld, the larger",
+    name: "dam_distance",
+    content: '=MAX({dam_heat},IF({sheet_units}="SI",150,6))',
+    look: "result",
+    quantity: LENGTH,
+  },
+  {
+    label: "Half the dam spacing",
+    name: "dam_verdict",
+    content:
+      '=IF(NOT(ISNUMBER({dam_distance})),"No distance to judge",IF({dam_spacing}/2>={dam_distance},"Far enough","TOO NEAR the weld"))',
+    look: "text",
+  },
+];
