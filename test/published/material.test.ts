@@ -31,7 +31,7 @@ function expectRow(
   });
 }
 
-test("316L: fits to Mills' recommended values for 316 (Mills 2002, fits as published with INL's MOOSE)", () => {
+test("316L: fits to Mills' recommended values for 316 (Mills 2002, fits as published by Idaho National Laboratory)", () => {
   const k = (T: number): number => -7.301e-6 * T ** 2 + 0.02716 * T + 6.308;
   const cp = (T: number): number => 0.1816 * T + 428.46;
   const density = (T: number): number => -4.454e-5 * T ** 2 - 0.4297 * T + 8089.4;

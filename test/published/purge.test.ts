@@ -72,7 +72,7 @@ function from(start: number, level: number): number {
 }
 
 describe("published dilution examples", () => {
-  test("1000 ft³ from 21 %% to 1.25 %% with nitrogen of 0.01 %%: 2830 ft³ (Crowl & Louvar, from memory)", () => {
+  test("1000 ft³ from 21 % to 1.25 % with nitrogen of 0.01 %: 2830 ft³ (Crowl & Louvar, from memory)", () => {
     const cubicFeet = 1000 * number("PURGE_CHANGES", from(21, 1.25), from(21, 0.01));
     // Printed to three figures, so to the nearest 10.
     expect(Math.abs(cubicFeet - 2830)).toBeLessThanOrEqual(5);
@@ -84,7 +84,7 @@ describe("published dilution examples", () => {
     expectPrinted(1000 * number("PURGE_CHANGES", from(21, 1.25)), "2821.378886");
   });
 
-  test("21 to 1 %%: 3.044522 volumes (Branan, Rules of Thumb, reads 3.1 off a chart; recomputed: ln 21)", () => {
+  test("21 to 1 %: 3.044522 volumes (Branan, Rules of Thumb, reads 3.1 off a chart; recomputed: ln 21)", () => {
     const changes = number("PURGE_CHANGES", from(21, 1));
     expectPrinted(changes, "3.044522");
     expect(Math.abs(changes - 3.1)).toBeLessThanOrEqual(0.1);
@@ -136,7 +136,7 @@ describe("a tube of 2 in × 0.065 in, 20 ft long (recomputed)", () => {
     expect(Math.abs(number("PURGE_OXYGEN", BORE, LENGTH, 10, seconds, 0, 1, "SI") - 50)).toBeLessThan(3e-5);
   });
 
-  test("the most mixed cells come within 20 %% of plug flow, 1.080154 min", () => {
+  test("the most mixed cells come within 20 % of plug flow, 1.080154 min", () => {
     const minutes = number("PURGE_TIME", BORE, LENGTH, 10, 50, 0, 1000, "SI") / 60;
     expect(minutes).toBeGreaterThan(1.080154);
     expect(minutes).toBeLessThan(1.080154 * 1.2);

@@ -93,3 +93,8 @@ test("arc volts at both ends of their range: 8.9 V at 0.5 mm, 10.9 V at 3 mm (re
   expectNear(number("ARC_VOLTS", 3, "SI"), 10.9);
   expectNear(number("ARC_VOLTS", 1 / 25.4), 9.3);
 });
+
+test("an electrode of no length is refused, one just longer is not", () => {
+  expect(() => electrodeLength(1, 1, 0.5)).toThrow("reach refused");
+  expect(electrodeLength(1 + 2 ** -40, 1, 0.5)).toBe(2 ** -40);
+});

@@ -86,6 +86,11 @@ describe("by hand", () => {
     ["of two that are as near, the thicker first", [0.05, [[0.03, 0.02, 0.04, 0.01]], 0], [0.04, 0.01]],
     ["the nearest of those with as few", [0.05, [[0.048, 0.0505]], 0.002], [0.0505]],
     ["above and below as near: the thicker", [0.05, [[0.049, 0.051]], 0.001], [0.051]],
+    [
+      "below and above as near: the thicker first",
+      [0.05, [[0.04, 0.03, 0.022, 0.008]], 0.002],
+      [0.04, 0.008],
+    ],
     ["two leaves of one thickness are two leaves", [0.02, [[0.01, 0.01]], 0], [0.01, 0.01]],
     ["blank cells are no leaves", [0.02, [[0.01], [null], [""], [0.01]], 0], [0.01, 0.01]],
   ])("%s", (_, cells, leaves) => {
