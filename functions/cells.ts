@@ -8,6 +8,8 @@ import { fromBase, toBase, unitOf } from "../src/quantity";
 import { Refusal } from "../src/refusal";
 
 const LONGEST_QUOTE = 40;
+/** A larger number would overflow on its way between units. */
+const LARGEST = 1e300;
 
 export class Reader {
   constructor(readonly units: Units) {}
@@ -62,7 +64,7 @@ export class Reader {
   }
 
   #toBase(argument: string, content: unknown, of: Quantity): number {
-    if (typeof content === "number" && Number.isFinite(content)) return toBase(content, of, this.units);
+    if (typeof content === "number" && Math.abs(content) <= LARGEST) return toBase(content, of, this.units);
     throw new Refusal(argument, quoted(content), [whyNoNumber(content, inUnit(of, this.units))]);
   }
 }
@@ -118,7 +120,9 @@ function whyNoNumber(content: unknown, unit: string): string {
   if (typeof content === "string" && Number.isFinite(Number(content))) {
     return `is a number stored as text; turn the cell into a number${unit}`;
   }
-  if (typeof content === "number") return `must be a finite number${unit}`;
+  if (typeof content === "number") {
+    return Number.isFinite(content) ? "is too large to reckon with" : `must be a finite number${unit}`;
+  }
   return `must be a number${unit}`;
 }
 
