@@ -11,6 +11,8 @@ const LONGEST_QUOTE = 40;
 const MEND_THE_OTHER = "the cell it comes from holds an error; mend that one first";
 /** Line breaks and other control signs, and halves of a surrogate pair. */
 const UNPRINTABLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/u;
+/** A larger number would overflow on its way between units. */
+const LARGEST = 1e300;
 
 export class Reader {
   constructor(readonly units: Units) {}
@@ -65,7 +67,7 @@ export class Reader {
   }
 
   #toBase(argument: string, content: unknown, of: Quantity): number {
-    if (typeof content === "number" && Number.isFinite(content)) return toBase(content, of, this.units);
+    if (typeof content === "number" && Math.abs(content) <= LARGEST) return toBase(content, of, this.units);
     throw new Refusal(argument, quoted(content), [whyNoNumber(content, inUnit(of, this.units))]);
   }
 }
@@ -134,13 +136,15 @@ function whyNoNumber(content: unknown, unit: string): string {
   if (typeof content === "string" && Number.isFinite(Number(content))) {
     return `is a number stored as text; turn the cell into a number${unit}`;
   }
-  if (typeof content === "number") return `must be a finite number${unit}`;
+  if (typeof content === "number") {
+    return Number.isFinite(content) ? "is too large to reckon with" : `must be a finite number${unit}`;
+  }
   return `must be a number${unit}`;
 }
 
 function inUnit(of: Quantity, units: Units): string {
   const unit = unitOf(of, units);
-  return unit === "" ? "" : ` in ${unit}`;
+  return unit === "" ? "" : ` (${unit})`;
 }
 
 /** The name of an error value, in either of the two shapes a host may use. */

@@ -33,7 +33,9 @@ const OUT_OF_REACH = 255;
  * then the thickest first leaf. No leaf twice. Exact search over sums in whole grains.
  */
 export function feelerStack(gap: number, leaves: readonly number[], tolerance: number): number[] {
-  between("gap", above0("gap", gap, LENGTH), LENGTH, 0, THICKEST_GAP);
+  if (above0("gap", gap, LENGTH) > THICKEST_GAP) {
+    throw new Refusal("gap", amount(gap, LENGTH), rule`must be at most ${amount(THICKEST_GAP, LENGTH)}`);
+  }
   between("tolerance", tolerance, LENGTH, 0, THICKEST_GAP);
   if (leaves.length > MOST_LEAVES) {
     throw new Refusal(

@@ -138,7 +138,7 @@ export const MATERIALS = {
     ),
     liquidus: published(celsius(1150), "mill sheet: 1100–1150 °C"),
     coldConductivity: published(45.0, "mill sheet: 26 Btu/(h·ft·°F)"),
-    coldHeatCapacity: published(3.3704 * MJ, "mill sheet: 8940 kg/m³, 0.09 Btu/(lb·°F)"),
+    coldHeatCapacity: published(3.3704 * MJ, "mill sheet: 8940 kg/m³, 377 J/kgK"),
   },
 } as const satisfies Record<string, Material>;
 

@@ -100,5 +100,5 @@ export function plainNumber(value: number, digits = 6): string {
 /** A base SI value as people write it, with its unit: `-0.065 in`. */
 export function written(base: number, of: Quantity, units: Units, digits?: number): string {
   const unit = unitOf(of, units);
-  return plainNumber(fromBase(base, of, units), digits) + (unit === "" ? "" : ` ${unit}`);
+  return plainNumber(fromBase(base, of, units), digits) + (unit === "" || unit === "°" ? unit : ` ${unit}`);
 }

@@ -40,5 +40,5 @@ const ROUNDING = 1e-9;
 export function suggestedOverlap(od: number, wall: number, beadWidth = commonBeadWidth(wall)): number {
   tube(od, wall);
   const degrees = (360 * above0("beadWidth", beadWidth, LENGTH)) / (Math.PI * od);
-  return Math.ceil(degrees / OVERLAP_STEP - ROUNDING) * OVERLAP_STEP;
+  return Math.max(1, Math.ceil(degrees / OVERLAP_STEP - ROUNDING)) * OVERLAP_STEP;
 }

@@ -88,7 +88,7 @@ function instantReach({ gradient, diffusivity, seconds }: Source): number {
   return (gradient * diffusivity * seconds) / Math.sqrt(2 * Math.PI * Math.E);
 }
 
-/** Places so far, by x²/(4κ·t_on), that the heat comes as from one instant; the error is the inverse of this. */
+/** Places so far, by x²/(4κ·t_on), that the heat comes as from one instant; the error is far under the inverse of this. */
 const FAR = 1e8;
 /** Places so near that the peak is where the heat ends. */
 const NEAR = 1e-12;

@@ -79,8 +79,9 @@ function courseOf(plate: Plate, { od, speed, beadWidth, dwell, overlap }: RingPa
 
 /** Where the tube's own heat alone would melt it there is no current that keeps the bead. */
 function refuseMolten(course: Course, turns: number, dwell: number, speed: number): void {
-  const molten = course.powers.findIndex((power) => power <= 0);
-  if (molten < 0 || molten * course.step > turns) return;
+  const first = course.powers.findIndex((power) => power <= 0) * course.step;
+  const molten = first < 0 || first > turns ? turns : first;
+  if (powerAt(course, molten) > 0) return;
   if (molten === 0) {
     throw new Refusal(
       "dwell",
@@ -92,7 +93,7 @@ function refuseMolten(course: Course, turns: number, dwell: number, speed: numbe
   throw new Refusal(
     "speed",
     amount(speed, SPEED),
-    rule`the tube's own heat melts it ahead of the arc ${amount(Math.round(360 * molten * course.step), ANGLE)} into the rotation; go faster or aim at a narrower bead`,
+    rule`the tube's own heat melts it ahead of the arc ${amount(Math.round(360 * molten), ANGLE)} into the rotation; go faster, lap less or aim at a narrower bead`,
     "unanswerable",
   );
 }

@@ -190,6 +190,8 @@ test.each([
     [1.65, 1e9, "", "", "", "", "", "SI"],
     "#VALUE! speed = 1000000000 mm/min: must be between 0.06 mm/min and 60000 mm/min",
   ],
+  ["AMPS_MELT", [1e301, 5], "#VALUE! wall = 1e+301: is too large to reckon with"],
+  ["AMPS_MELT", [0.065, Infinity], "#VALUE! speed = Infinity: must be a finite number in in/min"],
   ["MELT_WIDTH", [1.65, -1, 130, "", "", "", "", "SI"], "#VALUE! amps = -1 A: must be above 0"],
   [
     "MELT_WIDTH",
@@ -217,7 +219,7 @@ test.each([
   [
     "AMPS_SECTORS",
     [0.25, 0.035, 10, 4, 0, 0, 1],
-    /^#N\/A speed = 10 in\/min: the tube's own heat melts it ahead of the arc \d{3} ° into the rotation; go faster or aim at a narrower bead$/,
+    /^#N\/A speed = 10 in\/min: the tube's own heat melts it ahead of the arc \d{3} ° into the rotation; go faster, lap less or aim at a narrower bead$/,
   ],
   [
     "AMPS_SECTORS",
@@ -250,6 +252,26 @@ test("a limit equal to ambient in either system is refused", () => {
     /above ambient, 20 °C$/,
   );
   expect(refusal("DAM_DISTANCE", 59, 1, 0.065, 46, 9.4, 5, "", "", "", 59)).toMatch(/above ambient, 59 °F$/);
+});
+
+/** Both found by trying arguments at random: currents below zero, and a mean over no time at all. */
+describe("the lap", () => {
+  const wide = [0.1, 0.355, "304L", 9.5, 0.4, 68] as const;
+
+  test("over metal that is still molten is refused, and answered where it ends before", () => {
+    expect(refusal("AMPS_SECTORS", 1.84, 0.0558, 99.7, 24, 4, ...wide)).toMatch(
+      /^#N\/A speed = 99.7 in\/min: the tube's own heat melts it ahead of the arc 36\d ° into the rotation; /,
+    );
+    const rows = table("AMPS_SECTORS", 1.84, 0.0558, 99.7, 24, 0, ...wide) as number[][];
+    for (const row of rows) expect(row[2]).toBeGreaterThan(0);
+  });
+
+  test("of next to nothing has the amps of its place", () => {
+    const rows = table("AMPS_SECTORS", 1, 0.065, 5, 4, 1e-30) as number[][];
+    const longer = table("AMPS_SECTORS", 1, 0.065, 5, 4, 1e-6) as number[][];
+    expect(rows).toHaveLength(5);
+    expect(rows[4]?.[2]).toBeCloseTo(longer[4]?.[2] ?? NaN, 6);
+  });
 });
 
 test("just inside the limits there is an answer", () => {
@@ -326,6 +348,7 @@ test("whatever finite numbers come in, an answer or a sentence goes out", () => 
       const said = refusal(id, ...given);
       if (said === "answered") return;
       expect(said).toMatch(/^#(VALUE!|N\/A) \w+ = .+: .+/);
+      // Every number it is given is finite.
       expect(said).not.toMatch(/failed|NaN|Infinity|undefined/);
     }),
     { numRuns: 3000 },
