@@ -123,7 +123,7 @@ export function meltWidthCell(
  * @param [efficiency] Share of the arc's power that reaches the tube; 0.78 if left out
  * @param [preheat] Temperature of the tube before the arc comes, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
- * @returns Columns: from °, to °, mean amps, share of the first sector's amps, rise ahead of the arc at the sector's end °F | °C
+ * @returns Columns: from °; to °; mean amps; share of the first sector's amps; rise ahead of the arc at the sector's end °F | °C
  * @equation q(t) = q(b)·(1 − T(t)/θ), T the rise that all heat so far, dwell included, sends round the circumference π(d − t); I = mean of q/(ηV)
  * @validity As AMPS_MELT, on a tube that starts evenly warm. Travel of the outside is taken at the mean diameter. overlap up to 1080°, 1 to 360 sectors. #N/A where the tube's own heat would melt it ahead of the arc. Compared with a finite-difference run of the same ring, no weld.
  * @source Rosenthal's line source with images round the ring, solved as a Volterra equation to 0.1 %; the warming it answers is what Kou & Le 1984 measured on small girth welds

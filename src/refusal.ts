@@ -29,7 +29,7 @@ export function rule(words: TemplateStringsArray, ...amounts: readonly Amount[])
 export type RefusalKind = "impossible" | "unanswerable";
 
 /** Digits of the numbers in a sentence: more where fewer would show a value as the very limit it broke. */
-const DIGITS = [6, 12, 15] as const;
+const DIGITS = [6, 12] as const;
 
 /** The only way a calculation says no: which argument, what it was, and the limit it broke. */
 export class Refusal extends Error {

@@ -81,7 +81,7 @@ export function exampleWith(about: FormulaHelp, index: number, cell: unknown): u
 }
 
 /** Quantities whose unit differs between the systems; a help text names them as `in | mm`. */
-const TWO_UNITS = [
+export const TWO_UNITS = [
   LENGTH,
   SPEED,
   FLOW,

@@ -58,12 +58,12 @@ describe("REASON", () => {
 
   test("hands a range to an argument that takes one, and refuses it elsewhere", () => {
     expect(reason("FEELER_STACK", 0.05, [[0.03, 0.02]])).toBe("fine");
-    expect(reason("FEELER_STACK", 0.05, [[0.03], ["leaf"]])).toBe('leaves = "leaf": must be a number in in');
+    expect(reason("FEELER_STACK", 0.05, [[0.03], ["leaf"]])).toBe('leaves = "leaf": must be a number (in)');
     expect(reason("STANDOFF", [[0.065], [0.083]])).toBe("wall = a range: takes one cell, not 2 × 1 cells");
   });
 
   test("missing arguments are blank ones", () => {
-    expect(reason("STANDOFF")).toBe("wall = blank: needs a number in in");
+    expect(reason("STANDOFF")).toBe("wall = blank: needs a number (in)");
   });
 
   test("more arguments than the formula has", () => {

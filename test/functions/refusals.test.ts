@@ -35,14 +35,17 @@ function titled(some: readonly Place[]): [string, Place][] {
 }
 
 /** The unit that a refusal of this argument names: what its description says, in the system of the example. */
-function inUnit({ about, parameter: { description } }: Place): string {
+function unitNamed({ about, parameter: { description } }: Place): string {
   const pair = quantityIn(description);
-  const unit =
-    pair !== undefined
-      ? unitOf(pair, about.example.includes('"SI"') ? "SI" : "US")
-      : (/, (s|A|V|J|h|ppm|Hz)(?=;|$| \()/.exec(description)?.[1] ??
+  return pair !== undefined
+    ? unitOf(pair, about.example.includes('"SI"') ? "SI" : "US")
+    : (/, (s|A|V|J|h|ppm|Hz)(?=;|$| \()/.exec(description)?.[1] ??
         (/\b[Dd]egrees\b/.test(description) ? "°" : description.includes("turns per minute") ? "rpm" : ""));
-  return unit === "" ? "" : ` in ${unit}`;
+}
+
+function inUnit(place: Place): string {
+  const unit = unitNamed(place);
+  return unit === "" ? "" : ` (${unit})`;
 }
 
 const ERROR_CELL = { type: "Error", basicValue: "#N/A", errorType: "NotAvailable" };
@@ -141,7 +144,8 @@ describe("below 0", () => {
 
   test.each(titled(noTemperature))("%s", (_, place) => {
     const { about, parameter, index } = place;
-    const value = `-1${inUnit(place).replace(" in ", " ")}`;
+    const unit = unitNamed(place);
+    const value = unit === "" || unit === "°" ? `-1${unit}` : `-1 ${unit}`;
     const sentence = refusal(about.id, ...exampleWith(about, index, -1));
     const start = `#VALUE! ${parameter.name} = ${value}: must `;
     expect(sentence.slice(0, start.length)).toBe(start);

@@ -10,7 +10,7 @@ import { HELP } from "../../functions/catalogue";
 import type { Quantity, Units } from "../../src/quantity";
 import { fromBase, toBase } from "../../src/quantity";
 import { RUNS } from "../arbitrary-cells";
-import { bead, exampleCells, expectNear, quantityIn, refusal } from "../bead";
+import { bead, exampleCells, expectNear, quantityIn, refusal, TWO_UNITS as ALL_UNITS } from "../bead";
 
 /** Nominal sizes and default leaves are lists of their own in each system; their tests stand with the electrode. */
 const OF_EACH_SYSTEM = ["ELECTRODE_DIAMETER", "FEELER_STACK"];
@@ -21,6 +21,24 @@ function converted(cell: unknown, of: Quantity | undefined, from: Units): unknow
   if (Array.isArray(cell)) return cell.map((one: unknown) => converted(one, of, from));
   if (typeof cell !== "number" || of === undefined) return cell;
   return fromBase(toBase(cell, of, from), of, other(from));
+}
+
+/** Rows that say their own unit after their value; the electrode's is a nominal size of each system. */
+const NOMINAL_ROW = "Electrode diameter";
+const ROWS_WITH_UNITS = "Rows of label, value, unit";
+
+function expectSameRow(
+  [label, value, unit]: unknown[],
+  from: Units,
+  [sameLabel, same, sameUnit]: unknown[],
+): void {
+  expect(label).toBe(sameLabel);
+  if (label === NOMINAL_ROW) return;
+  const of = ALL_UNITS.find((one) => one[from].unit === unit && one[other(from)].unit === sameUnit);
+  if (typeof value !== "number" || typeof same !== "number") expect([value, unit]).toEqual([same, sameUnit]);
+  else if (of === undefined) expectNear(value, same);
+  else expectNear(toBase(value, of, from), toBase(same, of, other(from)));
+  expect(of !== undefined || unit === sameUnit).toBe(true);
 }
 
 /** The quantity of a result's column: what "Columns: …; …" of the help says, or the one that the meaning names. */
@@ -35,6 +53,10 @@ function expectSame(about: FormulaHelp, result: unknown, from: Units, expected: 
   );
   expect(rows?.map((row) => row.length)).toEqual(expectedRows?.map((row) => row.length));
   rows?.forEach((row, r) => {
+    if (about.returns.startsWith(ROWS_WITH_UNITS)) {
+      expectSameRow(row, from, expectedRows?.[r] ?? []);
+      return;
+    }
     row.forEach((value, c) => {
       const same = expectedRows?.[r]?.[c];
       const of = quantityOf(about, c);

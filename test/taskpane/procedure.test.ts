@@ -129,7 +129,7 @@ describe("what a person types", () => {
   test("text, blank and a wall too thick for the tube each say what is wrong", async () => {
     const sheet = await openSheet(procedure, "US");
     sheet.type("wall", "Wall (in)");
-    expect(sheet.value("check_standoff")).toBe('wall = "Wall (in)": must be a number in in');
+    expect(sheet.value("check_standoff")).toBe('wall = "Wall (in)": must be a number (in)');
     sheet.type("wall", "");
     expect(sheet.value("check_standoff")).toMatch(/^wall = .+: /);
     sheet.type("wall", "0.5");
