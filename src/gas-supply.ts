@@ -21,8 +21,9 @@ export function jointGas(
 /** The atmosphere that a gauge reads from, Pa. */
 const ATMOSPHERE = 101_325;
 const GREATEST_PRESSURE = 35e6;
-/** −30 to 60 °C: where cylinders stand, with room on both sides. */
-const TEMPERATURES = [243.15, 333.15] as const;
+/** −30 to 60 °C: where cylinders stand, with room on both sides; a hair more, so that no change of unit shuts out the limit itself. */
+const ROUNDING = 1e-9;
+const TEMPERATURES = [243.15 - ROUNDING, 333.15 + ROUNDING] as const;
 
 interface State {
   readonly temperature: number;

@@ -3,9 +3,10 @@
 import { Refusal } from "../refusal";
 
 const LONGEST_QUOTE = 40;
-/** A day number of the calendars that spreadsheets keep, from the year 1998 on: no pipe is that large. */
-const FIRST_DAY_NUMBER = 36_000;
-const MONTH = /JAN|FEB|MAR|APR|MAY|JUN|JUL|AUG|SEP|OCT|NOV|DEC/;
+/** Day numbers of the calendars that spreadsheets keep, for the years 1998 to 2201: no pipe is that large. */
+const DAY_NUMBERS = [36_000, 110_000] as const;
+const WRITTEN_DATE =
+  /JAN|FEB|MAR|APR|MAY|JUN|JUL|AUG|SEP|OCT|NOV|DEC|^\d+\/\d+\/\d+$|^\d+\.\d+\.\d+$|^\d{4}-\d+-\d+/;
 
 const FRACTIONS: Readonly<Record<string, string>> = {
   "⅛": " 1/8",
@@ -43,7 +44,7 @@ export function nominalSize(typed: string): number {
   const metric = /^DN\s*(\d+)$/.exec(plain);
   if (metric !== null) throw refused(typed, dnHint(metric[1] ?? ""));
   const size = sizeOf(plain.replace(/^NPS\s*/, "").replace(/\s*(IN|INCH|INCHES|IN\.|"|'')$/, ""));
-  if (MONTH.test(plain) || size >= FIRST_DAY_NUMBER) {
+  if (WRITTEN_DATE.test(plain) || (size >= DAY_NUMBERS[0] && size <= DAY_NUMBERS[1])) {
     throw refused(typed, "is a date that a spreadsheet made of a fraction; type '1/2 as text, or 0.5");
   }
   if (size > 0 && Number.isFinite(size)) return size;
