@@ -61,7 +61,7 @@ export function gasJointCell(
  * @param [units] "US" (default) or "SI"; US and SI differ in their standard state
  * @equation V = Vw·(ρ(p + 1 atm, T) − ρ(residual + 1 atm, T))/ρ(standard); ρ from the reference equation of state
  * @validity Argon; gauge 0 to 350 bar (5076 psi), −30 to 60 °C (−22 to 140 °F). The cubic foot is of 70 °F and 1 atm (14.696 psi), the litre of 15 °C and 1 bar: the one place where US and SI differ physically. What is left at residual stays in the cylinder.
- * @source Tegeler, Span & Wagner 1999, J. Phys. Chem. Ref. Data 28, 779, the equation NIST uses: 0.03 % in density to 300 bar. Chosen because the ideal gas is off by up to 7 % and a cubic equation by 2 to 3 %. Coefficients from memory, compared with a general reference library (CoolProp 8.0.0) and checked against printed NIST densities at 300 K.
+ * @source Tegeler, Span & Wagner 1999, J. Phys. Chem. Ref. Data 28, 779, the equation NIST uses: 0.03 % in density to 300 bar. Chosen because the ideal gas is off by up to 7 % and a cubic equation by 2 to 3 %. Coefficients as a general reference library (CoolProp 8.0.0) has them, checked against printed NIST densities.
  * @example =BEAD.GAS_CYLINDER(50, 200, 0, 15, "SI") → 10668.1
  */
 export function gasCylinderCell(
