@@ -26,12 +26,13 @@ type Column = readonly [
 
 interface Pipe {
   readonly nps: string;
+  readonly size: number;
   readonly US: Column;
   readonly SI: Column;
 }
 
 function pipe(nps: string, inches: Column, millimetres: Column): Pipe {
-  return { nps, US: inches, SI: millimetres };
+  return { nps, size: nominalSize(nps), US: inches, SI: millimetres };
 }
 
 /**
@@ -90,8 +91,8 @@ export function pipeWall(nps: string, schedule: string, units: Units): number {
 }
 
 function pipeOf(typed: string): Pipe {
-  const size = nominalSize(typed);
-  const found = PIPES.find(({ nps }) => nominalSize(nps) === size);
+  const wanted = nominalSize(typed);
+  const found = PIPES.find(({ size }) => size === wanted);
   if (found !== undefined) return found;
   throw new Refusal(
     "nps",
