@@ -6,14 +6,13 @@ import { number } from "../bead";
 
 type Draw = (mean: number) => number;
 
-/** A small generator with a seed (mulberry32), so that a run of the shop is the same every time. */
-function uniform(seed: number): () => number {
-  let state = seed;
+/** Park and Miller's multiplicative generator (48271, 2³¹ − 1), so that a run of the shop is the same every time. */
+function uniform(start: number): () => number {
+  const modulus = 2 ** 31 - 1;
+  let state = start;
   return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+    state = (state * 48_271) % modulus;
+    return state / modulus;
   };
 }
 
