@@ -1,5 +1,6 @@
-import type { Designation, Material, Sourced } from "../src/material";
+import type { Designation, Material } from "../src/material";
 import { DEFAULT_MATERIAL, DESIGNATIONS, MATERIALS } from "../src/material";
+import type { Sourced } from "../src/sourced";
 import type { Value } from "./answer";
 import { answerAlike } from "./answer";
 import type { Reader } from "./cells";
@@ -12,10 +13,10 @@ export function readMaterial(read: Reader, material: unknown): Material {
 /**
  * The metals and the property values in use, one row each, with the source of every number.
  * @customfunction MATERIALS
- * @returns Columns: designation; hot k W/(m·K); hot α mm²/s; liquidus °C; cold k W/(m·K); cold ρ·cp MJ/(m³·K); sources
- * @validity Hot: near 1200 K (927 °C). Cold: 25 °C. SI units whatever the sheet's system.
+ * @returns Columns: designation; hot k W/(m·K); hot α mm²/s; liquidus °C; cold k W/(m·K); cold ρ·cp MJ/(m³·K); surface tension N/m; sources
+ * @validity Hot: near 1200 K (927 °C). Cold: 25 °C. Surface tension: the liquid near its liquidus. SI units whatever the sheet's system.
  * @source Named in the last column for every number; "memory" marks one recalled from its source and not compared with a copy, "estimate" one that nothing outside confirms.
- * @example =BEAD.MATERIALS() → "304L", 27.532, 5.8167, 1455, 12.94, 4.0231, …
+ * @example =BEAD.MATERIALS() → "304L", 27.532, 5.8167, 1455, 12.94, 4.0231, 1.565, …
  */
 export function materialsCells(): unknown[][] {
   return answerAlike(() => DESIGNATIONS.map(row));
@@ -30,12 +31,14 @@ function row(designation: Designation): Value[] {
     tidy(metal.liquidus.value - 273.15),
     metal.coldConductivity.value,
     tidy(metal.coldHeatCapacity.value / 1e6),
+    metal.surfaceTension.value,
     [
       sourceOf("hot k", metal.hotConductivity),
       sourceOf("hot α", metal.hotDiffusivity),
       sourceOf("liquidus", metal.liquidus),
       sourceOf("cold k", metal.coldConductivity),
       sourceOf("cold ρ·cp", metal.coldHeatCapacity),
+      sourceOf("surface tension", metal.surfaceTension),
     ].join("; "),
   ];
 }

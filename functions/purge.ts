@@ -1,4 +1,6 @@
-import { ANY_FLOW, COUNT, FLOW, LENGTH, OXYGEN, TIME, VOLUME } from "../src/quantity";
+import { laminarFlow, reynolds } from "../src/bore-flow";
+import { blowOutPressure } from "../src/puddle";
+import { ANY_FLOW, BORE_PRESSURE, COUNT, FLOW, LENGTH, OXYGEN, SHARE, TIME, VOLUME } from "../src/quantity";
 import {
   COMMON_TARGET_PPM,
   leakOxygen,
@@ -8,8 +10,12 @@ import {
   purgeTime,
   purgeVolume,
 } from "../src/purge";
+import { tintSample } from "../src/tables/tint";
+import { SHARP_EDGE_DISCHARGE, ventDiameter, ventPressure } from "../src/vent";
 import { answer, answerAlike } from "./answer";
 import type { Reader } from "./cells";
+import { readGas } from "./gas";
+import { readMaterial } from "./materials";
 
 /** What every dilution formula ends with: target, oxygen of the supply, mixed cells in series. */
 function readTarget(
@@ -177,4 +183,138 @@ export function purgeLeakCell(flow: unknown, leak: unknown): number {
   return answerAlike((read) =>
     leakOxygen(read.number("flow", flow, ANY_FLOW), read.number("leak", leak, ANY_FLOW)),
   );
+}
+
+/**
+ * Reynolds number of the purge gas in the bore.
+ * @customfunction PURGE_REYNOLDS
+ * @param bore Inside diameter, in | mm
+ * @param flow Purge flow, ft³/h | L/min
+ * @param [gas] "AR" (default), "N2", "HE" or "AIR"
+ * @param [units] "US" (default) or "SI"
+ * @equation Re = 4ρQ/(π·μ·d), ρ and μ at 20 °C and 1 atm
+ * @validity A round bore. Under about 2000 the gas runs smoothly and pushes the air ahead of it; above 2300 it mixes.
+ * @source Reynolds; ρ and μ are NIST values, μ of nitrogen and helium from memory
+ * @example =BEAD.PURGE_REYNOLDS(47.5, 10, "AR", "SI") → 332.826
+ */
+export function purgeReynoldsCell(bore: unknown, flow: unknown, gas?: unknown, units?: unknown): number {
+  return answer(units, (read) =>
+    reynolds(read.number("bore", bore, LENGTH), read.number("flow", flow, FLOW), readGas(read, gas)),
+  );
+}
+
+/**
+ * Greatest purge flow that stays smooth (laminar) in the bore, ft³/h | L/min.
+ * @customfunction PURGE_LAMINAR
+ * @param bore Inside diameter, in | mm
+ * @param [gas] "AR" (default), "N2", "HE" or "AIR"
+ * @param [units] "US" (default) or "SI"
+ * @equation Q = 2000·π·μ·d/(4ρ), ρ and μ at 20 °C and 1 atm
+ * @validity A round bore; a jet from the inlet hose can stir a bore that this calls smooth.
+ * @source Reynolds; ρ and μ are NIST values, μ of nitrogen and helium from memory
+ * @example =BEAD.PURGE_LAMINAR(47.5, "AR", "SI") → 60.091
+ */
+export function purgeLaminarCell(bore: unknown, gas?: unknown, units?: unknown): number {
+  return answer(units, (read) =>
+    read.give(laminarFlow(read.number("bore", bore, LENGTH), readGas(read, gas)), FLOW),
+  );
+}
+
+/**
+ * Diameter of a round vent that holds a bore pressure at a purge flow, in | mm.
+ * @customfunction PURGE_VENT
+ * @param flow Purge flow, ft³/h | L/min
+ * @param pressure Bore pressure to hold above the room, inH₂O | mbar
+ * @param [gas] "AR" (default), "N2", "HE" or "AIR"
+ * @param [discharge] Discharge coefficient, above 0 to 1; 0.61 (sharp edge) if left out
+ * @param [units] "US" (default) or "SI"
+ * @equation Q = Cd·π/4·d²·√(2Δp/ρ), solved for d
+ * @validity pressure at most 25 mbar (10 inH₂O): the gas passes for incompressible. Sharp-edged hole in a thin cap, bore far wider than the hole; at small flows Cd is known to some 10 % only, so read a gauge.
+ * @source Orifice equation of ISO 5167 and textbooks, without the velocity of approach
+ * @example =BEAD.PURGE_VENT(10, 1, "AR", , "SI") → 5.6312
+ */
+export function purgeVentCell(
+  flow: unknown,
+  pressure: unknown,
+  gas?: unknown,
+  discharge?: unknown,
+  units?: unknown,
+): number {
+  return answer(units, (read) =>
+    read.give(
+      ventDiameter(
+        read.number("flow", flow, FLOW),
+        read.number("pressure", pressure, BORE_PRESSURE),
+        readGas(read, gas),
+        read.numberOr("discharge", discharge, SHARE, SHARP_EDGE_DISCHARGE),
+      ),
+      LENGTH,
+    ),
+  );
+}
+
+/**
+ * Bore pressure that a round vent holds at a purge flow, inH₂O | mbar above the room.
+ * @customfunction PURGE_PRESSURE
+ * @param flow Purge flow, ft³/h | L/min
+ * @param ventDiameter Diameter of the vent, in | mm
+ * @param [gas] "AR" (default), "N2", "HE" or "AIR"
+ * @param [discharge] Discharge coefficient, above 0 to 1; 0.61 (sharp edge) if left out
+ * @param [units] "US" (default) or "SI"
+ * @equation Δp = ρ/2·(Q/(Cd·π/4·d²))²
+ * @validity As PURGE_VENT; a vent that would hold more than 25 mbar (10 inH₂O) is refused. Compare with PURGE_CEILING and keep well under it.
+ * @source Orifice equation of ISO 5167 and textbooks, without the velocity of approach
+ * @example =BEAD.PURGE_PRESSURE(20, 0.1875) → 0.69914
+ */
+export function purgePressureCell(
+  flow: unknown,
+  ventDiameter: unknown,
+  gas?: unknown,
+  discharge?: unknown,
+  units?: unknown,
+): number {
+  return answer(units, (read) =>
+    read.give(
+      ventPressure(
+        read.number("flow", flow, FLOW),
+        read.number("ventDiameter", ventDiameter, LENGTH),
+        readGas(read, gas),
+        read.numberOr("discharge", discharge, SHARE, SHARP_EDGE_DISCHARGE),
+      ),
+      BORE_PRESSURE,
+    ),
+  );
+}
+
+/**
+ * Bore pressure at which the molten root blows out, inH₂O | mbar above the room.
+ * @customfunction PURGE_CEILING
+ * @param rootWidth Width of the molten root, in | mm
+ * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
+ * @param [units] "US" (default) or "SI"
+ * @equation Δp = 2σ/w, σ of the liquid metal
+ * @validity A ceiling, no target: stay well under it. The metal's own weight, about 1 mbar for 1.6 mm of steel, lowers it at the bottom of the tube, where it hangs outward. Sulphur lowers σ further.
+ * @source Young–Laplace for a half-cylinder; σ and its source in MATERIALS
+ * @example =BEAD.PURGE_CEILING(4, "316L", "SI") → 7.965
+ */
+export function purgeCeilingCell(rootWidth: unknown, material?: unknown, units?: unknown): number {
+  return answer(units, (read) =>
+    read.give(
+      blowOutPressure(read.number("rootWidth", rootWidth, LENGTH), readMaterial(read, material)),
+      BORE_PRESSURE,
+    ),
+  );
+}
+
+/**
+ * Colour sample of AWS D18.2 to expect at an oxygen level in the purge gas, 1 to 10.
+ * @customfunction PURGE_TINT
+ * @param ppm Oxygen in the purge gas, ppm
+ * @equation Sample of the smallest listed level that is not under ppm: 10, 25, 50, 100, 200, 500, 1000, 5000, 12 500, 25 000 ppm
+ * @validity 0 to 25 000 ppm; #N/A above. Samples are 316L tube; moisture, heat and surface shift the colour.
+ * @source AWS D18.2
+ * @example =BEAD.PURGE_TINT(50) → 3
+ */
+export function purgeTintCell(ppm: unknown): number {
+  return answerAlike((read) => tintSample(read.number("ppm", ppm, OXYGEN)));
 }

@@ -1,22 +1,12 @@
 /**
- * The metals and the numbers the heat-flow and dam calculations use, a source beside each.
+ * The metals and the numbers the heat-flow, dam and puddle calculations use, a source beside each.
  * "Hot" stands for the metal on its way to melting, near 1200 K (927 °C); "cold" for room temperature, 25 °C.
  */
 
 import { TEMPERATURE } from "./quantity";
 import { amount, Refusal, rule } from "./refusal";
-
-/**
- * `published`: compared with a copy of the source. `memory`: recalled from the source, not compared.
- * `estimate`: reasoned from neighbouring facts; nothing outside confirms it.
- */
-export type Standing = "published" | "memory" | "estimate";
-
-export interface Sourced {
-  readonly value: number;
-  readonly standing: Standing;
-  readonly source: string;
-}
+import type { Sourced } from "./sourced";
+import { estimate, memory, published } from "./sourced";
 
 export interface Material {
   /** W/(m·K) near 1200 K. */
@@ -29,16 +19,8 @@ export interface Material {
   readonly coldConductivity: Sourced;
   /** Heat capacity by volume at 25 °C, J/(m³·K). */
   readonly coldHeatCapacity: Sourced;
-}
-
-function published(value: number, source: string): Sourced {
-  return { value, standing: "published", source };
-}
-function memory(value: number, source: string): Sourced {
-  return { value, standing: "memory", source };
-}
-function estimate(value: number, source: string): Sourced {
-  return { value, standing: "estimate", source };
+  /** N/m: the liquid near its liquidus, with the sulphur that tube and pipe carry. */
+  readonly surfaceTension: Sourced;
 }
 
 /** The tables below keep the units of their sources: mm²/s, °C, MJ/(m³·K). */
@@ -52,6 +34,9 @@ const EN_STAINLESS = "EN 1993-1-2 Annex C, stainless steels (1.4462 among them)"
 const INCROPERA = "Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, Table A.1";
 const MILLS_TI64 = "Mills 2002 recommended values for Ti-6Al-4V";
 const CAPRICCIOLI = "cp 338.39 + 0.2441 T and 8440 kg/m³, Capriccioli & Frosi 2009";
+const MILLS_STAINLESS = "Mills 2005 equation for stainless steels, 1823 K, 0.01 % sulphur";
+const IIDA_GUTHRIE = "Iida & Guthrie, The Physical Properties of Liquid Metals";
+const LIQUID_NICKEL = `pure nickel, 1.778 N/m (${IIDA_GUTHRIE}), less 5 % for sulphur and alloying`;
 const CDA = "Copper Development Association alloy data";
 
 export const MATERIALS = {
@@ -61,6 +46,7 @@ export const MATERIALS = {
     liquidus: memory(celsius(1455), "ASM handbook range 1400–1455 °C"),
     coldConductivity: memory(12.94, `${KIM_304L} at 298 K`),
     coldHeatCapacity: memory(4.0231 * MJ, `${KIM_304L}: ρ·cp at 298 K`),
+    surfaceTension: memory(1.565, MILLS_STAINLESS),
   },
   "316L": {
     hotConductivity: published(28.387, `${MILLS_316}, at 1200 K`),
@@ -68,6 +54,7 @@ export const MATERIALS = {
     liquidus: published(celsius(1450), "Mills 2002: melting range 1385–1450 °C"),
     coldConductivity: published(13.757, `${MILLS_316}, at 298 K`),
     coldHeatCapacity: published(3.8402 * MJ, `${MILLS_316}: ρ·cp at 298 K`),
+    surfaceTension: published(1.593, "Pichler et al. 2022, reference steel SRM 1155a at 1708 K"),
   },
   "2205": {
     hotConductivity: memory(26.371, `${EN_STAINLESS}: 14.6 + 0.0127 θ at 927 °C`),
@@ -75,6 +62,7 @@ export const MATERIALS = {
     liquidus: published(celsius(1440), "producer sheet: melting range 1385–1440 °C"),
     coldConductivity: memory(14.918, `${EN_STAINLESS} at 25 °C`),
     coldHeatCapacity: memory(3.586 * MJ, `${EN_STAINLESS}: 7850·cp, cp 456.8 J/kgK at 25 °C`),
+    surfaceTension: estimate(1.565, `${MILLS_STAINLESS}; taken to hold for a duplex steel`),
   },
   CS: {
     hotConductivity: published(28.0, "Welding Handbook, welding constants for steel: 0.028 J/mm·s·K"),
@@ -82,6 +70,7 @@ export const MATERIALS = {
     liquidus: published(celsius(1510), "Welding Handbook: melting temperature 1510 °C"),
     coldConductivity: published(53.33, "EN 1993-1-2, 3.4.1: 54 − 0.0333 θ at 20 °C"),
     coldHeatCapacity: published(3.4524 * MJ, "EN 1993-1-2, 3.4.1: 7850·cp, cp 439.8 J/kgK at 20 °C"),
+    surfaceTension: memory(1.565, "Sahoo, DebRoy & McNallan 1988: iron at 1809 K with 0.03 % sulphur"),
   },
   "TI-2": {
     hotConductivity: memory(22.0, `${INCROPERA}: titanium at 1200 K`),
@@ -92,6 +81,10 @@ export const MATERIALS = {
       "producer sheets for grade 2; grade 1 and pure titanium are given as 16 to 22",
     ),
     coldHeatCapacity: memory(2.3587 * MJ, "producer sheets: 4510 kg/m³, 523 J/kgK"),
+    surfaceTension: memory(
+      1.557,
+      "Paradis, Ishikawa & Yoda 2002, pure titanium at 1943 K; handbooks give 1.65",
+    ),
   },
   "TI-6-4": {
     hotConductivity: memory(19.3, `${MILLS_TI64}: beta phase at 995 °C`),
@@ -99,6 +92,7 @@ export const MATERIALS = {
     liquidus: memory(celsius(1650), `${MILLS_TI64}: 1650 °C; sheets give 1604–1660`),
     coldConductivity: memory(7.0, `${MILLS_TI64} at 25 °C; three sheets give 6.6, 6.7 and 7.2`),
     coldHeatCapacity: memory(2.4133 * MJ, `${MILLS_TI64}: 4420 kg/m³, 546 J/kgK; sheets give 526–586`),
+    surfaceTension: memory(1.52, `${MILLS_TI64} near the liquidus`),
   },
   "625": {
     hotConductivity: memory(
@@ -109,6 +103,7 @@ export const MATERIALS = {
     liquidus: published(celsius(1350), "producer sheet: 1290–1350 °C"),
     coldConductivity: memory(9.856, "producer table 9.8 at 21 °C and 10.8 at 93 °C, interpolated to 25 °C"),
     coldHeatCapacity: published(3.4703 * MJ, `at 298 K: ${CAPRICCIOLI}`),
+    surfaceTension: estimate(1.69, LIQUID_NICKEL),
   },
   "C-276": {
     hotConductivity: estimate(
@@ -122,6 +117,7 @@ export const MATERIALS = {
     liquidus: memory(celsius(1371), "producer sheet: 1323–1371 °C"),
     coldConductivity: memory(10.2, "producer sheet at 25 °C"),
     coldHeatCapacity: memory(3.796 * MJ, "producer sheet: 8890 kg/m³, 427 J/kgK"),
+    surfaceTension: estimate(1.69, LIQUID_NICKEL),
   },
   C12200: {
     hotConductivity: memory(339, `${CDA}: room value, kept; pure copper at 1200 K is 339 too (${INCROPERA})`),
@@ -129,6 +125,7 @@ export const MATERIALS = {
     liquidus: memory(celsius(1083), `${CDA}: melting point`),
     coldConductivity: memory(339, `${CDA}: 196 Btu/(h·ft·°F)`),
     coldHeatCapacity: memory(3.4419 * MJ, `${CDA}: 8940 kg/m³, 385 J/kgK`),
+    surfaceTension: memory(1.285, `${IIDA_GUTHRIE}: pure copper at its melting point`),
   },
   C70600: {
     hotConductivity: estimate(115, "Wiedemann–Franz law at 1200 K with a resistivity of 25.5 µΩ·cm"),
@@ -139,6 +136,7 @@ export const MATERIALS = {
     liquidus: published(celsius(1150), "mill sheet: 1100–1150 °C"),
     coldConductivity: published(45.0, "mill sheet: 26 Btu/(h·ft·°F)"),
     coldHeatCapacity: published(3.3704 * MJ, "mill sheet: 8940 kg/m³, 377 J/kgK"),
+    surfaceTension: estimate(1.285, "copper's value: nickel's is higher, and copper gathers at the surface"),
   },
 } as const satisfies Record<string, Material>;
 

@@ -62,6 +62,8 @@ export const TEMPERATURE = quantity("temperature", scale("°F", 5, 9, 459.67), s
 export const TEMPERATURE_RISE = quantity("temperature rise", scale("°F", 5, 9), scale("°C"));
 
 export const TIME = sameInBoth("time", "s");
+/** The length of a shift, base unit s. */
+export const DURATION = sameInBoth("duration", "h", 3600);
 export const CURRENT = sameInBoth("current", "A");
 export const VOLTAGE = sameInBoth("voltage", "V");
 export const ENERGY = sameInBoth("energy", "J");

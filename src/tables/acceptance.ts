@@ -1,0 +1,37 @@
+/** Limits of form for hygienic tube butt welds. */
+
+import { tube } from "../limits";
+
+export interface WeldLimits {
+  readonly concavity: number;
+  readonly convexity: number;
+  readonly misalignment: number;
+}
+
+interface SizeException {
+  readonly od: number;
+  /** Outside misalignment allowed, and the tolerance on that tube's outside diameter: the same figure. */
+  readonly misalignment: number;
+}
+
+/** The table's own exceptions on the outside, m: 4 in tube 0.015 in, 6 in tube 0.030 in. */
+const EXCEPTIONS: readonly SizeException[] = [
+  { od: 0.1016, misalignment: 0.000_381 },
+  { od: 0.1524, misalignment: 0.000_762 },
+];
+/** Keeps a tube just at its tolerance from falling out by rounding. */
+const ROUNDING = 1e-9;
+
+/**
+ * Greatest concavity, convexity and outside misalignment, m: ASME BPE-2012 Table MJ-8.4-1, 10 %, 10 % and 15 % of
+ * the nominal wall. A tube measured within its tolerance counts as its nominal size.
+ */
+export function weldLimits(od: number, wall: number): WeldLimits {
+  tube(od, wall);
+  const exception = EXCEPTIONS.find((size) => Math.abs(od - size.od) <= size.misalignment + ROUNDING);
+  return {
+    concavity: 0.1 * wall,
+    convexity: 0.1 * wall,
+    misalignment: exception?.misalignment ?? 0.15 * wall,
+  };
+}

@@ -1,0 +1,97 @@
+/** Nominal pipe sizes and schedules as people type them. */
+
+import { Refusal } from "../refusal";
+
+const LONGEST_QUOTE = 40;
+/** Day numbers of the calendars that spreadsheets keep, for the years 1998 to 2201: no pipe is that large. */
+const DAY_NUMBERS = [36_000, 110_000] as const;
+const WRITTEN_DATE =
+  /JAN|FEB|MAR|APR|MAY|JUN|JUL|AUG|SEP|OCT|NOV|DEC|^\d+\/\d+\/\d+$|^\d+\.\d+\.\d+$|^\d{4}-\d+-\d+/;
+
+const FRACTIONS: Readonly<Record<string, string>> = {
+  "⅛": " 1/8",
+  "¼": " 1/4",
+  "⅜": " 3/8",
+  "½": " 1/2",
+  "¾": " 3/4",
+};
+
+/** DN of the metric designation beside each NPS, ASME B36.10M. */
+const NPS_OF_DN: Readonly<Record<string, string>> = {
+  "6": "1/8",
+  "8": "1/4",
+  "10": "3/8",
+  "15": "1/2",
+  "20": "3/4",
+  "25": "1",
+  "32": "1-1/4",
+  "40": "1-1/2",
+  "50": "2",
+  "65": "2-1/2",
+  "80": "3",
+  "90": "3-1/2",
+  "100": "4",
+  "125": "5",
+  "150": "6",
+  "200": "8",
+  "250": "10",
+  "300": "12",
+};
+
+/** The number behind a nominal size: `1-1/2`, `1 1/2`, `1½`, `1.5`, `1.5 in`, `1½"`, `NPS 1-1/2`. */
+export function nominalSize(typed: string): number {
+  const plain = spelled(typed);
+  const metric = /^DN\s*(\d+)$/.exec(plain);
+  if (metric !== null) throw refused(typed, dnHint(metric[1] ?? ""));
+  const size = sizeOf(plain.replace(/^NPS\s*/, "").replace(/\s*(IN|INCH|INCHES|IN\.|"|'')$/, ""));
+  if (WRITTEN_DATE.test(plain) || (size >= DAY_NUMBERS[0] && size <= DAY_NUMBERS[1])) {
+    throw refused(typed, "is a date that a spreadsheet made of a fraction; type '1/2 as text, or 0.5");
+  }
+  if (size > 0 && Number.isFinite(size)) return size;
+  throw refused(typed, "must be a nominal size such as 1/2, 1-1/2 or 2");
+}
+
+/** A schedule with its blanks and the word for it taken off: `sch 40s` is `40S`. */
+export function scheduleName(typed: string): string {
+  return typed
+    .toUpperCase()
+    .replace(/\s+/g, "")
+    .replace(/^(SCHEDULE|SCH)\.?/, "");
+}
+
+/** What was typed, shortened for a sentence. */
+export function quotedSize(typed: string): string {
+  return typed.length > LONGEST_QUOTE ? `"${typed.slice(0, LONGEST_QUOTE)}…"` : `"${typed}"`;
+}
+
+/** One spelling for the signs that have several: fractions in one character, dashes, strokes, inch marks. */
+function spelled(typed: string): string {
+  return typed
+    .slice(0, LONGEST_QUOTE + 1)
+    .replace(/[⅛¼⅜½¾]/g, (sign) => FRACTIONS[sign] ?? sign)
+    .replace(/[‐‑‒–—]/g, "-")
+    .replace(/⁄/g, "/")
+    .replace(/[“”″]/g, '"')
+    .trim()
+    .toUpperCase();
+}
+
+/** NaN for anything that is not `2`, `1.5`, `1/2`, `1-1/2` or `1 1/2`. */
+function sizeOf(plain: string): number {
+  if (/^(\d+\.?\d*|\.\d+)$/.test(plain)) return Number(plain);
+  const parts = /^(?:(\d+)(?:\s*-\s*|\s+))?(\d+)\s*\/\s*(\d+)$/.exec(plain);
+  if (parts === null) return NaN;
+  const [, whole = "0", over, under] = parts;
+  return Number(whole) + Number(over) / Number(under);
+}
+
+function dnHint(dn: string): string {
+  const nps = NPS_OF_DN[dn];
+  return nps === undefined
+    ? "DN sizes are not read; give the nominal pipe size in inches"
+    : `DN sizes are not read; DN ${dn} is NPS ${nps}`;
+}
+
+function refused(typed: string, why: string): Refusal {
+  return new Refusal("nps", quotedSize(typed), [why]);
+}

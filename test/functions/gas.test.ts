@@ -1,0 +1,180 @@
+import fc from "fast-check";
+
+import { number, refusal } from "../bead";
+
+const LITRES_PER_CUBIC_FOOT = 28.316_846_592;
+const PSI_PER_BAR = 100_000 / 6894.757_293_168_361;
+const positive = (max: number): fc.Arbitrary<number> => fc.double({ min: 1e-3, max, noNaN: true });
+
+describe("GAS_JOINT", () => {
+  test("worked by hand: 10 L/min for 90 s and 20 L/min for 600 s are 15 L and 200 L", () => {
+    expect(number("GAS_JOINT", 10, 90, 20, 600, "SI")).toBeCloseTo(215, 10);
+  });
+  test("without a purge it is the torch alone: 20 ft³/h for 180 s is 1 ft³", () => {
+    expect(number("GAS_JOINT", 20, 180)).toBeCloseTo(1, 12);
+  });
+  test("nothing flows, nothing is used", () => {
+    expect(number("GAS_JOINT", 0, 180, 0, 0)).toBe(0);
+  });
+  test("US and SI agree", () => {
+    fc.assert(
+      fc.property(
+        positive(1e3),
+        positive(1e4),
+        positive(1e3),
+        positive(1e4),
+        (torch, arc, purge, seconds) => {
+          const toSi = LITRES_PER_CUBIC_FOOT / 60;
+          const us = number("GAS_JOINT", torch, arc, purge, seconds);
+          const si = number("GAS_JOINT", torch * toSi, arc, purge * toSi, seconds, "SI");
+          expect(Math.abs(si / (us * LITRES_PER_CUBIC_FOOT) - 1)).toBeLessThan(1e-12);
+        },
+      ),
+    );
+  });
+  test.each([
+    [[-1, 90], "#VALUE! torchFlow = -1 ft³/h: must not be below 0"],
+    [[10, -90], "#VALUE! torchSeconds = -90 s: must not be below 0"],
+    [[10, 90, -20], "#VALUE! purgeFlow = -20 ft³/h: must not be below 0"],
+    [[10, 90, 20, -6], "#VALUE! purgeSeconds = -6 s: must not be below 0"],
+    [["", 90], "#VALUE! torchFlow = blank: needs a number in ft³/h"],
+    [[10, "90"], '#VALUE! torchSeconds = "90": is a number stored as text; turn the cell into a number in s'],
+    [[10, true], "#VALUE! torchSeconds = TRUE: must be a number in s"],
+    [[NaN, 90], "#VALUE! torchFlow = NaN: must be a finite number in ft³/h"],
+    [[[[1, 2]], 90], "#VALUE! torchFlow = a range: takes one cell, not 1 × 2 cells"],
+    [
+      [1e308, 1e308, 0, 0],
+      "#VALUE! result = beyond what a cell can hold: some argument is far too large or too small",
+    ],
+  ])("%j: %s", (cells, sentence) => {
+    expect(refusal("GAS_JOINT", ...cells)).toBe(sentence);
+  });
+});
+
+describe("GAS_CYLINDER", () => {
+  const pressure = fc.double({ min: 0, max: 350, noNaN: true });
+  const temperature = fc.double({ min: -30, max: 60, noNaN: true });
+
+  test("residual and temperature left out are 0 and 15 °C, 70 °F", () => {
+    expect(number("GAS_CYLINDER", 50, 200, null, "", "SI")).toBe(
+      number("GAS_CYLINDER", 50, 200, 0, 15, "SI"),
+    );
+    expect(number("GAS_CYLINDER", 1.7, 2500)).toBe(number("GAS_CYLINDER", 1.7, 2500, 0, 70));
+  });
+  test("a residual is taken off: what is left at 10 bar stays in the cylinder", () => {
+    const all = number("GAS_CYLINDER", 50, 200, 0, 15, "SI");
+    const left = number("GAS_CYLINDER", 50, 10, 0, 15, "SI");
+    expect(number("GAS_CYLINDER", 50, 200, 10, 15, "SI")).toBeCloseTo(all - left, 8);
+  });
+  test("changed at once, it gives nothing", () => {
+    expect(number("GAS_CYLINDER", 50, 200, 200, 15, "SI")).toBe(0);
+    expect(number("GAS_CYLINDER", 50, 0, 0, 15, "SI")).toBe(0);
+  });
+  test("more pressure, more gas", () => {
+    fc.assert(
+      fc.property(pressure, pressure, temperature, (one, other, celsius) => {
+        fc.pre(Math.abs(one - other) > 1e-6);
+        const [low, high] = [Math.min(one, other), Math.max(one, other)].map((bar) =>
+          number("GAS_CYLINDER", 50, bar, 0, celsius, "SI"),
+        );
+        expect(low).toBeLessThan(high ?? NaN);
+      }),
+    );
+  });
+  test("a warmer cylinder at the same gauge pressure holds less", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 350, noNaN: true }),
+        fc.double({ min: -30, max: 59, noNaN: true }),
+        (bar, celsius) => {
+          const [cold, warm] = [celsius, celsius + 1].map((degrees) =>
+            number("GAS_CYLINDER", 50, bar, 0, degrees, "SI"),
+          );
+          expect(warm).toBeLessThan(cold ?? NaN);
+        },
+      ),
+    );
+  });
+  test("twice the cylinder, twice the gas", () => {
+    fc.assert(
+      fc.property(positive(1000), pressure, (litres, bar) => {
+        const once = number("GAS_CYLINDER", litres, bar, 0, 15, "SI");
+        expect(Math.abs(number("GAS_CYLINDER", 2 * litres, bar, 0, 15, "SI") - 2 * once)).toBeLessThanOrEqual(
+          1e-12 * once,
+        );
+      }),
+    );
+  });
+  test("US and SI differ by their standard states alone: 15 °C, 1 bar holds 1.034598 of 70 °F, 1 atm", () => {
+    // ρ(70 °F, 1 atm)/ρ(15 °C, 1 bar) = 1.655525367/1.668628492 by CoolProp: a litre of SI is heavier.
+    const ratio = 1.655_525_367 / 1.668_628_492;
+    fc.assert(
+      fc.property(positive(100), fc.double({ min: 100, max: 5000, noNaN: true }), (cubicFeet, psi) => {
+        const us = number("GAS_CYLINDER", cubicFeet, psi, 0, 70);
+        const celsius = (70 - 32) / 1.8;
+        const si = number(
+          "GAS_CYLINDER",
+          cubicFeet * LITRES_PER_CUBIC_FOOT,
+          psi / PSI_PER_BAR,
+          0,
+          celsius,
+          "SI",
+        );
+        expect(Math.abs(si / (us * LITRES_PER_CUBIC_FOOT * ratio) - 1)).toBeLessThan(1e-8);
+      }),
+    );
+  });
+  test.each([
+    [[0, 2500], "#VALUE! waterVolume = 0 ft³: must be above 0"],
+    [[1.7, -1], "#VALUE! pressure = -1 psi: must be between 0 psi and 5076.32 psi"],
+    [[50, 351, 0, 15, "SI"], "#VALUE! pressure = 351 bar: must be between 0 bar and 350 bar"],
+    [[1.7, 2500, -1], "#VALUE! residual = -1 psi: must not be below 0"],
+    [[1.7, 2500, 2600], "#VALUE! residual = 2600 psi: must not be above pressure, 2500 psi"],
+    [[1.7, 2500, 0, 200], "#VALUE! temperature = 200 °F: must be between -22 °F and 140 °F"],
+    [[50, 200, 0, -273.15, "SI"], "#VALUE! temperature = -273.15 °C: must be between -30 °C and 60 °C"],
+    [[1.7, null], "#VALUE! pressure = blank: needs a number in psi"],
+    [[1.7, 2500, 0, 70, "metric"], '#VALUE! units = "metric": must be one of US, SI'],
+  ])("%j: %s", (cells, sentence) => {
+    expect(refusal("GAS_CYLINDER", ...cells)).toBe(sentence);
+  });
+  test.each([
+    [50, 350, 0, 60],
+    [50, 350, 0, -30],
+    [50, 0, 0, 60],
+  ])("answers at its limits: %d L, %d bar, %d, %d °C", (...cells) => {
+    expect(number("GAS_CYLINDER", ...cells, "SI")).toBeGreaterThanOrEqual(0);
+  });
+  test.each([-22, 140])("answers at its limits: %d °F", (fahrenheit) => {
+    expect(number("GAS_CYLINDER", 1.7, 2500, 0, fahrenheit)).toBeGreaterThan(0);
+  });
+});
+
+describe("GAS_METER", () => {
+  test("the scale's own gas reads true", () => {
+    ["AR", "N2", "HE", "AIR"].forEach((gas) => {
+      expect(number("GAS_METER", 12.5, gas, gas)).toBe(12.5);
+    });
+  });
+  test("a scale left out is one for air; the word is read as typed", () => {
+    expect(number("GAS_METER", 10, " ar ")).toBe(number("GAS_METER", 10, "AR", "AIR"));
+  });
+  test("there and back", () => {
+    const gas = fc.constantFrom("AR", "N2", "HE", "AIR");
+    fc.assert(
+      fc.property(positive(1e3), gas, gas, (reading, one, other) => {
+        const back = number("GAS_METER", number("GAS_METER", reading, one, other), other, one);
+        expect(Math.abs(back / reading - 1)).toBeLessThan(1e-12);
+      }),
+    );
+  });
+  test.each([
+    [[-1, "AR"], "#VALUE! reading = -1: must not be below 0"],
+    [[10, ""], "#VALUE! gas = blank: needs one of AR, N2, HE, AIR"],
+    [[10, "CO2"], '#VALUE! gas = "CO2": must be one of AR, N2, HE, AIR'],
+    [[10, 2], "#VALUE! gas = 2: must be one of AR, N2, HE, AIR"],
+    [[10, "AR", "H2"], '#VALUE! scaleGas = "H2": must be one of AR, N2, HE, AIR'],
+    [[null, "AR"], "#VALUE! reading = blank: needs a number"],
+  ])("%j: %s", (cells, sentence) => {
+    expect(refusal("GAS_METER", ...cells)).toBe(sentence);
+  });
+});

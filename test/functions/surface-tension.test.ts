@@ -1,0 +1,24 @@
+/** MATERIALS shows the surface tension that PURGE_CEILING takes, and where it comes from. */
+
+import { number, table } from "../bead";
+
+const SURFACE_TENSION = 6;
+const SOURCES = 7;
+const rows = table("MATERIALS");
+
+test("ten metals, eight columns, the sources last", () => {
+  expect(rows).toHaveLength(10);
+  rows.forEach((row) => {
+    expect(row).toHaveLength(8);
+    expect(typeof row[SOURCES]).toBe("string");
+  });
+});
+
+test.each(rows.map((row) => [String(row[0]), row] as const))("%s", (metal, row) => {
+  // A root 2 mm wide holds σ·1000 Pa = σ·10 mbar.
+  expect(number("PURGE_CEILING", 2, metal, "SI") / 10).toBeCloseTo(Number(row[SURFACE_TENSION]), 10);
+  // Liquid metals of this kind hold 1.2 to 1.9 N/m (handbooks, from memory).
+  expect(row[SURFACE_TENSION]).toBeGreaterThan(1.2);
+  expect(row[SURFACE_TENSION]).toBeLessThan(1.9);
+  expect(row[SOURCES]).toMatch(/; surface tension: \S+/);
+});
