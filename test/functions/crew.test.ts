@@ -22,10 +22,10 @@ describe("CREW_HEADS", () => {
     [[-1, 900], "#VALUE! loadSeconds = -1 s: must not be below 0"],
     [[120, 0], "#VALUE! machineSeconds = 0 s: must be above 0"],
     [[120, 900, -5], "#VALUE! walkSeconds = -5 s: must not be below 0"],
-    [[null, 900], "#VALUE! loadSeconds = blank: needs a number in s"],
-    [[120, "long"], '#VALUE! machineSeconds = "long": must be a number in s'],
-    [[120, true], "#VALUE! machineSeconds = TRUE: must be a number in s"],
-    [[Infinity, 900], "#VALUE! loadSeconds = Infinity: must be a finite number in s"],
+    [[null, 900], "#VALUE! loadSeconds = blank: needs a number (s)"],
+    [[120, "long"], '#VALUE! machineSeconds = "long": must be a number (s)'],
+    [[120, true], "#VALUE! machineSeconds = TRUE: must be a number (s)"],
+    [[Infinity, 900], "#VALUE! loadSeconds = Infinity: must be a finite number (s)"],
   ])("%j: %s", (cells, sentence) => {
     expect(refusal("CREW_HEADS", ...cells)).toBe(sentence);
   });

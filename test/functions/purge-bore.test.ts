@@ -115,7 +115,7 @@ describe("refusals", () => {
     ["PURGE_REYNOLDS", [2, -20], "#VALUE! flow = -20 ft³/h: must be above 0"],
     ["PURGE_REYNOLDS", [2, 20, "H2"], '#VALUE! gas = "H2": must be one of AR, N2, HE, AIR'],
     ["PURGE_LAMINAR", [-50, "AR", "SI"], "#VALUE! bore = -50 mm: must be above 0"],
-    ["PURGE_LAMINAR", [null], "#VALUE! bore = blank: needs a number in in"],
+    ["PURGE_LAMINAR", [null], "#VALUE! bore = blank: needs a number (in)"],
     ["PURGE_VENT", [0, 0.5], "#VALUE! flow = 0 ft³/h: must be above 0"],
     ["PURGE_VENT", [20, 0], "#VALUE! pressure = 0 inH₂O: must be above 0"],
     [
@@ -126,7 +126,7 @@ describe("refusals", () => {
     ["PURGE_VENT", [20, 0.5, "AR", 1.2], "#VALUE! discharge = 1.2: must be above 0 and at most 1"],
     ["PURGE_VENT", [20, 0.5, "AR", 0], "#VALUE! discharge = 0: must be above 0 and at most 1"],
     ["PURGE_PRESSURE", [20, 0], "#VALUE! ventDiameter = 0 in: must be above 0"],
-    ["PURGE_PRESSURE", ["x", 0.2], '#VALUE! flow = "x": must be a number in ft³/h'],
+    ["PURGE_PRESSURE", ["x", 0.2], '#VALUE! flow = "x": must be a number (ft³/h)'],
     [
       "PURGE_PRESSURE",
       [10, 1, "AR", 0.61, "SI"],
@@ -145,8 +145,8 @@ describe("refusals", () => {
       [30_000],
       "#N/A ppm = 30000 ppm: no sample shows so much oxygen; the last is for 25000 ppm",
     ],
-    ["PURGE_TINT", [true], "#VALUE! ppm = TRUE: must be a number in ppm"],
-    ["PURGE_TINT", [""], "#VALUE! ppm = blank: needs a number in ppm"],
+    ["PURGE_TINT", [true], "#VALUE! ppm = TRUE: must be a number (ppm)"],
+    ["PURGE_TINT", [""], "#VALUE! ppm = blank: needs a number (ppm)"],
   ])("%s %j: %s", (id, cells, sentence) => {
     expect(refusal(id, ...cells)).toBe(sentence);
   });

@@ -9,6 +9,7 @@ import { exampleWith, quantityIn, refusal } from "../bead";
 const WORDS: Readonly<Record<string, string>> = {
   material: "304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600",
   gas: "AR, N2, HE, AIR",
+  scaleGas: "AR, N2, HE, AIR",
   style: "pulsed, steady",
   pattern: "steady, random",
   units: "US, SI",
@@ -39,7 +40,7 @@ function unitNamed({ about, parameter: { description } }: Place): string {
   const pair = quantityIn(description);
   return pair !== undefined
     ? unitOf(pair, about.example.includes('"SI"') ? "SI" : "US")
-    : (/, (s|A|V|J|h|ppm|Hz)(?=;|$| \()/.exec(description)?.[1] ??
+    : (/, (s|A|V|J|h|ppm|Hz)(?=[;:]|$| \()/.exec(description)?.[1] ??
         (/\b[Dd]egrees\b/.test(description) ? "°" : description.includes("turns per minute") ? "rpm" : ""));
 }
 

@@ -12,8 +12,11 @@ import { fromBase, toBase } from "../../src/quantity";
 import { RUNS } from "../arbitrary-cells";
 import { bead, exampleCells, expectNear, quantityIn, refusal, TWO_UNITS as ALL_UNITS } from "../bead";
 
-/** Nominal sizes and default leaves are lists of their own in each system; their tests stand with the electrode. */
-const OF_EACH_SYSTEM = ["ELECTRODE_DIAMETER", "FEELER_STACK"];
+/**
+ * Nominal sizes and default leaves are lists of their own in each system, and so is the standard state of a cylinder's
+ * gas; their tests stand with them.
+ */
+const OF_EACH_SYSTEM = ["ELECTRODE_DIAMETER", "FEELER_STACK", "PIPE_OD", "PIPE_WALL", "GAS_CYLINDER"];
 
 const other = (units: Units): Units => (units === "US" ? "SI" : "US");
 

@@ -141,8 +141,8 @@ test("every row names its sources and every metal is there", () => {
     "304L 316L 2205 CS TI-2 TI-6-4 625 C-276 C12200 C70600".split(" "),
   );
   for (const cells of rows) {
-    for (const what of ["hot k: ", "hot α: ", "liquidus: ", "cold k: ", "cold ρ·cp: "]) {
-      expect(cells[6]).toContain(what);
+    for (const what of ["hot k: ", "hot α: ", "liquidus: ", "cold k: ", "cold ρ·cp: ", "surface tension: "]) {
+      expect(cells[7]).toContain(what);
     }
   }
 });

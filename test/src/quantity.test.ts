@@ -26,7 +26,7 @@ describe(`written to base and back is where it began (${RUNS})`, () => {
 });
 
 describe("every quantity has its unit in each system", () => {
-  const SAME = ["s", "A", "V", "J", "rpm", "Hz", "°", "ppm", ""];
+  const SAME = ["s", "h", "A", "V", "J", "rpm", "Hz", "°", "ppm", ""];
 
   test.each(QUANTITIES)("%s", (_, of) => {
     const [us, si] = [unitOf(of, "US"), unitOf(of, "SI")];
