@@ -19,7 +19,7 @@ export interface FunctionDefinition {
   readonly parameters: readonly Parameter[];
 }
 
-type Formula = (...cells: unknown[]) => unknown;
+export type Formula = (...cells: unknown[]) => unknown;
 
 /** A cell as the engine hands it over and takes it back. */
 interface EngineCell {
@@ -36,10 +36,9 @@ class CellError extends Error {
   }
 }
 
-const associated = new Map<string, Formula>();
-
-/** Must stand before functions.js is loaded. */
-export function provideFunctionsGlobal(): void {
+/** The global must stand before functions.js is loaded; what that script reports in is in the map given back. */
+export function provideFunctionsGlobal(): ReadonlyMap<string, Formula> {
+  const associated = new Map<string, Formula>();
   Object.assign(globalThis, {
     CustomFunctions: {
       Error: CellError,
@@ -55,13 +54,18 @@ export function provideFunctionsGlobal(): void {
       associate: (id: string, formula: Formula) => associated.set(id, formula),
     },
   });
+  return associated;
 }
 
-export function registerFormulas(namespace: string, definitions: readonly FunctionDefinition[]): void {
+export function registerFormulas(
+  namespace: string,
+  definitions: readonly FunctionDefinition[],
+  formulaOf: (id: string) => Formula | undefined,
+): void {
   // Of the error names only the engine's own are known to it; without this ours would pass as text.
   registries.errorTypes.add("#VALUE!");
   for (const definition of definitions) {
-    const formula = associated.get(definition.id);
+    const formula = formulaOf(definition.id);
     if (formula === undefined)
       throw new Error(`${definition.id} is in functions.json but not in functions.js`);
     const name = `${namespace}.${definition.id}`;

@@ -23,12 +23,12 @@ const NAMESPACE = "BEAD";
 async function start(): Promise<void> {
   // The engine finds the chart library, and the parts it draws with, on the global.
   Object.assign(globalThis, { Chart: Object.assign(Chart, chartParts, { Chart }) });
-  provideFunctionsGlobal();
+  const associated = provideFunctionsGlobal();
   await loadScript("../functions.js");
   const { functions } = (await (await fetch("../functions.json")).json()) as {
     functions: FunctionDefinition[];
   };
-  registerFormulas(NAMESPACE, functions);
+  registerFormulas(NAMESPACE, functions, (id) => associated.get(id));
 
   const model = new Model({
     version: "19.3.0",

@@ -29,6 +29,7 @@ export const LOOKS: Record<Look, Style> = {
   text: { bold: true, ink: INK, align: "left", underline: RULE },
   unit: { ink: FAINT, align: "left" },
   heading: { italic: true, ink: FAINT, underline: RULE },
+  columnHead: { italic: true, ink: FAINT, align: "right", underline: RULE },
   note: { italic: true, ink: FAINT, align: "left" },
   caution: { ink: "#5A3A00", fill: "#FCF4E3", wrap: true },
   verdict: { ink: INK, align: "left", underline: RULE },

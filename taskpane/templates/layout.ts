@@ -89,7 +89,7 @@ export class Layout {
   ): void {
     const column = FIRST_COLUMN[side];
     headings.forEach((heading, i) => {
-      this.#put(column + i, heading, "heading");
+      this.#put(column + i, heading, i === 0 ? "heading" : "columnHead");
     });
     this.#row += 1;
     this.#put(column, formula, "text");

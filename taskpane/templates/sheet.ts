@@ -17,6 +17,7 @@ export type Look =
   | "text"
   | "unit"
   | "heading"
+  | "columnHead"
   | "note"
   | "caution"
   | "verdict"

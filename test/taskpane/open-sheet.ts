@@ -1,11 +1,14 @@
 /** The browser sheet's engine without a page: a template inserted, read and edited as a person would. */
 
+import "../../generated/associate";
+
 import { Model } from "@odoo/o-spreadsheet";
 
+import { formulaById } from "../../functions/catalogue";
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";
 import type { FunctionDefinition } from "../../taskpane/bench/functions-host";
-import { provideFunctionsGlobal, registerFormulas } from "../../taskpane/bench/functions-host";
+import { registerFormulas } from "../../taskpane/bench/functions-host";
 import { BrowserHost } from "../../taskpane/host/browser";
 import type { Form } from "../../taskpane/templates/convert";
 import { convert } from "../../taskpane/templates/convert";
@@ -30,10 +33,8 @@ export interface OpenSheet {
 
 export async function openSheet(template: Template, units: Units): Promise<OpenSheet> {
   silenceEngine();
-  provideFunctionsGlobal();
-  await import("../../generated/associate");
   const definitions = functionsJson.functions as FunctionDefinition[];
-  registerFormulas("BEAD", definitions);
+  registerFormulas("BEAD", definitions, formulaById);
   const model = new Model({ version: "19.3.0", sheets: [{ id: "scratch", name: "Scratch" }] });
   const host = new BrowserHost(model);
   await host.insert(template.plan(units));

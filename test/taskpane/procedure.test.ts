@@ -1,6 +1,8 @@
+import { DESIGNATIONS } from "../../src/material";
 import { procedure } from "../../taskpane/templates/procedure";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";
+import { number } from "../bead";
 
 /** Values of a column of the cycle table, which the formula named `phases` spills. */
 function phaseColumn(sheet: OpenSheet, column: number): unknown[] {
@@ -25,21 +27,78 @@ describe("the procedure sheet in US units, against hand calculations (example va
     ["gap_least", 0.0425 - 0.0025 - 0.002, "half the tolerance and half the runout off"],
     ["electrode_length", 1.5 - 0.5 - 0.0425, "reach less radius less standoff"],
     ["volts", volts, "8.5 V + 0.8 V/mm"],
-    ["amps", 65, "one ampere per thousandth of an inch"],
+    ["bead", 4.302 / 25.4, "1 mm + 2 × wall"],
+    ["peak", 65, "one ampere per thousandth of an inch"],
     ["speed", speed, "v·b/4α = 0.4"],
     ["rpm", speed / Math.PI, "v/(π·1 in)"],
     ["overlap", 20, "360·0.16937/(π·1) = 19.41°, up to a multiple of 5"],
-    ["heat", (60 * volts * 65) / (1000 * speed), "60·V·A/v, J/in"],
+    ["downslope", ((3 * 4.302) / 25.4 / speed) * 60, "three bead widths of travel"],
+    ["pulse_rate", speed / 60 / ((4.302 / 25.4) * 0.25), "spots overlap by three quarters"],
     ["bore", 1 - 2 * 0.065, "od less two walls"],
     ["purge_volume", volume / 1728, "π/4·d²·L, 1728 in³ to the ft³"],
     ["purge_changes", changes, "ln(209 500/50)"],
     ["purge_time", ((changes * volume) / 1728 / 15) * 3600, "changes·volume/flow"],
     ["purge_gas", (changes * volume) / 1728, "changes·volume"],
-    ["cycle", 30 + 2 + ((Math.PI * (380 / 360)) / speed) * 60 + 6 + 15 + 240, "sum of the phases"],
   ])("%s", (name, expected) => {
     const value = sheet.value(name);
     expect(typeof value).toBe("number");
     expect(Math.abs(Number(value) / expected - 1)).toBeLessThan(1e-9);
+  });
+
+  test("the current of the first sector: Wells' formula, which agrees with the model within 8 %", () => {
+    // Wells 1952: Q = 8kθh·(0.2 + v·w/4α), with k 28.387 W/mK, θ 1430 K, h 1.651 mm, v·w/4α = 0.4, efficiency 0.78.
+    const wells = (8 * 28.387 * 1430 * 0.001_651 * 0.6) / (0.78 * volts);
+    expect(Math.abs(Number(sheet.value("mean_first")) / wells - 1)).toBeLessThan(0.08);
+  });
+
+  test("the table of sectors hangs together: peak, background and heat input follow mean and share", () => {
+    const first = Number(sheet.value("mean_first"));
+    const bounds = [0, 90, 180, 270, 360, 380];
+    const heats: number[] = [];
+    for (let row = 0; row < 5; row += 1) {
+      const [from, to, mean, share, , peak, back, heat] = Array.from({ length: 8 }, (_, column) =>
+        Number(sheet.beside("sectors", column, row)),
+      );
+      expect([from, to]).toEqual([bounds[row], bounds[row + 1]]);
+      expect(mean).toBeCloseTo(first * Number(share), 9);
+      expect(peak).toBeCloseTo(65 * Number(share), 9);
+      expect(back).toBeCloseTo(0.3 * 65 * Number(share), 9);
+      expect(heat).toBeCloseTo((60 * volts * Number(mean)) / (1000 * speed), 9);
+      heats.push(Number(heat));
+      if (row > 0) expect(Number(mean)).toBeLessThan(Number(sheet.beside("sectors", 2, row - 1)));
+    }
+    expect(sheet.value("heat")).toBeCloseTo(Math.max(...heats), 9);
+    // Peak share: (mean − background)/(peak − background).
+    expect(sheet.value("pulse_share")).toBeCloseTo((first - 19.5) / (65 - 19.5), 9);
+  });
+
+  test("the dam stands at the larger of what the heat asks and six inches", () => {
+    expect(Number(sheet.value("dam_heat"))).toBeGreaterThan(1);
+    expect(sheet.value("dam_distance")).toBe(Math.max(6, Number(sheet.value("dam_heat"))));
+    expect(sheet.value("dam_verdict")).toBe("Far enough");
+  });
+
+  test("what if: no change gives the bead aimed at; more current, a wider bead and more heat", () => {
+    const row = (r: number, column: number): number => Number(sheet.beside("whatif_step", column, r + 2));
+    const widths = [0, 1, 2, 3, 4].map((r) => row(r, 1));
+    expect(widths[2]).toBeCloseTo(4.302 / 25.4, 6);
+    expect(widths).toEqual([...widths].sort((a, b) => a - b));
+    const first = Number(sheet.value("mean_first"));
+    [-0.1, -0.05, 0, 0.05, 0.1].forEach((change, r) => {
+      expect(row(r, 0)).toBeCloseTo(first * (1 + change), 9);
+      expect(row(r, 2)).toBeCloseTo((60 * volts * first * (1 + change)) / (1000 * speed), 9);
+    });
+  });
+
+  test("the chart's two courses: what the tube needs and what four sectors set", () => {
+    for (let r = 0; r < 24; r += 1) {
+      expect(sheet.beside("course", 0, r)).toBeCloseTo(15 * r, 9);
+      expect(sheet.beside("course", 5, r)).toBe(sheet.beside("sectors", 2, Math.floor(r / 6)));
+    }
+    const needed = Array.from({ length: 6 }, (_, i) => Number(sheet.beside("course", 2, 18 + i)));
+    const mean = needed.reduce((sum, amps) => sum + amps, 0) / 6;
+    // The mean over six fine sectors is the mean of the quarter they fill.
+    expect(Math.abs(mean / Number(sheet.beside("sectors", 2, 3)) - 1)).toBeLessThan(0.001);
   });
 
   test("greatest gap, feeler leaves, verdict", () => {
@@ -50,7 +109,8 @@ describe("the procedure sheet in US units, against hand calculations (example va
 
   test("the cycle table: seven phases that follow one another", () => {
     const turn = (Math.PI / speed) * 60;
-    const lasts = [30, 2, turn, (turn * 20) / 360, 6, 15, 240];
+    const dwell = Number(sheet.value("dwell"));
+    const lasts = [30, dwell, turn, (turn * 20) / 360, ((3 * 4.302) / 25.4 / speed) * 60, 15, 240];
     expect(phaseColumn(sheet, 0)).toEqual([
       "Prepurge",
       "Start dwell",
@@ -66,6 +126,7 @@ describe("the procedure sheet in US units, against hand calculations (example va
       expect(sheet.beside("phases", 2, row)).toBeCloseTo(seconds, 9);
       clock += seconds;
     });
+    expect(sheet.value("cycle")).toBeCloseTo(clock, 9);
     expect(phaseColumn(sheet, 3)).toEqual([false, true, true, true, true, false, false]);
   });
 
@@ -87,9 +148,11 @@ describe("the procedure sheet in SI units", () => {
     const litres = ((Math.PI / 4) * 22.1 ** 2 * 600) / 1e6;
     expect(sheet.value("standoff")).toBeCloseTo(1.079, 12);
     expect(sheet.value("electrode")).toBeCloseTo(1.0, 12);
-    expect(sheet.value("amps")).toBeCloseTo(amps, 9);
+    expect(sheet.value("peak")).toBeCloseTo(amps, 9);
     expect(sheet.value("speed")).toBeCloseTo(speed, 9);
-    expect(sheet.value("heat")).toBeCloseTo((60 * volts * amps) / (1000 * speed), 9);
+    const mean = Number(sheet.value("mean_first"));
+    expect(sheet.value("heat")).toBeCloseTo((60 * volts * mean) / (1000 * speed), 9);
+    expect(Number(sheet.value("dam_distance"))).toBeGreaterThanOrEqual(150);
     expect(sheet.value("purge_volume")).toBeCloseTo(litres, 12);
     expect(sheet.value("purge_time")).toBeCloseTo(((Math.log(209_500 / 50) * litres) / 7) * 60, 9);
     expect(sheet.value("feeler")).toBe("1 + 0.1");
@@ -102,11 +165,11 @@ describe("the procedure sheet in SI units", () => {
 describe("what a person types", () => {
   test("another wall changes everything that hangs on it", async () => {
     const sheet = await openSheet(procedure, "US");
-    const before = ["standoff", "amps", "speed", "heat", "purge_volume", "cycle"].map((name) =>
+    const before = ["standoff", "mean_first", "speed", "heat", "purge_volume", "cycle"].map((name) =>
       sheet.value(name),
     );
     sheet.type("wall", "0.083");
-    const after = ["standoff", "amps", "speed", "heat", "purge_volume", "cycle"].map((name) =>
+    const after = ["standoff", "mean_first", "speed", "heat", "purge_volume", "cycle"].map((name) =>
       sheet.value(name),
     );
     after.forEach((value, i) => {
@@ -153,18 +216,55 @@ describe("what a person types", () => {
     );
   });
 
-  test("typed current, speed and overlap take the place of the suggested ones", async () => {
+  test("typed peak, speed, overlap, dwell and volts take the place of the computed ones", async () => {
     const sheet = await openSheet(procedure, "US");
-    sheet.type("amps_typed", "50");
-    sheet.type("speed_typed", "4");
-    sheet.type("overlap_typed", "0");
-    expect(["amps", "speed", "overlap"].map((name) => sheet.value(name))).toEqual([50, 4, 0]);
-    expect(sheet.value("heat")).toBeCloseTo((60 * Number(sheet.value("volts")) * 50) / 4000, 9);
+    for (const [name, value] of [
+      ["peak", "70"],
+      ["speed", "6"],
+      ["overlap", "0"],
+      ["dwell", "3"],
+      ["volts", "10"],
+    ]) {
+      sheet.type(`${String(name)}_typed`, String(value));
+    }
+    expect(["peak", "speed", "overlap", "dwell", "volts"].map((name) => sheet.value(name))).toEqual([
+      70, 6, 0, 3, 10,
+    ]);
+    expect(sheet.value("heat")).toBeCloseTo((60 * 10 * Number(sheet.value("mean_first"))) / 6000, 9);
+    expect(sheet.beside("sectors", 5)).toBeCloseTo(70, 9);
+    // Without overlap there is no fifth row.
+    expect([2, 5, 7].map((column) => sheet.beside("sectors", column, 4))).toEqual(["", "", ""]);
+  });
+
+  test("steady style sets the mean and leaves the pulse out", async () => {
+    const sheet = await openSheet(procedure, "US");
+    sheet.type("style", "steady");
+    expect(["peak", "pulse_share", "pulse_rate"].map((name) => sheet.value(name))).toEqual(["", "", ""]);
+    expect(sheet.beside("sectors", 5)).toBe(sheet.value("mean_first"));
+    expect(sheet.beside("sectors", 6)).toBe("");
+    expect(sheet.value("check_pulse")).toBe("fine");
+    expect(sheet.value("electrode")).toBeCloseTo(0.04, 12);
+  });
+
+  test("the native travel speed is that of TRAVEL_SUGGEST for every metal", async () => {
+    const sheet = await openSheet(procedure, "US");
+    for (const metal of DESIGNATIONS) {
+      sheet.type("material", metal);
+      const suggested = number("TRAVEL_SUGGEST", 0.065, null, metal);
+      expect([metal, Math.abs(Number(sheet.value("speed")) / suggested - 1) < 1e-9]).toEqual([metal, true]);
+    }
+    expect(sheet.value("overlap")).toBe(number("OVERLAP_SUGGEST", 1, 0.065));
+  });
+
+  test("a metal whose mean current is no pulse of the rule's peak is refused with that reason", async () => {
+    const sheet = await openSheet(procedure, "US");
+    sheet.type("peak_typed", "40");
+    expect(sheet.value("check_pulse")).toMatch(/^meanAmps = .+ A: must be between 12 A and 40 A$/);
   });
 
   test("a heat input above the qualified maximum is called so; no maximum, no verdict", async () => {
     const sheet = await openSheet(procedure, "US");
-    sheet.type("heat_most", "7");
+    sheet.type("heat_most", "5");
     expect(sheet.value("verdict")).toBe("ABOVE the maximum");
     sheet.type("heat_most", "");
     expect(sheet.value("verdict")).toBe("No qualified maximum typed");
@@ -184,7 +284,7 @@ describe("what a person types", () => {
 });
 
 describe("conversion to the other system", () => {
-  const PHYSICS = ["volts", "amps", "rpm", "overlap", "purge_changes", "purge_time", "cycle"];
+  const PHYSICS = ["volts", "mean_first", "rpm", "overlap", "dwell", "purge_changes", "purge_time", "cycle"];
 
   test("rewrites the typed numbers, keeps the physics, and comes back to what was typed", async () => {
     const sheet = await openSheet(procedure, "US");

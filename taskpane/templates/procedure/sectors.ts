@@ -7,10 +7,10 @@ import { HEAT_FLOW_TAIL } from "./results";
 /** Four quarters of the turn and the overlap. */
 const ROWS = 5;
 const HEADINGS = [
-  "Sector, from °",
+  "sector from °",
   "to °",
   "mean A",
-  "share of first",
+  "share",
   '="tube warmer ahead of the arc, "&IF({sheet_units}="SI","°C","°F")',
   "peak A",
   "back A",
@@ -26,7 +26,7 @@ export function sectorArguments(sectors: number, overlap: string): string {
 }
 
 export function sectorTable(form: Layout): void {
-  form.across(0, HEADINGS, "heading");
+  form.across(0, HEADINGS, "columnHead");
   form.nextLine();
   const top = form.nextRow;
   form.name("mean_first", MEAN);

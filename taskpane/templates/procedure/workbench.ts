@@ -10,14 +10,14 @@ import { sectorArguments } from "./sectors";
 
 /** Left edge of the workbench: column J, a narrow one apart from the form. */
 const LEFT = 9;
-export const WORKBENCH_WIDTHS = [3, 12, 12, 12, 12, 24];
+export const WORKBENCH_WIDTHS = [3, 12, 12, 14, 12, 20, 12];
 const STEPS = [-2, -1, 0, 1, 2];
 /** Sectors of the picture: fine enough to look like a curve. */
 const FINE = 24;
 
 export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   form.backTo(firstRow);
-  form.cell(LEFT, "What if: current a few per cent up or down", "section", { columns: 5 });
+  form.cell(LEFT, "What if: current a few per cent up or down", "section", { columns: 6 });
   form.nextLine();
   form.cell(LEFT, "Step", "label");
   form.cell(LEFT + 1, 0.05, "input", { format: "0%" });
@@ -27,7 +27,7 @@ export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   const chartTop = form.nextRow + 1;
   const chartBottom = chartTop + 15;
   form.backTo(chartBottom + 2);
-  return [courseChart(form, address(LEFT, chartTop), address(LEFT + 4, chartBottom))];
+  return [courseChart(form, address(LEFT, chartTop), address(LEFT + 5, chartBottom))];
 }
 
 function whatIf(form: Layout): void {
@@ -40,7 +40,7 @@ function whatIf(form: Layout): void {
       '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
       "heat input",
     ],
-    "heading",
+    "columnHead",
   );
   form.nextLine();
   for (const step of STEPS) {
@@ -64,10 +64,10 @@ function whatIf(form: Layout): void {
 
 /** Two lines over the degrees of rotation: what the warming tube needs, and what four sectors set. */
 function courseChart(form: Layout, from: string, to: string): ChartPlan {
-  form.cell(LEFT, "Current round the tube: data of the chart", "section", { columns: 5 });
+  form.cell(LEFT, "Current round the tube: data of the chart", "section", { columns: 6 });
   form.nextLine();
-  form.across(LEFT, ["from °", "to °", "needed, A", "share", "warmer ahead"], "heading");
-  form.cell(LEFT + 5, "set, A", "heading");
+  form.across(LEFT, ["from °", "to °", "needed, A", "share", "warmer ahead"], "columnHead");
+  form.cell(LEFT + 5, "set, A", "columnHead");
   const heading = form.nextRow;
   form.nextLine();
   const top = form.nextRow;
@@ -82,7 +82,7 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
         ...spilled,
         `=IF(ISNUMBER(${address(LEFT, row)}),LOOKUP(${address(LEFT, row)},{sector_starts},{means}),"")`,
       ],
-      "text",
+      "result",
       ["0", "0", "0.0", "0.000", "0", "0.0"],
     );
     form.nextLine();
