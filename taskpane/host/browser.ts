@@ -2,9 +2,8 @@
 
 import type { Model } from "@odoo/o-spreadsheet";
 
-import type { Units } from "../../src/quantity";
 import { TEMPLATES } from "../templates";
-import type { Edit, Form } from "../templates/convert";
+import type { Edit, Form, FormCell } from "../templates/convert";
 import type { CellPlan, ChartPlan, SheetPlan } from "../templates/sheet";
 import { formName, UNITS_NAME } from "../templates/sheet";
 import { addressOf, freeName, placeOf } from "./addresses";
@@ -75,32 +74,21 @@ export class BrowserHost implements Host {
 
   readForm(): Promise<Form | undefined> {
     const sheetId = this.#activeSheet();
-    const contents = new Map<string, string | number | boolean>();
-    const places = new Map<string, string>();
+    const cells = new Map<string, FormCell[]>();
     for (const { name, range } of this.#model.getters.getNamedRanges()) {
       if (range.sheetId !== sheetId || range.invalidXc !== undefined) continue;
-      const position = { sheetId, col: range.zone.left, row: range.zone.top };
-      const bare = name.split(NAME_MARK)[0] ?? name;
-      const cell = this.#model.getters.getCell(position);
-      const formula =
-        cell?.isFormula === true
-          ? this.#model.getters.getCellText(position, { showFormula: true })
-          : undefined;
-      contents.set(bare, formula ?? this.#model.getters.getEvaluatedCell(position).value ?? "");
-      places.set(bare, addressOf({ column: position.col, row: position.row }));
+      cells.set(name.split(NAME_MARK)[0] ?? name, this.#cellsIn(sheetId, range.zone));
     }
-    const template = TEMPLATES.find(({ id }) => contents.has(formName(id)));
-    const units = contents.get(UNITS_NAME);
-    if (template === undefined || (units !== "US" && units !== "SI")) return Promise.resolve(undefined);
-    return Promise.resolve({ template, units: units satisfies Units, contents, places });
+    const template = TEMPLATES.find(({ id }) => cells.has(formName(id)));
+    const units = cells.get(UNITS_NAME)?.[0]?.content;
+    const isForm = template !== undefined && (units === "US" || units === "SI");
+    return Promise.resolve(isForm ? { template, units, cells } : undefined);
   }
 
-  editForm(form: Form, edits: readonly Edit[]): Promise<void> {
+  editForm(_form: Form, edits: readonly Edit[]): Promise<void> {
     const sheetId = this.#activeSheet();
-    for (const { name, content, format } of edits) {
-      const at = form.places.get(name);
-      if (at === undefined) continue;
-      if (name === UNITS_NAME && content !== undefined) this.#allowOnly(sheetId, at, [String(content)]);
+    for (const { at, content, format } of edits) {
+      if (content === "US" || content === "SI") this.#allowOnly(sheetId, at, [content]);
       const { column, row } = placeOf(at);
       this.#do("UPDATE_CELL", {
         sheetId,
@@ -154,6 +142,19 @@ export class BrowserHost implements Host {
 
   #sheetNames(): string[] {
     return this.#model.getters.getSheetIds().map((id) => this.#model.getters.getSheetName(id));
+  }
+
+  #cellsIn(sheetId: string, zone: { left: number; top: number; bottom: number }): FormCell[] {
+    const cells: FormCell[] = [];
+    for (let row = zone.top; row <= zone.bottom; row += 1) {
+      const position = { sheetId, col: zone.left, row };
+      const formula = this.#model.getters.getCell(position)?.isFormula === true;
+      const content = formula
+        ? this.#model.getters.getCellText(position, { showFormula: true })
+        : (this.#model.getters.getEvaluatedCell(position).value ?? "");
+      cells.push({ at: addressOf({ column: zone.left, row }), content });
+    }
+    return cells;
   }
 
   #range(sheetId: string, address: string): unknown {

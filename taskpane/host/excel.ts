@@ -1,7 +1,7 @@
 /** Excel as a host. Formulas go in as `range.formulas`, which take English names, commas and points in every locale. */
 
 import { TEMPLATES } from "../templates";
-import type { Edit, Form } from "../templates/convert";
+import type { Content, Edit, Form, FormCell } from "../templates/convert";
 import type { CellPlan, ChartPlan, SheetPlan } from "../templates/sheet";
 import { formName, UNITS_NAME } from "../templates/sheet";
 import { addressOf, freeName, placeOf, spread } from "./addresses";
@@ -55,23 +55,20 @@ export class ExcelHost implements Host {
       });
       await context.sync();
       const there = cells.filter(({ range }) => !range.isNullObject);
-      const contents = new Map(there.map(({ name, range }) => [name, firstOf(range.formulas)]));
-      const places = new Map(there.map(({ name, range }) => [name, range.address.replace(/^.*!/, "")]));
-      const template = TEMPLATES.find(({ id }) => contents.has(formName(id)));
-      const units = contents.get(UNITS_NAME);
+      const form = new Map(there.map(({ name, range }) => [name, cellsIn(range)]));
+      const template = TEMPLATES.find(({ id }) => form.has(formName(id)));
+      const units = form.get(UNITS_NAME)?.[0]?.content;
       if (template === undefined || (units !== "US" && units !== "SI")) return undefined;
-      return { template, units, contents, places };
+      return { template, units, cells: form };
     });
   }
 
-  editForm(form: Form, edits: readonly Edit[]): Promise<void> {
+  editForm(_form: Form, edits: readonly Edit[]): Promise<void> {
     return Excel.run({ delayForCellEdit: true }, async (context) => {
       const sheet = context.workbook.worksheets.getActiveWorksheet();
-      for (const { name, content, format } of edits) {
-        const at = form.places.get(name);
-        if (at === undefined) continue;
+      for (const { at, content, format } of edits) {
         const range = sheet.getRange(at);
-        if (name === UNITS_NAME && content !== undefined) allowOnly(range, [String(content)]);
+        if (content === "US" || content === "SI") allowOnly(range, [content]);
         if (content !== undefined) range.formulas = [[content]];
         if (format !== undefined) range.numberFormat = [[format]];
       }
@@ -173,6 +170,13 @@ function allowOnly(range: Excel.Range, values: readonly string[]): void {
 function unitsLock(plan: SheetPlan): { at: string; allowed: readonly string[] } {
   const at = plan.names.find(({ name }) => name === UNITS_NAME)?.at ?? "";
   return { at, allowed: [plan.units] };
+}
+
+/** The cells of a column, from the address and formulas of its range. */
+function cellsIn(range: Excel.Range): FormCell[] {
+  const { column, row } = placeOf(range.address.replace(/^.*!/, "").replace(/:.*$/, ""));
+  const formulas = range.formulas as Content[][];
+  return formulas.map(([content = ""], i) => ({ at: addressOf({ column, row: row + i }), content }));
 }
 
 function firstOf(values: unknown): string | number | boolean {

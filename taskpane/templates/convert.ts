@@ -9,18 +9,24 @@ import { formatOf } from "./formats";
 import type { SheetPlan, Template } from "./sheet";
 import { UNITS_NAME } from "./sheet";
 
+export type Content = string | number | boolean;
+
+export interface FormCell {
+  readonly at: string;
+  /** A formula with its =, a number, a text; "" where the cell is blank. */
+  readonly content: Content;
+}
+
 /** A form as it stands on a sheet. */
 export interface Form {
   readonly template: Template;
   readonly units: Units;
-  /** What stands in each named cell: a formula with its =, a number, a text. A name whose cell is gone is left out. */
-  readonly contents: ReadonlyMap<string, string | number | boolean>;
-  /** Where each named cell lies now. */
-  readonly places: ReadonlyMap<string, string>;
+  /** The cells behind each name, one or a column of them. A name whose cells are gone is left out. */
+  readonly cells: ReadonlyMap<string, readonly FormCell[]>;
 }
 
 export interface Edit {
-  readonly name: string;
+  readonly at: string;
   readonly content?: string | number;
   readonly format?: string;
 }
@@ -40,49 +46,46 @@ function tidy(value: number): number {
 export function convert(form: Form): Conversion {
   const to: Units = form.units === "US" ? "SI" : "US";
   const plan = form.template.plan(form.units);
-  const stuck = plan.names.filter(({ name, input, quantity }) => {
-    const content = form.contents.get(name);
-    return input && quantity !== undefined && !isConvertible(content, plan, name);
-  });
+  const stuck = plan.names
+    .filter(({ input, quantity }) => input && quantity !== undefined)
+    .flatMap(({ name }) => cellsOf(form, name).map((cell) => ({ name, cell })))
+    .filter(({ name, cell }) => !isConvertible(cell.content, plan, name));
   if (stuck.length > 0) {
-    const where = stuck.map(({ name }) => `${form.places.get(name) ?? "?"} (${name})`).join(", ");
+    const where = stuck.map(({ name, cell }) => `${cell.at} (${name})`).join(", ");
     return {
       problem: `Nothing was changed. These typed cells hold a formula or text, which has no unit to convert: ${where}. Type the number itself first.`,
     };
   }
-  const edits: Edit[] = [{ name: UNITS_NAME, content: to }];
+  const edits: Edit[] = cellsOf(form, UNITS_NAME).map(({ at }) => ({ at, content: to }));
   for (const { name, quantity, input } of plan.names) {
-    if (quantity === undefined || !form.contents.has(name)) continue;
-    const content = form.contents.get(name);
-    const before = formatOf(quantity, form.units);
-    const after = formatOf(quantity, to);
-    edits.push({
-      name,
-      ...(input && typeof content === "number"
-        ? {
-            content: tidy(fromBase(toBase(content, quantity, form.units), quantity, to)),
-          }
-        : {}),
-      ...(before === after ? {} : { format: after }),
-    });
+    if (quantity === undefined) continue;
+    const format = formatOf(quantity, to);
+    const newFormat = format === formatOf(quantity, form.units) ? {} : { format };
+    for (const { at, content } of cellsOf(form, name)) {
+      const newContent =
+        input && typeof content === "number"
+          ? { content: tidy(fromBase(toBase(content, quantity, form.units), quantity, to)) }
+          : {};
+      edits.push({ at, ...newContent, ...newFormat });
+    }
   }
   return { to, edits: edits.filter(({ content, format }) => content !== undefined || format !== undefined) };
 }
 
+function cellsOf(form: Form, name: string): readonly FormCell[] {
+  return form.cells.get(name) ?? [];
+}
+
 /** A number, a blank, or the formula that the template itself put there, which follows the other cells. */
-function isConvertible(
-  content: string | number | boolean | undefined,
-  plan: SheetPlan,
-  name: string,
-): boolean {
-  if (content === undefined || content === "" || typeof content === "number") return true;
+function isConvertible(content: Content, plan: SheetPlan, name: string): boolean {
+  if (content === "" || typeof content === "number") return true;
   const planned = plan.names.find((one) => one.name === name);
   const original = plan.cells.find(({ at }) => at === planned?.at)?.content;
   return typeof original === "string" && original.startsWith("=") && shape(content) === shape(original);
 }
 
 /** A formula without its addresses, which move when rows are inserted. */
-function shape(content: string | number | boolean): string {
+function shape(content: Content): string {
   return String(content)
     .replace(/\$?[A-Z]{1,3}\$?\d+/g, "@")
     .replace(/\s/g, "");

@@ -9,11 +9,16 @@ import { formatOf } from "./formats";
 import type { CellPlan, ListPlan, Look, NamePlan } from "./sheet";
 import { UNITS_NAME } from "./sheet";
 
-/** Left block in columns A to D, right block in E to H. */
 export type Side = "left" | "right";
-const FIRST_COLUMN: Record<Side, number> = { left: 0, right: 4 };
-const BLOCK_COLUMNS = 4;
-const ALL_COLUMNS = 2 * BLOCK_COLUMNS;
+
+/** How a form divides its columns: two blocks side by side, each with its labels first. */
+export interface Grid {
+  readonly blockColumns: number;
+  /** How many columns a label spreads over. */
+  readonly labelColumns: number;
+}
+/** Left block in columns A to D, right block in E to H. */
+const EIGHT_COLUMNS: Grid = { blockColumns: 4, labelColumns: 1 };
 
 export interface Row {
   readonly label: string;
@@ -39,7 +44,18 @@ export class Layout {
   readonly #ranges = new Map<string, string>();
   #row = 1;
 
-  constructor(readonly units: Units) {}
+  constructor(
+    readonly units: Units,
+    readonly grid: Grid = EIGHT_COLUMNS,
+  ) {}
+
+  get #allColumns(): number {
+    return 2 * this.grid.blockColumns;
+  }
+
+  #firstColumn(side: Side): number {
+    return side === "left" ? 0 : this.grid.blockColumns;
+  }
 
   get lastRow(): number {
     return this.#row - 1;
@@ -52,7 +68,7 @@ export class Layout {
 
   /** One cell across the whole form, in as many rows as it needs. */
   banner(content: string, look: Look, rows = 1): void {
-    this.#put(0, content, look, { columns: ALL_COLUMNS, rows });
+    this.#put(0, content, look, { columns: this.#allColumns, rows });
     this.#row += rows;
   }
 
@@ -72,9 +88,10 @@ export class Layout {
 
   /** One label and a text across the rest of the form. */
   wide(label: string, name: string, content: string, look: Look): void {
-    this.#put(0, label, "label");
-    this.#put(1, content, look, { columns: ALL_COLUMNS - 1 });
-    this.#name(name, 1, undefined, false);
+    const { labelColumns } = this.grid;
+    this.#label(0, label);
+    this.#put(labelColumns, content, look, { columns: this.#allColumns - labelColumns });
+    this.#name(name, labelColumns, undefined, false);
     this.#row += 1;
   }
 
@@ -87,7 +104,7 @@ export class Layout {
     formats: readonly string[],
     rows: number,
   ): void {
-    const column = FIRST_COLUMN[side];
+    const column = this.#firstColumn(side);
     headings.forEach((heading, i) => {
       this.#put(column + i, heading, i === 0 ? "heading" : "columnHead");
     });
@@ -135,9 +152,16 @@ export class Layout {
     this.#ranges.set(name, `${absolute(from)}:${absolute(to)}`);
   }
 
-  /** Names the cell of a column on the current line. */
-  name(name: string, column: number, quantity?: Quantity, input = false): void {
-    this.#name(name, column, quantity, input);
+  /** Names the cell of a column on the current line, or a block of cells from there on down. */
+  name(name: string, column: number, quantity?: Quantity, input = false, rows = 1): void {
+    this.#name(name, column, quantity, input, rows);
+  }
+
+  /** Room for a chart across the form: one empty cell of that many rows. */
+  chartSpace(rows: number): { readonly from: string; readonly to: string } {
+    const from = address(0, this.#row);
+    this.banner("", "note", rows);
+    return { from, to: address(this.#allColumns - 1, this.#row - 1) };
   }
 
   nextLine(): void {
@@ -164,31 +188,37 @@ export class Layout {
   }
 
   #place(row: Row, side: Side): void {
-    const column = FIRST_COLUMN[side];
+    const labelAt = this.#firstColumn(side);
+    const column = labelAt + this.grid.labelColumns;
     const content = typeof row.content === "object" ? row.content[this.units] : row.content;
     const format =
       row.format ?? (row.quantity === undefined ? undefined : formatOf(row.quantity, this.units));
     const { spill = 1 } = row;
     const unit = row.unit ?? unitText(row.quantity);
     const isText = row.quantity === undefined && row.unit === undefined;
-    const columns = row.columns ?? (isText ? BLOCK_COLUMNS - 1 : 1);
+    const columns = row.columns ?? (isText ? this.grid.blockColumns - this.grid.labelColumns : 1);
     const more = format === undefined ? {} : { format };
-    this.#put(column, row.label, "label");
-    this.#put(column + 1, content, row.look, columns > 1 ? { ...more, columns } : more);
-    for (let i = 1; i < spill; i += 1) this.#put(column + 1 + i, "", row.look, more);
-    if (unit !== "") this.#put(column + 1 + Math.max(spill, columns), unit, "unit");
-    this.#name(row.name, column + 1, row.quantity, row.look === "input" || row.look === "inputText");
-    if (row.allowed !== undefined)
-      this.lists.push({ at: address(column + 1, this.#row), allowed: row.allowed });
+    this.#label(labelAt, row.label);
+    this.#put(column, content, row.look, columns > 1 ? { ...more, columns } : more);
+    for (let i = 1; i < spill; i += 1) this.#put(column + i, "", row.look, more);
+    if (unit !== "") this.#put(column + Math.max(spill, columns), unit, "unit");
+    this.#name(row.name, column, row.quantity, row.look === "input" || row.look === "inputText");
+    if (row.allowed !== undefined) this.lists.push({ at: address(column, this.#row), allowed: row.allowed });
     this.#row += 1;
+  }
+
+  #label(column: number, text: string): void {
+    const { labelColumns } = this.grid;
+    this.#put(column, text, "label", labelColumns > 1 ? { columns: labelColumns } : {});
   }
 
   #put(column: number, content: string | number, look: Look, more: Partial<CellPlan> = {}): void {
     this.cells.push({ at: address(column, this.#row), content, look, ...more });
   }
 
-  #name(name: string, column: number, quantity: Quantity | undefined, input: boolean): void {
-    const at = address(column, this.#row);
+  #name(name: string, column: number, quantity: Quantity | undefined, input: boolean, rows = 1): void {
+    const first = address(column, this.#row);
+    const at = rows === 1 ? first : `${first}:${address(column, this.#row + rows - 1)}`;
     this.names.push({ name, at, input, ...(quantity === undefined ? {} : { quantity }) });
   }
 }
@@ -205,5 +235,5 @@ export function address(column: number, row: number): string {
 }
 
 function absolute(at: string): string {
-  return at.replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
+  return at.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
 }

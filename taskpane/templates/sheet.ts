@@ -36,9 +36,13 @@ export interface CellPlan {
   readonly rows?: number;
 }
 
-/** A name of the sheet: a person's own formulas may use it, and conversion finds the cell by it wherever it has moved. */
+/**
+ * A name of the sheet: a person's own formulas may use it, and conversion finds the cells by it wherever they have moved,
+ * also those of rows a person inserted.
+ */
 export interface NamePlan {
   readonly name: string;
+  /** A cell, or a column of cells such as B12:B27. */
   readonly at: string;
   /** The quantity in the cell, so that conversion can rewrite number and format; left out for text. */
   readonly quantity?: Quantity;
@@ -81,7 +85,7 @@ export interface SheetPlan {
   readonly print: PrintPlan;
 }
 
-export type TemplateId = "procedure";
+export type TemplateId = "procedure" | "gas";
 
 export interface Template {
   readonly id: TemplateId;

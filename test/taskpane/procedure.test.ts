@@ -131,8 +131,8 @@ describe("the procedure sheet in US units, against hand calculations (example va
   });
 
   test("every check is fine and no cell holds an error", async () => {
-    const { contents } = await sheet.form();
-    for (const name of contents.keys()) {
+    const { cells } = await sheet.form();
+    for (const name of cells.keys()) {
       if (name.startsWith("check_")) expect([name, sheet.value(name)]).toEqual([name, "fine"]);
       expect([name, String(sheet.value(name)).startsWith("#")]).toEqual([name, false]);
     }
@@ -272,8 +272,8 @@ describe("what a person types", () => {
 
   test("the units cell and the material take only their own words", async () => {
     const sheet = await openSheet(procedure, "US");
-    const { places } = await sheet.form();
-    expect(places.get("sheet_units")).toBe("B3");
+    const { cells } = await sheet.form();
+    expect(cells.get("sheet_units")?.[0]?.at).toBe("B3");
     const rules = sheet.model.getters.getDataValidationRules(sheet.model.getters.getActiveSheetId());
     const allowed = rules.map(({ isBlocking, criterion }) => [isBlocking, criterion.values]);
     expect(allowed).toContainEqual([true, ["US"]]);
@@ -288,7 +288,7 @@ describe("conversion to the other system", () => {
 
   test("rewrites the typed numbers, keeps the physics, and comes back to what was typed", async () => {
     const sheet = await openSheet(procedure, "US");
-    const typed = new Map((await sheet.form()).contents);
+    const typed = new Map((await sheet.form()).cells);
     const before = PHYSICS.map((name) => Number(sheet.value(name)));
     const standoff = Number(sheet.value("standoff"));
 
@@ -306,8 +306,8 @@ describe("conversion to the other system", () => {
     });
 
     expect(await sheet.convert()).toBe("");
-    const again = (await sheet.form()).contents;
-    for (const [name, content] of typed) expect([name, again.get(name)]).toEqual([name, content]);
+    const again = (await sheet.form()).cells;
+    for (const [name, cells] of typed) expect([name, again.get(name)]).toEqual([name, cells]);
   });
 
   test("follows cells that moved when a row was inserted", async () => {
