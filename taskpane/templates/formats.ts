@@ -2,7 +2,9 @@
 
 import type { Quantity, Units } from "../../src/quantity";
 import {
+  BORE_PRESSURE,
   CURRENT,
+  CYLINDER_PRESSURE,
   ENERGY,
   FLOW,
   FREQUENCY,
@@ -24,6 +26,8 @@ const FORMATS = new Map<Quantity, Record<Units, string>>([
   [FLOW, { US: "0.0", SI: "0.0" }],
   [VOLUME, { US: "0.000", SI: "0.00" }],
   [HEAT_INPUT, { US: "0.00", SI: "0.000" }],
+  [BORE_PRESSURE, { US: "0.00", SI: "0.00" }],
+  [CYLINDER_PRESSURE, { US: "0", SI: "0" }],
   [TEMPERATURE, { US: "0", SI: "0" }],
   [TIME, { US: "0.0", SI: "0.0" }],
   [CURRENT, { US: "0.0", SI: "0.0" }],

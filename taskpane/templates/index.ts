@@ -1,6 +1,7 @@
 /** The sheets the pane can insert, in the order it offers them. */
 
+import { gas } from "./gas";
 import { procedure } from "./procedure";
 import type { Template } from "./sheet";
 
-export const TEMPLATES: readonly Template[] = [procedure];
+export const TEMPLATES: readonly Template[] = [procedure, gas];

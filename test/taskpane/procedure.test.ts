@@ -51,6 +51,39 @@ describe("the procedure sheet in US units, against hand calculations (example va
     expect(Math.abs(Number(sheet.value("mean_first")) / wells - 1)).toBeLessThan(0.08);
   });
 
+  test("the purge block: times side by side, laminar limit, vent, pressure, blow-out and sample", () => {
+    const FT3H = 0.3048 ** 3 / 3600;
+    const [density, viscosity, bore, flow] = [1.66182, 22.3065e-6, 0.87 * 0.0254, 15 * FT3H];
+    const seconds = (volume / 1728 / 15) * 3600;
+    expect(sheet.value("purge_displaced")).toBeCloseTo(seconds, 9);
+    expect(sheet.value("purge_common")).toBeCloseTo(6 * seconds, 9);
+    // 209 500 ppm·e⁻⁶: 519.299 ppm, recomputed.
+    expect(sheet.value("purge_common_ppm")).toBeCloseTo(519.299, 3);
+    const laminar = (2000 * Math.PI * viscosity * bore) / (4 * density) / FT3H;
+    expect(sheet.value("laminar")).toBeCloseTo(laminar, 6);
+    expect(sheet.value("laminar_verdict")).toBe("Laminar: little mixing");
+    // A round sharp-edged orifice: Q = 0.61·A·√(2Δp/ρ); 1 inH₂O = 249.08891 Pa.
+    const hole = (pascal: number): number =>
+      Math.sqrt((4 * flow) / (Math.PI * 0.61 * Math.sqrt((2 * pascal) / density))) / 0.0254;
+    expect(sheet.value("vent_wanted")).toBeCloseTo(hole(0.3 * 249.08891), 9);
+    expect(hole(Number(sheet.value("pressure")) * 249.08891)).toBeCloseTo(0.1875, 9);
+    // 2σ/w with σ 1.593 N/m (Pichler et al. 2022) and the bead width.
+    expect(sheet.value("ceiling")).toBeCloseTo((2 * 1.593) / 0.004_302 / 249.08891, 9);
+    expect(sheet.value("pressure_verdict")).toBe("Safe by a factor of 2");
+    expect(sheet.value("tint")).toBe(3);
+  });
+
+  test("the oxygen curve starts at air and crosses the target at the purge time", () => {
+    expect(sheet.beside("moments", 1)).toBeCloseTo(209_500, 6);
+    for (let r = 0; r < 21; r += 1) {
+      const moment = Number(sheet.beside("moments", 0, r));
+      const below = Number(sheet.beside("moments", 1, r)) <= 50;
+      expect([r, below]).toEqual([r, moment >= Number(sheet.value("purge_time"))]);
+      expect(sheet.beside("moments", 2, r)).toBeCloseTo(Math.log10(Number(sheet.beside("moments", 1, r))), 9);
+      expect(sheet.beside("moments", 3, r)).toBeCloseTo(Math.log10(50), 12);
+    }
+  });
+
   test("the table of sectors hangs together: peak, background and heat input follow mean and share", () => {
     const first = Number(sheet.value("mean_first"));
     const bounds = [0, 90, 180, 270, 360, 380];
@@ -234,6 +267,16 @@ describe("what a person types", () => {
     expect(sheet.beside("sectors", 5)).toBeCloseTo(70, 9);
     // Without overlap there is no fifth row.
     expect([2, 5, 7].map((column) => sheet.beside("sectors", column, 4))).toEqual(["", "", ""]);
+  });
+
+  test("a small vent is called too small, a strong flow turbulent", async () => {
+    const sheet = await openSheet(procedure, "US");
+    sheet.type("vent", "0.125");
+    expect(sheet.value("pressure_verdict")).toBe("TOO HIGH: larger vent");
+    sheet.type("purge_flow", "200");
+    expect(sheet.value("laminar_verdict")).toBe("ABOVE laminar: it mixes");
+    sheet.type("vent", "0");
+    expect(sheet.value("check_vent")).toMatch(/^\w+ = .+: /);
   });
 
   test("steady style sets the mean and leaves the pulse out", async () => {

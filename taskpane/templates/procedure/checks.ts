@@ -46,5 +46,10 @@ export const CHECKS: readonly (readonly [label: string, name: string, formula: s
     "check_purge",
     `=IF(SUM({bore})>=SUM({od}),"bore must be under the outside diameter",IFERROR(BEAD.REASON("PURGE_TIME",{bore},{dam_spacing},{purge_flow},{target_ppm},{supply_ppm},{cells},{sheet_units}),${WAITS}))`,
   ],
+  [
+    "Vent and pressure",
+    "check_vent",
+    `=IFERROR(IF(BEAD.REASON("PURGE_VENT",{purge_flow},{pressure_wanted},,,{sheet_units})="fine",BEAD.REASON("PURGE_PRESSURE",{purge_flow},{vent},,,{sheet_units}),BEAD.REASON("PURGE_VENT",{purge_flow},{pressure_wanted},,,{sheet_units})),${WAITS})`,
+  ],
   ["Cycle", "check_cycle", `=IFERROR(BEAD.REASON("CYCLE_TIME",${CYCLE}),${WAITS})`],
 ];

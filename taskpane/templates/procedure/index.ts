@@ -8,7 +8,7 @@ import type { SheetPlan, Template } from "../sheet";
 import { formName, UNITS_NAME } from "../sheet";
 import { CHECKS, CYCLE } from "./checks";
 import { ARC, BORE, JOB, OXYGEN_TARGET, PAPERS, TUBE } from "./inputs";
-import { DAMS, GAP, HEAT, PURGE, TRAVEL, VERDICT } from "./results";
+import { DAMS, GAP, HEAT, PURGE_FLOWS, PURGE_TIMES, TRAVEL, VERDICT } from "./results";
 import { sectorTable } from "./sectors";
 import { workbench, WORKBENCH_WIDTHS } from "./workbench";
 
@@ -36,8 +36,10 @@ function plan(units: Units): SheetPlan {
   sectorTable(form);
   form.blocks(HEAT, VERDICT);
 
-  form.section("Purge, dams and cycle");
-  purgeAndCycle(form);
+  form.section("Purge: time and oxygen, flow and pressure. Argon is heavier than air: feed low, vent high");
+  form.blocks(PURGE_TIMES, PURGE_FLOWS);
+  form.section("Dams and cycle");
+  damsAndCycle(form);
 
   form.section("Checks");
   for (const [label, name, formula] of CHECKS) form.wide(label, name, formula, "verdict");
@@ -61,10 +63,10 @@ function plan(units: Units): SheetPlan {
   };
 }
 
-function purgeAndCycle(form: Layout): void {
+function damsAndCycle(form: Layout): void {
   const top = form.nextRow;
-  form.blocks([...PURGE, ...DAMS], []);
-  const underPurge = form.nextRow;
+  form.blocks(DAMS, []);
+  const underDams = form.nextRow;
   form.backTo(top);
   form.table(
     "right",
@@ -87,7 +89,7 @@ function purgeAndCycle(form: Layout): void {
       },
     ],
   );
-  form.downTo(underPurge);
+  form.downTo(underDams);
 }
 
 function release(form: Layout): void {

@@ -3,6 +3,7 @@
 import { DESIGNATIONS } from "../../../src/material";
 import {
   ANGLE,
+  BORE_PRESSURE,
   COUNT,
   CURRENT,
   FLOW,
@@ -150,6 +151,20 @@ export const BORE: Row[] = [
     content: { US: 212, SI: 100 },
     look: "input",
     quantity: TEMPERATURE,
+  },
+  {
+    label: "Vent hole fitted",
+    name: "vent",
+    content: { US: 0.1875, SI: 5 },
+    look: "input",
+    quantity: LENGTH,
+  },
+  {
+    label: "Bore pressure wanted",
+    name: "pressure_wanted",
+    content: { US: 0.3, SI: 0.75 },
+    look: "input",
+    quantity: BORE_PRESSURE,
   },
 ];
 

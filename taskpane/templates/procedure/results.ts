@@ -3,11 +3,14 @@
 import { DEFAULT_MATERIAL, DESIGNATIONS, MATERIALS } from "../../../src/material";
 import {
   ANGLE,
+  BORE_PRESSURE,
   COUNT,
   CURRENT,
+  FLOW,
   FREQUENCY,
   HEAT_INPUT,
   LENGTH,
+  OXYGEN,
   ROTATION,
   SHARE,
   SPEED,
@@ -178,7 +181,13 @@ export const VERDICT: Row[] = [
   },
 ];
 
-export const PURGE: Row[] = [
+const PURGED = "{bore},{dam_spacing},{purge_flow}";
+/** Seconds that one volume change takes: flows are per hour in US, per minute in SI. */
+const ONE_CHANGE = '{purge_volume}/{purge_flow}*IF({sheet_units}="SI",60,3600)';
+/** Common practice: how many volume changes people purge with. */
+const COMMON_CHANGES = 6;
+
+export const PURGE_TIMES: Row[] = [
   {
     label: "Volume between the dams",
     name: "purge_volume",
@@ -187,7 +196,7 @@ export const PURGE: Row[] = [
     quantity: VOLUME,
   },
   {
-    label: "Volume changes",
+    label: "Volume changes to the target",
     name: "purge_changes",
     content: "=BEAD.PURGE_CHANGES({target_ppm},{supply_ppm},{cells})",
     look: "result",
@@ -195,19 +204,92 @@ export const PURGE: Row[] = [
     format: "0.00",
   },
   {
-    label: "Purge time",
+    label: "Purge time, mixed",
     name: "purge_time",
-    content:
-      "=BEAD.PURGE_TIME({bore},{dam_spacing},{purge_flow},{target_ppm},{supply_ppm},{cells},{sheet_units})",
+    content: `=BEAD.PURGE_TIME(${PURGED},{target_ppm},{supply_ppm},{cells},{sheet_units})`,
     look: "result",
     quantity: TIME,
   },
   {
-    label: "Gas for the purge",
+    label: "Purge time, plain displacement",
+    name: "purge_displaced",
+    content: `=${ONE_CHANGE}`,
+    look: "result",
+    quantity: TIME,
+  },
+  {
+    label: `Common practice, ${String(COMMON_CHANGES)} changes`,
+    name: "purge_common",
+    content: `=${String(COMMON_CHANGES)}*${ONE_CHANGE}`,
+    look: "result",
+    quantity: TIME,
+  },
+  {
+    label: "Oxygen after these, mixed",
+    name: "purge_common_ppm",
+    content: `=BEAD.PURGE_OXYGEN(${PURGED},{purge_common},{supply_ppm},{cells},{sheet_units})`,
+    look: "result",
+    quantity: OXYGEN,
+  },
+  {
+    label: "Gas for the purge, mixed",
     name: "purge_gas",
     content: '={purge_flow}*{purge_time}/IF({sheet_units}="SI",60,3600)',
     look: "result",
     quantity: VOLUME,
+  },
+  {
+    label: "AWS D18.2 sample at the target",
+    name: "tint",
+    content: "=BEAD.PURGE_TINT({target_ppm})",
+    look: "result",
+    quantity: COUNT,
+    format: "0",
+  },
+];
+
+export const PURGE_FLOWS: Row[] = [
+  {
+    label: "Greatest laminar purge flow",
+    name: "laminar",
+    content: "=BEAD.PURGE_LAMINAR({bore},,{sheet_units})",
+    look: "result",
+    quantity: FLOW,
+  },
+  {
+    label: "Purge flow",
+    name: "laminar_verdict",
+    content:
+      '=IF(NOT(ISNUMBER({laminar})),"No limit to judge",IF({purge_flow}<={laminar},"Laminar: little mixing","ABOVE laminar: it mixes"))',
+    look: "text",
+  },
+  {
+    label: "Vent for the pressure wanted",
+    name: "vent_wanted",
+    content: "=BEAD.PURGE_VENT({purge_flow},{pressure_wanted},,,{sheet_units})",
+    look: "result",
+    quantity: LENGTH,
+  },
+  {
+    label: "Bore pressure, vent fitted",
+    name: "pressure",
+    content: "=BEAD.PURGE_PRESSURE({purge_flow},{vent},,,{sheet_units})",
+    look: "result",
+    quantity: BORE_PRESSURE,
+  },
+  {
+    label: "Puddle blows out at",
+    name: "ceiling",
+    content: "=BEAD.PURGE_CEILING({bead},{material},{sheet_units})",
+    look: "result",
+    quantity: BORE_PRESSURE,
+  },
+  {
+    label: "Pressure against half of that",
+    name: "pressure_verdict",
+    content:
+      '=IF(NOT(AND(ISNUMBER({pressure}),ISNUMBER({ceiling}))),"No pressure to judge",IF({pressure}<={ceiling}/2,"Safe by a factor of 2","TOO HIGH: larger vent"))',
+    look: "text",
   },
 ];
 

@@ -14,6 +14,9 @@ export const WORKBENCH_WIDTHS = [3, 12, 12, 14, 12, 20, 12];
 const STEPS = [-2, -1, 0, 1, 2];
 /** Sectors of the picture: fine enough to look like a curve. */
 const FINE = 24;
+const CHART_ROWS = 16;
+/** Points of the oxygen curve, to half as long again as the mixed purge takes. */
+const MOMENTS = 21;
 
 export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   form.backTo(firstRow);
@@ -24,10 +27,16 @@ export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   form.name("whatif_step", LEFT + 1);
   form.nextLine();
   whatIf(form);
-  const chartTop = form.nextRow + 1;
-  const chartBottom = chartTop + 15;
-  form.backTo(chartBottom + 2);
-  return [courseChart(form, address(LEFT, chartTop), address(LEFT + 5, chartBottom))];
+  const [first, second] = [form.nextRow + 1, form.nextRow + 2 + CHART_ROWS];
+  form.backTo(second + CHART_ROWS + 1);
+  const course = courseChart(form, ...corners(first));
+  form.nextLine();
+  return [course, oxygenChart(form, ...corners(second))];
+}
+
+/** Opposite corners of a chart whose first row is given. */
+function corners(row: number): [from: string, to: string] {
+  return [address(LEFT, row), address(LEFT + 5, row + CHART_ROWS - 1)];
 }
 
 function whatIf(form: Layout): void {
@@ -94,6 +103,42 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
     kind: "line",
     labels: column(0, top),
     values: [column(2, heading), column(5, heading)],
+    from,
+    to,
+  };
+}
+
+/** Oxygen over purge time on a scale of powers of ten, with the target as a level line. */
+function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
+  form.cell(LEFT, "Oxygen in the bore over purge time: data of the chart", "section", { columns: 6 });
+  form.nextLine();
+  form.across(LEFT, ["seconds", "ppm", "oxygen, log₁₀ ppm", "target"], "columnHead");
+  const heading = form.nextRow;
+  form.nextLine();
+  const top = form.nextRow;
+  form.name("moments", LEFT);
+  for (let i = 0; i < MOMENTS; i += 1) {
+    const [seconds, ppm] = [address(LEFT, form.nextRow), address(LEFT + 1, form.nextRow)];
+    form.across(
+      LEFT,
+      [
+        `=ROUND(1.5*{purge_time}*${String(i)}/${String(MOMENTS - 1)},1)`,
+        `=BEAD.PURGE_OXYGEN({bore},{dam_spacing},{purge_flow},${seconds},{supply_ppm},{cells},{sheet_units})`,
+        `=LN(${ppm})/LN(10)`,
+        "=LN({target_ppm})/LN(10)",
+      ],
+      "result",
+      ["0.0", "0", "0.00", "0.00"],
+    );
+    form.nextLine();
+  }
+  const column = (offset: number, first: number): string =>
+    `${address(LEFT + offset, first)}:${address(LEFT + offset, top + MOMENTS - 1)}`;
+  return {
+    title: "Oxygen in the bore over seconds of purge, power of ten in ppm",
+    kind: "line",
+    labels: column(0, top),
+    values: [column(2, heading), column(3, heading)],
     from,
     to,
   };
