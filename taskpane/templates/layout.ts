@@ -157,11 +157,18 @@ export class Layout {
     this.#name(name, column, quantity, input, rows);
   }
 
-  /** Room for a chart across the form: one empty cell of that many rows. */
-  chartSpace(rows: number): { readonly from: string; readonly to: string } {
-    const from = address(0, this.#row);
-    this.banner("", "note", rows);
-    return { from, to: address(this.#allColumns - 1, this.#row - 1) };
+  /** Room for charts: an empty cell of that many rows in each block, or one across the form. */
+  chartSpace(rows: number, sides: readonly Side[]): { readonly from: string; readonly to: string }[] {
+    const columns = this.#allColumns / sides.length;
+    const spaces = sides.map((_, i) => {
+      this.#put(i * columns, "", "note", { columns, rows });
+      return {
+        from: address(i * columns, this.#row),
+        to: address((i + 1) * columns - 1, this.#row + rows - 1),
+      };
+    });
+    this.#row += rows;
+    return spaces;
   }
 
   nextLine(): void {

@@ -85,7 +85,7 @@ export interface SheetPlan {
   readonly print: PrintPlan;
 }
 
-export type TemplateId = "procedure" | "gas";
+export type TemplateId = "procedure" | "gas" | "cycle";
 
 export interface Template {
   readonly id: TemplateId;

@@ -26,7 +26,9 @@ export interface OpenSheet {
   /** The sentence behind an error in a named cell. */
   message(name: string): string;
   type(name: string, content: string): void;
-  insertRowAbove(name: string): void;
+  typeBeside(name: string, columns: number, rows: number, content: string): void;
+  /** Inserts a row above the one that lies some rows below a named cell. */
+  insertRow(name: string, rows?: number): void;
   convert(): Promise<string>;
   form(): Promise<Form>;
 }
@@ -59,6 +61,18 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     const { sheetId, col, row } = place(name);
     return model.getters.getEvaluatedCell({ sheetId, col: col + columns, row: row + rows }).value ?? "";
   };
+  const typeBeside = (name: string, columns: number, rows: number, content: string): void => {
+    const { sheetId, col, row } = place(name);
+    const { isSuccessful, reasons } = model.dispatch("UPDATE_CELL", {
+      sheetId,
+      col: col + columns,
+      row: row + rows,
+      content,
+    });
+    if (!isSuccessful && !reasons.every((reason) => String(reason) === "NoChanges")) {
+      throw new Error(`the sheet refused ${content}: ${String(reasons)}`);
+    }
+  };
   return {
     model,
     host,
@@ -66,16 +80,16 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     beside,
     message: (name) => model.getters.getEvaluatedCell(place(name)).message ?? "",
     type: (name, content) => {
-      const result = model.dispatch("UPDATE_CELL", { ...place(name), content });
-      if (!result.isSuccessful) throw new Error(`the sheet refused ${content}: ${String(result.reasons)}`);
+      typeBeside(name, 0, 0, content);
     },
-    insertRowAbove: (name) => {
+    typeBeside,
+    insertRow: (name, rows = 0) => {
       const { sheetId, row } = place(name);
       model.dispatch("ADD_COLUMNS_ROWS", {
         sheetId,
         sheetName: model.getters.getSheetName(sheetId),
         dimension: "ROW",
-        base: row,
+        base: row + rows,
         quantity: 1,
         position: "before",
       });

@@ -355,7 +355,7 @@ describe("conversion to the other system", () => {
 
   test("follows cells that moved when a row was inserted", async () => {
     const sheet = await openSheet(procedure, "US");
-    sheet.insertRowAbove("wall");
+    sheet.insertRow("wall");
     expect(await sheet.convert()).toBe("");
     expect(sheet.value("wall")).toBeCloseTo(1.651, 12);
     expect(sheet.value("bore")).toBeCloseTo(22.098, 10);

@@ -64,7 +64,7 @@ function plan(units: Units): SheetPlan {
   form.section("Checks");
   for (const [label, name, formula] of CHECKS) form.wide(label, name, formula, "verdict");
   form.section("Gas by line");
-  const space = form.chartSpace(14);
+  const spaces = form.chartSpace(14, ["left"]);
   form.section("Cautions");
   for (const caution of CAUTIONS) form.banner(caution, "caution", 2);
   form.section("Release");
@@ -85,7 +85,7 @@ function plan(units: Units): SheetPlan {
     cells: form.finished(),
     names: form.names,
     lists: form.lists,
-    charts: [{ ...chart, ...space }],
+    charts: spaces.map((space) => ({ ...chart, ...space })),
     frozenRows: FROZEN_ROWS,
     print: { area: `A1:J${String(form.lastRow)}`, landscape: false },
   };

@@ -1,6 +1,5 @@
 /** What the procedure sheet computes, in the order of its blocks. */
 
-import { DEFAULT_MATERIAL, DESIGNATIONS, MATERIALS } from "../../../src/material";
 import {
   ANGLE,
   BORE_PRESSURE,
@@ -19,21 +18,10 @@ import {
   VOLUME,
 } from "../../../src/quantity";
 import type { Row } from "../layout";
+import { BEAD, DIFFUSIVITY, DOWNSLOPE, OVERLAP, SPEED as SUGGESTED_SPEED } from "../starting-values";
 
 /** Arguments that end every heat-flow formula on the sheet: material, volts, efficiency, preheat, units. */
 export const HEAT_FLOW_TAIL = "{material},{volts_typed?},,,{sheet_units}";
-
-/** Hot diffusivity of the material typed, mm²/s, as a native choice: speed and overlap must wait for no formula of ours. */
-const DIFFUSIVITY = [
-  '=SWITCH(UPPER(TRIM({material}&""))',
-  `""`,
-  diffusivity(DEFAULT_MATERIAL),
-  ...DESIGNATIONS.flatMap((designation) => [`"${designation}"`, diffusivity(designation)]),
-].join(",");
-
-function diffusivity(designation: keyof typeof MATERIALS): string {
-  return String(Number((MATERIALS[designation].hotDiffusivity.value * 1e6).toPrecision(8)));
-}
 
 export const GAP: Row[] = [
   {
@@ -84,14 +72,14 @@ export const GAP: Row[] = [
   {
     label: "Bead width, fused",
     name: "bead",
-    content: '=IF({bead_typed}="",IF({sheet_units}="SI",1,1/25.4)+2*{wall},{bead_typed})',
+    content: `=IF({bead_typed}="",${BEAD},{bead_typed})`,
     look: "result",
     quantity: LENGTH,
   },
   {
     label: "Hot diffusivity α of the metal",
     name: "alpha",
-    content: `${DIFFUSIVITY})`,
+    content: `=${DIFFUSIVITY}`,
     look: "result",
     quantity: COUNT,
     format: "0.000",
@@ -103,7 +91,7 @@ export const TRAVEL: Row[] = [
   {
     label: "Travel speed, 1.6 α/bead width",
     name: "speed",
-    content: '=IF({speed_typed}="",1.6*60*{alpha}/({bead}*IF({sheet_units}="SI",1,25.4^2)),{speed_typed})',
+    content: `=IF({speed_typed}="",${SUGGESTED_SPEED},{speed_typed})`,
     look: "result",
     quantity: SPEED,
   },
@@ -117,7 +105,7 @@ export const TRAVEL: Row[] = [
   {
     label: "Overlap, covers the bead",
     name: "overlap",
-    content: '=IF({overlap_typed}="",CEILING(360*{bead}/(PI()*{od}),5),{overlap_typed})',
+    content: `=IF({overlap_typed}="",${OVERLAP},{overlap_typed})`,
     look: "result",
     quantity: ANGLE,
     format: "0",
@@ -155,7 +143,7 @@ export const TRAVEL: Row[] = [
   {
     label: "Downslope, three bead widths",
     name: "downslope",
-    content: "=3*{bead}/{speed}*60",
+    content: `=${DOWNSLOPE}`,
     look: "result",
     quantity: TIME,
   },

@@ -1,0 +1,144 @@
+/** The cycle plan: what a crew turns out, where it is held back, and what the lot takes. */
+
+import type { Units } from "../../../src/quantity";
+import { CAUTIONS } from "../cautions";
+import { address, Layout } from "../layout";
+import type { ChartPlan, SheetPlan, Template } from "../sheet";
+import { formName, UNITS_NAME } from "../sheet";
+import { CALENDAR, JOB, JOINT, PAPERS, RATE, SHOP } from "./inputs";
+import { CHECKS, CREW, output, WELD } from "./results";
+
+const WIDTHS = [29, 11, 11, 11, 29, 11, 11, 11];
+const FROZEN_ROWS = 3;
+const PHASES = 7;
+const HEADS = [1, 2, 3, 4, 5, 6];
+/** Load times of the two-way table, as shares of the one typed. */
+const LOADS = [0.5, 0.75, 1, 1.25, 1.5];
+
+function plan(units: Units): SheetPlan {
+  const form = new Layout(units);
+  form.banner("Cycle plan: heads, operators, shifts", "title");
+  form.banner(
+    "A plan from starting values, prove on a test coupon. The qualified procedure governs.",
+    "subtitle",
+  );
+  form.cell(4, "Tinted cells are typed, the rest is computed.", "note", { columns: 4 });
+  form.blocks([{ label: "System of units", name: UNITS_NAME, content: units, look: "locked", unit: "" }], []);
+  form.section("Job");
+  form.blocks(JOB, PAPERS);
+  form.section("Joint and shop: typed");
+  form.blocks([...JOINT, ...CALENDAR], [...SHOP, ...RATE]);
+  form.section("Weld cycle and crew");
+  form.blocks(WELD, CREW);
+
+  form.section("Joints a shift of one operator by heads, and the phases of a cycle");
+  const top = form.nextRow;
+  const outputs = outputTable(form);
+  form.backTo(top);
+  const phases = phaseTable(form);
+  const spaces = form.chartSpace(13, ["left", "right"]);
+  form.section("Joints a shift of one operator, steady: load time down, heads across");
+  twoWayTable(form);
+
+  form.section("Checks");
+  for (const [label, name, formula] of CHECKS) form.wide(label, name, formula, "verdict");
+  form.section("Cautions");
+  for (const caution of CAUTIONS) form.banner(caution, "caution", 2);
+  form.wide("Ringbead", formName("cycle"), '="cycle plan, computed by version "&BEAD.VERSION()', "note");
+
+  return {
+    template: "cycle",
+    title: "Cycle plan",
+    units,
+    widths: WIDTHS,
+    cells: form.finished(),
+    names: form.names,
+    lists: form.lists,
+    charts: spaces.flatMap((space, i) => {
+      const chart = [outputs, phases][i];
+      return chart === undefined ? [] : [{ ...chart, ...space }];
+    }),
+    frozenRows: FROZEN_ROWS,
+    print: { area: `A1:H${String(form.lastRow)}`, landscape: false },
+  };
+}
+
+type Drawn = Omit<ChartPlan, "from" | "to">;
+
+/** One to six heads: steady and random side by side, and how busy that keeps the operator. */
+function outputTable(form: Layout): Drawn {
+  const headings = form.nextRow;
+  form.across(0, ["heads of one operator", "steady", "random", "operator busy"], "columnHead");
+  form.nextLine();
+  form.name("outputs", 0);
+  for (const heads of HEADS) {
+    const steady = address(1, form.nextRow);
+    const here = address(0, form.nextRow);
+    form.across(
+      0,
+      [
+        heads,
+        `=${output(here, "{load}", "steady")}`,
+        `=${output(here, "{load}", "random")}`,
+        `=${steady}*({load}+{walk})/(3600*{net_hours}*{availability})`,
+      ],
+      "result",
+      ["0", "0.0", "0.0", "0%"],
+    );
+    form.nextLine();
+  }
+  const [first, last] = [headings + 1, headings + HEADS.length];
+  return {
+    title: "Joints a shift of one operator over heads",
+    kind: "line",
+    labels: `${address(0, first)}:${address(0, last)}`,
+    values: [1, 2].map((column) => `${address(column, headings)}:${address(column, last)}`),
+  };
+}
+
+function phaseTable(form: Layout): Drawn {
+  const headings = form.nextRow;
+  form.table(
+    "right",
+    "phases",
+    ["Phase", "starts, s", "lasts, s", "arc on"],
+    "=BEAD.CYCLE_PHASES({od},{speed},{purge}+{prepurge},{dwell},{overlap},{downslope},{postpurge},{load},{sheet_units})",
+    ["General", "0.0", "0.0", "General"],
+    PHASES,
+  );
+  const [first, last] = [headings + 1, headings + PHASES];
+  return {
+    title: "Phases of a cycle, seconds: bore purge in prepurge, load in handling",
+    kind: "bar",
+    labels: `${address(4, first)}:${address(4, last)}`,
+    values: [`${address(6, headings)}:${address(6, last)}`],
+  };
+}
+
+/** Load time × heads in plain cells: what-if tables of a host cannot call these formulas. */
+function twoWayTable(form: Layout): void {
+  const headings = form.nextRow;
+  form.cell(0, "load time, s", "columnHead");
+  form.across(
+    1,
+    HEADS,
+    "columnHead",
+    HEADS.map(() => '0" heads"'),
+  );
+  form.nextLine();
+  form.name("two_way", 0);
+  for (const share of LOADS) {
+    const row = form.nextRow;
+    const cells = HEADS.map((_, i) => `=${output(address(1 + i, headings), address(0, row), "steady")}`);
+    form.across(0, [`={load}*${String(share)}`, ...cells], "result", ["0", ...HEADS.map(() => "0.0")]);
+    form.nextLine();
+  }
+}
+
+export const cycle: Template = {
+  id: "cycle",
+  title: "Cycle plan",
+  purpose:
+    "Joints a shift by heads and operators, what holds the crew back, shifts, days and labour for a lot.",
+  plan,
+};
