@@ -11,6 +11,8 @@ const LONGEST_QUOTE = 40;
 const MEND_THE_OTHER = "the cell it comes from holds an error; mend that one first";
 /** Line breaks and other control signs, and halves of a surrogate pair. */
 const UNPRINTABLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/u;
+const PLAIN_NUMBER = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i;
+const NUMBER_WITH_COMMA = /^[+-]?[\d.]*,[\d.,]*$/;
 /** A larger number would overflow on its way between units. */
 const LARGEST = 1e300;
 
@@ -30,6 +32,21 @@ export class Reader {
   numberOr<Default>(argument: string, cell: unknown, of: Quantity, fallback: Default): number | Default {
     const content = single(argument, cell);
     return isBlank(content) ? fallback : this.#toBase(argument, content, of);
+  }
+
+  /**
+   * A required number of a pasted list, where text that says a plain number is one. What a comma parts, decimals or
+   * thousands, is nobody's to guess.
+   */
+  listed(argument: string, cell: unknown, of: Quantity): number {
+    if (typeof cell !== "string") return this.number(argument, cell, of);
+    if (PLAIN_NUMBER.test(cell.trim())) return this.#toBase(argument, Number(cell), of);
+    if (NUMBER_WITH_COMMA.test(cell.trim())) {
+      throw new Refusal(argument, quoted(cell), [
+        "has a comma, which may part decimals or thousands; write 1.5 or 1500",
+      ]);
+    }
+    return this.number(argument, cell, of);
   }
 
   /** One of a list of words; case and surrounding blanks ignored. A cell turns a word such as 2205 into a number. */

@@ -7,6 +7,13 @@ import { travelTime } from "./travel";
 /** Common practice: gas before and after the arc, s. */
 export const COMMON_PREPURGE = 30;
 export const COMMON_POSTPURGE = 15;
+/** Common practice: fading of the arc, in bead widths of travel. */
+const DOWNSLOPE_WIDTHS = 3;
+
+/** Common practice of the downslope, s: three bead widths of travel. */
+export function commonDownslope(beadWidth: number, speed: number): number {
+  return (DOWNSLOPE_WIDTHS * beadWidth) / speed;
+}
 
 export interface Cycle {
   readonly od: number;

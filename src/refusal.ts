@@ -45,14 +45,36 @@ export class Refusal extends Error {
 
   /** The sentence a person reads, in their units: `wall = -0.065 in: must be above 0`. */
   sentence(units: Units): string {
+    const digits = this.#digits(units);
+    return `${this.argument} = ${shown(this.value, units, digits)}: ${this.#limit(units, digits)}`;
+  }
+
+  /** The same beside the value itself, which needs no repeating: `wall: must be above 0`. */
+  remark(units: Units): string {
+    return `${this.argument}: ${this.#limit(units, this.#digits(units))}`;
+  }
+
+  #limit(units: Units, digits: number): string {
+    return this.rule.map((part) => shown(part, units, digits)).join("");
+  }
+
+  #digits(units: Units): number {
     const limits = this.rule.filter((part) => typeof part !== "string");
-    const digits =
-      DIGITS.find((few) => {
-        const value = shown(this.value, units, few);
-        return limits.every((limit) => shown(limit, units, few) !== value);
-      }) ?? DIGITS[0];
-    const words = this.rule.map((part) => shown(part, units, digits)).join("");
-    return `${this.argument} = ${shown(this.value, units, digits)}: ${words}`;
+    const tells = (few: number): boolean => {
+      const value = shown(this.value, units, few);
+      return limits.every((limit) => shown(limit, units, few) !== value);
+    };
+    return DIGITS.find(tells) ?? DIGITS[0];
+  }
+}
+
+/** The result, or the refusal in its place where one no must not end the rest. */
+export function orRefusal<Result>(body: () => Result): Result | Refusal {
+  try {
+    return body();
+  } catch (problem) {
+    if (problem instanceof Refusal) return problem;
+    throw problem;
   }
 }
 

@@ -2,7 +2,7 @@
 
 import { ampsByWall } from "./amperage";
 import { commonBeadWidth } from "./bead";
-import { COMMON_POSTPURGE, COMMON_PREPURGE } from "./cycle";
+import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "./cycle";
 import { COMMON_ALLOWANCE, electrodeDiameter, standoff } from "./electrode";
 import { ARC_EFFICIENCY, commonArcVolts, wattsPerAmp } from "./heat-flow/arc";
 import { plateOf } from "./heat-flow/plate";
@@ -20,8 +20,6 @@ import { rotation, suggestedOverlap, suggestedSpeed, travelTime } from "./travel
 const BACKGROUND = 0.3;
 const SPOT_OVERLAP = 0.75;
 const SECTORS = 4;
-/** Fading of the arc, in bead widths of travel: common practice. */
-const DOWNSLOPE_WIDTHS = 3;
 
 export type Style = "pulsed" | "steady";
 
@@ -71,7 +69,7 @@ export function schedule(od: number, wall: number, material: Material, style: St
   const pulse =
     style === "pulsed" ? pulseOf(od, means, ampsByWall(wall, material), speed, beadWidth) : undefined;
   const rotationTime = travelTime(od, speed, overlap);
-  const downslope = (DOWNSLOPE_WIDTHS * beadWidth) / speed;
+  const downslope = commonDownslope(beadWidth, speed);
   return {
     standoff: standoff(wall, COMMON_ALLOWANCE),
     electrode: electrodeFor(wall, Math.max(hottest, ...(pulse?.peaks ?? [])), units),

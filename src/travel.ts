@@ -25,7 +25,7 @@ export function travelTime(od: number, speed: number, overlap: number): number {
  * Half of Rosenthal's dimensionless speed × width at which the suggested speed sits: v·b/(4α) = 0.4. Fast enough that
  * the pool stays short, slow enough that the wall melts evenly through; a choice of common practice.
  */
-const SUGGESTED_PECLET = 0.4;
+export const SUGGESTED_PECLET = 0.4;
 
 /** Suggested travel speed, m/s: v·b/(4α) = 0.4 with the hot diffusivity α and the bead width b. */
 export function suggestedSpeed(beadWidth: number, material: Material): number {

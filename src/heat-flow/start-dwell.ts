@@ -10,8 +10,12 @@ import { rootBetween } from "./root";
  * E₁(b²/16αt) = 4πkhθ/q. Wall, conductivity and warmth fall out, for q is in proportion to them.
  */
 export function startDwell(plate: Plate, speed: number, width: number): number {
-  const resistance = meltResistance(dimensionlessWidth(plate, speed, width));
-  return (width * width) / (16 * plate.diffusivity * inverseE1(resistance));
+  return (width * width * dwellNumber(dimensionlessWidth(plate, speed, width))) / plate.diffusivity;
+}
+
+/** The dwell in units of b²/α, αt/b², which follows from λb/2 = v·b/(4α) alone. */
+export function dwellNumber(halfWidth: number): number {
+  return 1 / (16 * inverseE1(meltResistance(halfWidth)));
 }
 
 /** The u with E₁(u) = value; u > e^−(value + 1), for E₁(u) > −ln u − γ, and u < max(1, −ln value), for E₁(u) < e^−u. */

@@ -1,0 +1,109 @@
+import { ANGLE, COUNT, DURATION, FLOW, LENGTH, SPEED, TIME, VOLUME } from "../src/quantity";
+import { orRefusal, Refusal } from "../src/refusal";
+import type { Entry, Line, Takeoff } from "../src/takeoff";
+import { takeoff } from "../src/takeoff";
+import type { Value } from "./answer";
+import { answer } from "./answer";
+import type { Reader } from "./cells";
+import { isBlank, rowsOf } from "./cells";
+import { readMaterial } from "./materials";
+
+/** Quantity, od and wall; the material is a fourth. */
+const NUMBERS = 3;
+const COLUMNS = "quantity, od, wall and, if you like, material";
+const MOST_ROWS = 200_000;
+const HEADER = "header";
+
+/**
+ * Machine time, hours and gas of a whole list of joints, a row a line, the totals last.
+ * @customfunction TAKEOFF
+ * @param joints Columns: quantity; od in | mm; wall in | mm; material, 316L if left out. A header, blank lines and numbers as text may stay
+ * @param [handlingSeconds] Unload, load and set up per joint, s; 0 if left out
+ * @param [torchFlow] Shielding flow at the torch, ft³/h | L/min; 0 if left out
+ * @param [purgeFlow] Flow into the bore, ft³/h | L/min; 0 if left out
+ * @param [purgeSeconds] Purge of the bore before the cycle starts, s; 0 if left out
+ * @param [overlap] Degrees past the full turn; 0 if left out
+ * @param [units] "US" (default) or "SI"
+ * @returns Columns: suggested speed in/min | mm/min; machine s a joint; hours of the line; gas of the line ft³ | L; remark. As many rows as joints has, and the totals: hours, gas, and how many lines are left out. A line that cannot be counted says why in its remark and has no numbers; a header has the remark "header", a blank line none.
+ * @equation machine = 30 s + START_DWELL + π·d·(360° + overlap)/360°/v + 3·b/v + 15 s, v = TRAVEL_SUGGEST, b = 1 mm + 2 × wall; hours = n·(machine + handling); gas = n·(torchFlow·machine + purgeFlow·(purgeSeconds + machine))
+ * @validity As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 0 to 1000000000; wall 0.001 to 100 mm (0.00004 to 3.94 in), od to 10 m (394 in); up to 200000 rows. The first row that is not blank is a header if it has no digit in quantity, od and wall. One head working by itself: CREW_OUTPUT tells what several put out.
+ * @source Sum over the joints; 30 s and 15 s of gas and a downslope of three bead widths are common practice. The bore purge stays on through the cycle.
+ * @example =BEAD.TAKEOFF({"joints","od","wall";120,1,0.065;8,2,"0.065"}, 300) → "", "", "", "", "header"; 5.138, …
+ */
+export function takeoffCells(
+  joints: unknown[][],
+  handlingSeconds?: unknown,
+  torchFlow?: unknown,
+  purgeFlow?: unknown,
+  purgeSeconds?: unknown,
+  overlap?: unknown,
+  units?: unknown,
+): unknown[][] {
+  return answer(units, (read) => {
+    const rows = readRows(joints);
+    const header = rows.findIndex((row) => !isBlankRow(row));
+    const headed = header >= 0 && isHeader(rows[header] ?? []) ? header : undefined;
+    const entries = rows.map((row, at) => (at === headed ? undefined : readEntry(read, row)));
+    const sums = takeoff(entries, {
+      handling: read.numberOr("handlingSeconds", handlingSeconds, TIME, 0),
+      torchFlow: read.numberOr("torchFlow", torchFlow, FLOW, 0),
+      purgeFlow: read.numberOr("purgeFlow", purgeFlow, FLOW, 0),
+      purgeSeconds: read.numberOr("purgeSeconds", purgeSeconds, TIME, 0),
+      overlap: read.numberOr("overlap", overlap, ANGLE, 0),
+    });
+    return write(read, sums, headed);
+  });
+}
+
+function readRows(joints: unknown): unknown[][] {
+  const rows = rowsOf(joints);
+  if (rows.every(isBlankRow)) throw new Refusal("joints", "blank", [`needs rows of ${COLUMNS}`]);
+  if (rows.length > MOST_ROWS) {
+    throw new Refusal("joints", `${String(rows.length)} rows`, [
+      `must not be above ${String(MOST_ROWS)} rows; take the list in parts`,
+    ]);
+  }
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
+  if (width === NUMBERS || width === NUMBERS + 1) return rows;
+  throw new Refusal("joints", `${String(width)} column${width === 1 ? "" : "s"}`, [
+    `must be 3 or 4: ${COLUMNS}`,
+  ]);
+}
+
+function readEntry(read: Reader, row: readonly unknown[]): Entry {
+  return isBlankRow(row) ? undefined : orRefusal(() => readLine(read, row));
+}
+
+function readLine(read: Reader, [quantity, od, wall, material]: readonly unknown[]): Line {
+  return {
+    quantity: read.listed("quantity", quantity, COUNT),
+    od: read.listed("od", od, LENGTH),
+    wall: read.listed("wall", wall, LENGTH),
+    material: readMaterial(read, material),
+  };
+}
+
+function isBlankRow(row: readonly unknown[]): boolean {
+  return row.every(isBlank);
+}
+
+/** Any digit makes it a line: one that cannot be read is counted as left out, a header is not. */
+function isHeader(row: readonly unknown[]): boolean {
+  const titles = row.slice(0, NUMBERS).filter((cell) => !isBlank(cell));
+  return titles.length > 0 && titles.every((cell) => typeof cell === "string" && !/\p{N}/u.test(cell));
+}
+
+function write(read: Reader, { rows, ...sums }: Takeoff, headed: number | undefined): Value[][] {
+  const lines = rows.map((row, at): Value[] => {
+    if (row === undefined) return ["", "", "", "", at === headed ? HEADER : ""];
+    if (row instanceof Refusal) return ["", "", "", "", row.remark(read.units)];
+    const { speed, machine, seconds, gas } = row;
+    return [read.give(speed, SPEED), machine, read.give(seconds, DURATION), read.give(gas, VOLUME), ""];
+  });
+  return [...lines, ["", "", read.give(sums.seconds, DURATION), read.give(sums.gas, VOLUME), standing(sums)]];
+}
+
+function standing({ counted, leftOut }: Omit<Takeoff, "rows">): string {
+  if (leftOut > 0) return `${String(leftOut)} line${leftOut === 1 ? "" : "s"} left out`;
+  return counted > 0 ? "all lines counted" : "no lines to count";
+}

@@ -1,0 +1,106 @@
+/** A list of joints: what each line takes of time and gas, the reason where a line cannot be counted, and the sums. */
+
+import { commonBeadWidth } from "./bead";
+import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope, cycleTime } from "./cycle";
+import { jointGas } from "./gas-supply";
+import { dwellNumber } from "./heat-flow/start-dwell";
+import { above0, atLeast0, between, tube, wholeFrom0 } from "./limits";
+import type { Material } from "./material";
+import { ANGLE, FLOW, LENGTH, TIME } from "./quantity";
+import { orRefusal, Refusal } from "./refusal";
+import { SUGGESTED_PECLET, suggestedSpeed } from "./travel";
+
+/** So many joints of one tube. */
+export interface Line {
+  readonly quantity: number;
+  readonly od: number;
+  readonly wall: number;
+  readonly material: Material;
+}
+
+/** What all lines have in common. */
+export interface Terms {
+  /** Unload, load and set up, s a joint. */
+  readonly handling: number;
+  readonly torchFlow: number;
+  readonly purgeFlow: number;
+  /** The bore is purged so long before the cycle starts, and on through it. */
+  readonly purgeSeconds: number;
+  /** Degrees past the full turn. */
+  readonly overlap: number;
+}
+
+export interface Counted {
+  /** Suggested travel, m/s. */
+  readonly speed: number;
+  /** One joint from prepurge to postpurge, s. */
+  readonly machine: number;
+  /** The whole line, handling included, s. */
+  readonly seconds: number;
+  /** The whole line, m³. */
+  readonly gas: number;
+}
+
+/** An entry of the list: a line, why it could not be read, or nothing. */
+export type Entry = Line | Refusal | undefined;
+
+export interface Takeoff {
+  /** One an entry, in its place: what it takes, why it is left out, or nothing. */
+  readonly rows: readonly (Counted | Refusal | undefined)[];
+  readonly seconds: number;
+  readonly gas: number;
+  readonly counted: number;
+  readonly leftOut: number;
+}
+
+/** Far beyond any list or tube; inside, no line can grow so large that it spoils the sums of the others. */
+const MOST_JOINTS = 1e9;
+const LARGEST_OD = 10;
+/** Within the walls and beads that the heat flow answers. */
+const WALLS = [1e-6, 0.1] as const;
+
+/**
+ * Counts a list in one pass. A line's machine time is prepurge 30 s, dwell, turn with overlap at the suggested speed,
+ * downslope, postpurge 15 s; its gas quantity × (torch flow × machine time + purge flow × (purge time + machine time)).
+ */
+export function takeoff(entries: readonly Entry[], terms: Terms): Takeoff {
+  atLeast0("handlingSeconds", terms.handling, TIME);
+  atLeast0("torchFlow", terms.torchFlow, FLOW);
+  atLeast0("purgeFlow", terms.purgeFlow, FLOW);
+  atLeast0("purgeSeconds", terms.purgeSeconds, TIME);
+  atLeast0("overlap", terms.overlap, ANGLE);
+  // The dwell is slow to find, but the suggested speed is that of one v·b/(4α): so is the dwell, in units of b²/α.
+  const dwell = dwellNumber(SUGGESTED_PECLET);
+  const rows = entries.map((entry) =>
+    entry === undefined || entry instanceof Refusal ? entry : orRefusal(() => count(entry, terms, dwell)),
+  );
+  const counted = rows.filter((row): row is Counted => row !== undefined && !(row instanceof Refusal));
+  return {
+    rows,
+    seconds: counted.reduce((sum, { seconds }) => sum + seconds, 0),
+    gas: counted.reduce((sum, { gas }) => sum + gas, 0),
+    counted: counted.length,
+    leftOut: rows.filter((row) => row instanceof Refusal).length,
+  };
+}
+
+function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: number): Counted {
+  wholeFrom0("quantity", quantity, MOST_JOINTS);
+  between("od", above0("od", od, LENGTH), LENGTH, 0, LARGEST_OD);
+  tube(od, wall);
+  between("wall", wall, LENGTH, ...WALLS);
+  const beadWidth = commonBeadWidth(wall);
+  const speed = suggestedSpeed(beadWidth, material);
+  const machine = cycleTime({
+    od,
+    speed,
+    prepurge: COMMON_PREPURGE,
+    dwell: (dwell * beadWidth * beadWidth) / material.hotDiffusivity.value,
+    overlap: terms.overlap,
+    downslope: commonDownslope(beadWidth, speed),
+    postpurge: COMMON_POSTPURGE,
+    handling: 0,
+  });
+  const gas = jointGas(terms.torchFlow, machine, terms.purgeFlow, terms.purgeSeconds + machine);
+  return { speed, machine, seconds: quantity * (machine + terms.handling), gas: quantity * gas };
+}
