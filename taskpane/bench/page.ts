@@ -13,7 +13,7 @@ import * as chartParts from "chart.js";
 
 import { BrowserHost } from "../host/browser";
 import { mountPane } from "../pane/pane";
-import { TEMPLATES } from "../templates";
+import { procedure } from "../templates/procedure";
 import type { FunctionDefinition } from "./functions-host";
 import { provideFunctionsGlobal, registerFormulas } from "./functions-host";
 import { printSheet } from "./print";
@@ -35,8 +35,7 @@ async function start(): Promise<void> {
     sheets: [{ id: "scratch", name: "Scratch", colNumber: 26, rowNumber: 100 }],
   });
   const host = new BrowserHost(model);
-  for (const template of TEMPLATES) await host.insert(template.plan("US"));
-  showFirstSheet(model);
+  await host.insert(procedure.plan("US"));
   await new App(Spreadsheet, { props: { model }, templates, env: {} as never }).mount(byId("sheet"));
 
   const pane = byId("pane").attachShadow({ mode: "open" });
@@ -51,12 +50,6 @@ async function start(): Promise<void> {
   // For the console and the tests: what a cell holds, which the painted grid does not tell.
   Object.assign(globalThis, { ringbead: { model } });
   document.documentElement.dataset.ready = "true";
-}
-
-function showFirstSheet(model: Model): void {
-  const [first] = model.getters.getSheetIds();
-  if (first === undefined) return;
-  model.dispatch("ACTIVATE_SHEET", { sheetIdFrom: model.getters.getActiveSheetId(), sheetIdTo: first });
 }
 
 function loadScript(address: string): Promise<void> {

@@ -4,6 +4,8 @@
  */
 
 import type { Model } from "@odoo/o-spreadsheet";
+import type { ChartConfiguration } from "chart.js";
+import Chart from "chart.js/auto";
 
 import { NAME_MARK, PRINT_NAMES } from "../host/browser";
 
@@ -16,7 +18,7 @@ export function printSheet(model: Model): void {
   page.id = PRINT_ID;
   const turn = document.createElement("style");
   turn.textContent = `@page { size: ${area.landscape ? "landscape" : "portrait"}; }`;
-  page.append(turn, sheetTable(model, area), ...chartPictures(model, area));
+  page.append(turn, sheetTable(model, area));
   document.body.append(page);
   page.style.setProperty("zoom", String(fitting(page, area.landscape)));
   window.print();
@@ -25,14 +27,20 @@ export function printSheet(model: Model): void {
 /** The part of a page inside its margins that both Letter and A4 offer, in CSS pixels, long side and short side. */
 const PAGE = { long: 960, short: 715 };
 
-/** How much the page has to shrink to be one page. */
+/** How much the page has to shrink to be one page. A smaller page is set wider, so the shrinking is tried out. */
 function fitting(page: HTMLElement, landscape: boolean): number {
   const [width, height] = landscape ? [PAGE.long, PAGE.short] : [PAGE.short, PAGE.long];
-  Object.assign(page.style, { display: "block", width: `${String(width)}px` });
-  const needed = page.getBoundingClientRect().height;
+  let zoom = 1;
+  for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt += 1) {
+    Object.assign(page.style, { display: "block", width: `${String(width / zoom)}px` });
+    const needed = page.getBoundingClientRect().height * zoom;
+    if (needed <= height) break;
+    zoom *= (height / needed) * 0.995;
+  }
   page.removeAttribute("style");
-  return Math.min(1, height / needed);
+  return zoom;
 }
+const MOST_ATTEMPTS = 8;
 
 interface Area {
   readonly sheetId: string;
@@ -58,6 +66,7 @@ function sheetTable(model: Model, { sheetId, rows, columns }: Area): HTMLTableEl
   const { getters } = model;
   const table = document.createElement("table");
   table.append(columnWidths(model, sheetId, columns));
+  const charts = getters.getFigures(sheetId);
   for (let row = 0; row < rows; row += 1) {
     const line = table.insertRow();
     for (let col = 0; col < columns; col += 1) {
@@ -71,6 +80,8 @@ function sheetTable(model: Model, { sheetId, rows, columns }: Area): HTMLTableEl
       }
       cell.textContent = getters.getEvaluatedCell(position).formattedValue;
       dress(cell, model, position);
+      const chart = charts.find((figure) => figure.col === col && figure.row === row);
+      if (chart !== undefined) cell.append(chartPicture(model, chart));
     }
   }
   return table;
@@ -125,15 +136,27 @@ function dress(cell: HTMLTableCellElement, model: Model, position: Position): vo
   });
 }
 
-/** The charts lie over the grid as drawings; the page takes those inside its area as pictures under the table. */
-function chartPictures(model: Model, { sheetId, columns, rows }: Area): HTMLImageElement[] {
-  const inside = model.getters.getFigures(sheetId).filter(({ col, row }) => col < columns && row < rows);
-  return inside.flatMap(({ id }) => {
-    const canvas = document.querySelector<HTMLCanvasElement>(`.o-figure[data-id="${CSS.escape(id)}"] canvas`);
-    if (canvas === null) return [];
-    const picture = document.createElement("img");
-    picture.src = canvas.toDataURL("image/png");
-    picture.alt = "Chart of the sheet";
-    return [picture];
+/** Twice the size on screen, so that print is sharp. */
+const SHARPNESS = 2;
+
+/** A chart drawn once more for the page: on screen only those in sight are drawn. */
+function chartPicture(
+  model: Model,
+  { id, width, height }: { id: string; width: number; height: number },
+): Node {
+  const { getters } = model;
+  const chartId = getters.getChartIdFromFigureId(id);
+  const runtime = chartId === undefined ? undefined : getters.getChartRuntime(chartId);
+  if (runtime === undefined || !("chartJsConfig" in runtime)) return document.createTextNode("");
+  const canvas = document.createElement("canvas");
+  Object.assign(canvas, { width, height });
+  const { options, ...config } = runtime.chartJsConfig as ChartConfiguration;
+  const chart = new Chart(canvas, {
+    ...config,
+    options: { ...options, animation: false, responsive: false, devicePixelRatio: SHARPNESS },
   });
+  const picture = document.createElement("img");
+  Object.assign(picture, { src: canvas.toDataURL("image/png"), alt: "Chart of the sheet", width, height });
+  chart.destroy();
+  return picture;
 }

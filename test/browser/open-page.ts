@@ -22,6 +22,8 @@ export interface OpenPage {
   value(name: string): Promise<string | number | boolean>;
   /** Double click on a named cell, type, Enter. */
   edit(name: string, typed: string): Promise<void>;
+  /** The same on the cell some columns and rows from a named one. */
+  editBeside(name: string, columns: number, rows: number, typed: string): Promise<void>;
   /** Click on a named cell. */
   select(name: string): Promise<void>;
   /** Middle of a named cell on the screen. */
@@ -61,8 +63,8 @@ export async function openPage(look: Look = {}): Promise<OpenPage> {
   await page.goto(`${server.address}/sheet/`);
   await page.waitForSelector("html[data-ready]");
 
-  const pointOf = async (name: string): Promise<{ x: number; y: number }> => {
-    const middle = await page.evaluate(rectangleOf, name);
+  const pointOf = async (name: string, columns = 0, rows = 0): Promise<{ x: number; y: number }> => {
+    const middle = await page.evaluate(rectangleOf, { name, columns, rows });
     const grid = await page.locator(".o-grid-overlay").boundingBox();
     const headers = await page.evaluate(headersOf);
     return {
@@ -70,19 +72,21 @@ export async function openPage(look: Look = {}): Promise<OpenPage> {
       y: (grid?.y ?? 0) + middle.y - headers.height,
     };
   };
+  const editBeside = async (name: string, columns: number, rows: number, typed: string): Promise<void> => {
+    const { x, y } = await pointOf(name, columns, rows);
+    await page.mouse.dblclick(x, y);
+    await page.keyboard.press("Control+A");
+    await page.keyboard.type(typed);
+    await page.keyboard.press("Enter");
+  };
   return {
     page,
     foreign,
     errors,
     pointOf,
     value: (name) => page.evaluate(valueOf, name),
-    edit: async (name, typed) => {
-      const { x, y } = await pointOf(name);
-      await page.mouse.dblclick(x, y);
-      await page.keyboard.press("Control+A");
-      await page.keyboard.type(typed);
-      await page.keyboard.press("Enter");
-    },
+    edit: (name, typed) => editBeside(name, 0, 0, typed),
+    editBeside,
     select: async (name) => {
       const { x, y } = await pointOf(name);
       await page.mouse.click(x, y);
@@ -128,14 +132,16 @@ function valueOf(name: string): string | number | boolean {
   return getters.getEvaluatedCell({ sheetId, col: zone.left, row: zone.top }).value;
 }
 
-function rectangleOf(name: string): { x: number; y: number } {
+function rectangleOf(cell: { name: string; columns: number; rows: number }): { x: number; y: number } {
   const { getters } = (globalThis as unknown as Engine).ringbead.model;
   const sheetId = getters.getActiveSheetId();
   const zone = getters
     .getNamedRanges()
-    .find((one) => one.range.sheetId === sheetId && one.name.split("__")[0] === name)?.range.zone;
-  if (zone === undefined) throw new Error(`no cell is named ${name}`);
-  const { x, y, width, height } = getters.getVisibleRect(getters.expandZone(sheetId, zone));
+    .find((one) => one.range.sheetId === sheetId && one.name.split("__")[0] === cell.name)?.range.zone;
+  if (zone === undefined) throw new Error(`no cell is named ${cell.name}`);
+  const [column, row] = [zone.left + cell.columns, zone.top + cell.rows];
+  const one = { left: column, right: column, top: row, bottom: row };
+  const { x, y, width, height } = getters.getVisibleRect(getters.expandZone(sheetId, one));
   return { x: x + width / 2, y: y + height / 2 };
 }
 

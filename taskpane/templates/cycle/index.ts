@@ -68,7 +68,7 @@ type Drawn = Omit<ChartPlan, "from" | "to">;
 /** One to six heads: steady and random side by side, and how busy that keeps the operator. */
 function outputTable(form: Layout): Drawn {
   const headings = form.nextRow;
-  form.across(0, ["heads of one operator", "steady", "random", "operator busy"], "columnHead");
+  form.across(0, ["heads of one operator", "steady", "random", "busy"], "columnHead");
   form.nextLine();
   form.name("outputs", 0);
   for (const heads of HEADS) {

@@ -118,9 +118,9 @@ const ARRAYS = [
   '=IF(ISNUMBER({takeoff_cycle}),{takeoff_gas},"")',
   `=IF(ISNUMBER({takeoff_cycle}),{list_joints}*{purge_flow}*({list_purge}+{takeoff_cycle})/${FLOW_TIME},"")`,
   '=IF(ISNUMBER({takeoff_cycle}),{list_arc}+{list_purge_gas},"")',
-  '=IF({takeoff_remarks}="","",{takeoff_remarks})',
 ];
-const ARRAY_FORMATS = ["0.0", "0.0", "0.0", "0.0", "0.0", "General"];
+const ARRAY_FORMATS = ["0.0", "0.0", "0.0", "0.0", "0.0"];
+const REMARKS = '=IF({takeoff_remarks}="","",{takeoff_remarks})';
 const TAKEOFF_FORMATS = ["0.00", "0.0", "0.00", "0.0", "General"];
 
 /**
@@ -134,7 +134,8 @@ function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
   for (const [name, at] of Object.entries(COLUMNS)) form.range(name, address(at, top), address(at, last));
   form.range("list", address(0, top), address(3, last));
 
-  form.across(0, HEADINGS, "columnHead");
+  form.across(0, HEADINGS.slice(0, -1), "columnHead");
+  form.cell(HEADINGS.length - 1, HEADINGS.at(-1) ?? "", "heading");
   form.across(TAKEOFF, ["speed", "cycle, s", "hours", "arc gas", "remark"], "columnHead");
   form.nextLine();
   form.name("od", 1, LENGTH, true, LINES + 1);
@@ -174,6 +175,7 @@ function listLine(form: Layout, i: number): void {
   form.cell(3, material, "inputText");
   const first = i === 0;
   form.across(4, first ? ARRAYS : ARRAYS.map(() => ""), "result", ARRAY_FORMATS);
+  form.cell(4 + ARRAYS.length, first ? REMARKS : "", "verdict");
   const takeoff = "=BEAD.TAKEOFF({list},{handling},{torch_flow},,,{overlap},{sheet_units})";
   if (first) {
     form.name("takeoff", TAKEOFF);
