@@ -49,6 +49,7 @@ test.each([
   ["shifts", Math.ceil(600 / (2 * steady(2, LOAD)))],
   ["shifts_random", Math.ceil(600 / (2 * random(2, LOAD)))],
   ["labour", 8 / steady(2, LOAD)],
+  ["labour_lot", (600 * 8) / steady(2, LOAD)],
   ["labour_cost", (48 * 8) / steady(2, LOAD)],
 ])("%s, by hand", (name, expected) => {
   expect(Math.abs(Number(sheet.value(name)) / expected - 1)).toBeLessThan(1e-8);

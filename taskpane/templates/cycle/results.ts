@@ -105,6 +105,7 @@ export const CREW: Row[] = [
     "",
     "0",
   ),
+  computed("Labour for the lot, steady", "labour_lot", "={labour}*{joints}", "h", "0.0"),
   computed("Labour per joint, steady", "labour", "={operators}*{hours}/{shift_steady}", "h", "0.000"),
   computed("Labour cost per joint", "labour_cost", '=IF({rate}="","",{labour}*{rate})', "money", "0.00"),
 ];
