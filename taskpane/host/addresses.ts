@@ -37,7 +37,10 @@ const FORBIDDEN = /[:\\/?*[\]]+/g;
 /** A sheet's name not in use yet: "Procedure sheet", "Procedure sheet 2", … */
 export function freeName(wanted: string, taken: readonly string[]): string {
   const used = new Set(taken.map((name) => name.toLowerCase()));
-  const allowed = wanted.replace(FORBIDDEN, " ").replace(/^'+|'+$/g, "");
+  const allowed = wanted
+    .replace(FORBIDDEN, " ")
+    .replace(/\s+/g, " ")
+    .replace(/^'+|'+$/g, "");
   for (let n = 1; ; n += 1) {
     const ending = n === 1 ? "" : ` ${String(n)}`;
     const name = allowed.slice(0, LONGEST_NAME - ending.length).trim() + ending;

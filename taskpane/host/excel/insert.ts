@@ -16,7 +16,7 @@ import { waitForFunctions } from "./registration";
 const SCRATCH = "A1";
 
 interface Made {
-  readonly id: string;
+  readonly sheet: Excel.Worksheet;
   readonly name: string;
 }
 
@@ -55,10 +55,10 @@ async function makeSheet(plan: SheetPlan, naming: Naming, pause: Pause, merged: 
       const taken = worksheets.items.map(({ name }) => name);
       const name = freeName(plan.title, taken);
       const sheet = worksheets.add(name);
-      sheet.load("id");
-      // A sync of its own: only a sheet that this one made may ever be taken away.
+      // A sync with nothing else in it: only a sheet that it made may ever be taken away.
       await context.sync();
-      made = { id: sheet.id, name };
+      made = { sheet, name };
+      sheet.load("id");
       const scratch = sheet.getRange(SCRATCH);
       await waitForFunctions(scratch, naming, pause);
       scratch.clear();
@@ -74,30 +74,39 @@ async function makeSheet(plan: SheetPlan, naming: Naming, pause: Pause, merged: 
 }
 
 /** Says what became of a half-made sheet. */
-async function takeAway({ id, name }: Made): Promise<string> {
+async function takeAway(made: Made): Promise<string> {
   try {
     await Excel.run({ delayForCellEdit: true }, async (context) => {
-      const sheet = context.workbook.worksheets.getItemOrNullObject(id);
-      sheet.load("isNullObject");
+      const sheet = context.workbook.worksheets.getItemOrNullObject(keyOf(made));
+      sheet.load("id");
       await context.sync();
       if (!sheet.isNullObject) sheet.delete();
       await context.sync();
     });
     return "; the half-made sheet was removed";
   } catch {
-    return `; the half-made sheet “${name}” could not be removed: delete it yourself`;
+    return `; the half-made sheet “${made.name}” could not be removed: delete it yourself`;
   }
 }
 
 /** After the undo step, since protection cannot be undone; without it the sheet is as good. */
-async function protectAfterwards({ id }: Made): Promise<string> {
+async function protectAfterwards(made: Made): Promise<string> {
   try {
     await Excel.run({ delayForCellEdit: true }, async (context) => {
-      protect(context.workbook.worksheets.getItem(id));
+      protect(context.workbook.worksheets.getItem(keyOf(made)));
       await context.sync();
     });
     return "Its computed cells are protected, without a password.";
   } catch (problem) {
     return `It could not be protected: ${inWords(problem)}.`;
+  }
+}
+
+/** How to find the sheet again: by its id, which outlives a new name, or by its name while the id is not known yet. */
+function keyOf({ sheet, name }: Made): string {
+  try {
+    return sheet.id;
+  } catch {
+    return name;
   }
 }
