@@ -11,13 +11,12 @@ import { parseArgs } from "node:util";
 import { builtErrors } from "./built.mjs";
 import { generate } from "./generate.mjs";
 import { helpPage } from "./help-page.mjs";
-import { manifestErrors, writeManifest } from "./manifest.mjs";
+import { filledIn, manifestErrors, writeManifest } from "./manifest.mjs";
 import { DEVELOPMENT_URL, dist, root } from "./project.mjs";
 import { bundle } from "./webpack.mjs";
 
 /** Files that go into dist/ as they are. */
 const COPIES = {
-  "taskpane/pane/taskpane.html": "taskpane.html",
   "taskpane/pane/pane.css": "pane.css",
   "taskpane/pane/help.css": "help.css",
   "taskpane/bench/index.html": "sheet/index.html",
@@ -39,6 +38,7 @@ export async function build(url = DEVELOPMENT_URL, say = console.log) {
   write("functions.json", `${JSON.stringify(functionsJson, null, 1)}\n`);
   write("help.json", `${JSON.stringify(help, null, 1)}\n`);
   write("help.html", helpPage(help));
+  write("taskpane.html", filledIn("taskpane/pane/taskpane.html", url));
   const manifest = writeManifest(url);
   write("manifest.xml", manifest);
   for (const [from, to] of Object.entries(COPIES)) copyFileSync(path.join(root, from), path.join(dist, to));

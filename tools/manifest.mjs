@@ -5,18 +5,22 @@ import path from "node:path";
 
 import { XMLParser } from "fast-xml-parser";
 
-import { NAMESPACE, root, VERSION } from "./project.mjs";
-
-const ID = "6f1f9a7e-3c0b-4b51-9d0e-2f6a52c1b7d4";
-const TITLE = "Ringbead";
+import { identityAt, root, VERSION } from "./project.mjs";
 
 /** @param {string} url */
 export function writeManifest(url) {
-  const values = { id: ID, version: `${VERSION}.0`, title: TITLE, url, namespace: NAMESPACE };
-  const template = readFileSync(path.join(root, "manifest", "manifest.xml"), "utf8");
-  return template.replace(/\{\{(\w+)\}\}/g, (_, name) => {
+  return filledIn("manifest/manifest.xml", url);
+}
+
+/**
+ * A file with every {{name}} in it filled in.
+ * @param {string} file @param {string} url where the add-in is served
+ */
+export function filledIn(file, url) {
+  const values = { ...identityAt(url), version: `${VERSION}.0`, url };
+  return readFileSync(path.join(root, file), "utf8").replace(/\{\{(\w+)\}\}/g, (_, name) => {
     const value = /** @type {Record<string, string>} */ (values)[name];
-    if (value === undefined) throw new Error(`the manifest asks for {{${name}}}, which nothing fills`);
+    if (value === undefined) throw new Error(`${file} asks for {{${name}}}, which nothing fills`);
     return value.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
   });
 }
@@ -74,7 +78,7 @@ export function manifestErrors(xml, url, exists) {
     ...all.flatMap((element) => referenceErrors(element, resources)),
     ...all.flatMap(lengthErrors),
     ...addressErrors(all, url, exists),
-    ...runtimeErrors(all, resources),
+    ...runtimeErrors(all, resources, identityAt(url).namespace),
   ];
 }
 
@@ -181,8 +185,11 @@ function addressErrors(all, url, exists) {
     });
 }
 
-/** The shared runtime needs one page for everything. @param {Element[]} all @param {Map<string, Element>} resources */
-function runtimeErrors(all, resources) {
+/**
+ * The shared runtime needs one page for everything.
+ * @param {Element[]} all @param {Map<string, Element>} resources @param {string} namespace
+ */
+function runtimeErrors(all, resources, namespace) {
   const runtime = all.find(({ name }) => name === "Runtime");
   if (runtime === undefined) return ["no Runtime: the functions would not share the pane's runtime"];
   const errors = runtime.attributes.lifetime === "long" ? [] : ["Runtime: lifetime is not long"];
@@ -199,7 +206,7 @@ function runtimeErrors(all, resources) {
         errors.push(`${element.name}/${name}: must use ${page}, as the Runtime does`);
     }
   }
-  if (resources.get("Functions.Namespace")?.attributes.DefaultValue !== NAMESPACE)
-    errors.push(`the namespace is not ${NAMESPACE}`);
+  if (resources.get("Functions.Namespace")?.attributes.DefaultValue !== namespace)
+    errors.push(`the namespace is not ${namespace}`);
   return errors;
 }

@@ -53,8 +53,8 @@ export const bundles = [
   {
     ...common,
     name: "pane",
-    entry: "./taskpane/pane/excel.ts",
-    output: { path: dist, filename: "taskpane.js" },
+    entry: { taskpane: "./taskpane/pane/excel.ts", listen: "./taskpane/pane/listen.ts" },
+    output: { path: dist, filename: "[name].js" },
     module: { rules: [typescript] },
   },
   {

@@ -30,11 +30,20 @@ export function spread(address: string, columns = 1, rows = 1): string {
   return `${address}:${addressOf({ column: column + columns - 1, row: row + rows - 1 })}`;
 }
 
-/** A name not in use yet: "Procedure sheet", "Procedure sheet 2", … */
+/** What Excel allows in the name of a sheet. */
+const LONGEST_NAME = 31;
+const FORBIDDEN = /[:\\/?*[\]]+/g;
+
+/** A sheet's name not in use yet: "Procedure sheet", "Procedure sheet 2", … */
 export function freeName(wanted: string, taken: readonly string[]): string {
   const used = new Set(taken.map((name) => name.toLowerCase()));
+  const allowed = wanted
+    .replace(FORBIDDEN, " ")
+    .replace(/\s+/g, " ")
+    .replace(/^'+|'+$/g, "");
   for (let n = 1; ; n += 1) {
-    const name = n === 1 ? wanted : `${wanted} ${String(n)}`;
+    const ending = n === 1 ? "" : ` ${String(n)}`;
+    const name = allowed.slice(0, LONGEST_NAME - ending.length).trim() + ending;
     if (!used.has(name.toLowerCase())) return name;
   }
 }

@@ -7,7 +7,7 @@ import type { Edit, Form, FormCell } from "../templates/convert";
 import type { CellPlan, ChartPlan, SheetPlan } from "../templates/sheet";
 import { formName, UNITS_NAME } from "../templates/sheet";
 import { addressOf, freeName, placeOf } from "./addresses";
-import type { Host, SelectedCell } from "./host";
+import type { Host, Inserted, SelectedCell } from "./host";
 import type { Style } from "./looks";
 import { LOOKS } from "./looks";
 
@@ -23,6 +23,7 @@ export const PRINT_NAMES = { portrait: "print_portrait", landscape: "print_lands
 
 export class BrowserHost implements Host {
   readonly label = "this browser sheet";
+  readonly canProtect = false;
   readonly #model: Model;
   #serial = 0;
 
@@ -30,7 +31,7 @@ export class BrowserHost implements Host {
     this.#model = model;
   }
 
-  insert(plan: SheetPlan): Promise<string> {
+  insert(plan: SheetPlan): Promise<Inserted> {
     const name = freeName(plan.title, this.#sheetNames());
     this.#serial += 1;
     const sheetId = `ringbead-${String(this.#serial)}-${String(Date.now())}`;
@@ -69,7 +70,7 @@ export class BrowserHost implements Host {
       this.#chart(sheetId, chart, i);
     });
     this.#do("ACTIVATE_SHEET", { sheetIdFrom: this.#activeSheet(), sheetIdTo: sheetId });
-    return Promise.resolve(name);
+    return Promise.resolve({ name, remark: "" });
   }
 
   readForm(): Promise<Form | undefined> {
@@ -119,6 +120,28 @@ export class BrowserHost implements Host {
     if (this.#model.getters.getEvaluatedCell(position).formattedValue !== "") return Promise.resolve(false);
     this.#do("UPDATE_CELL", { ...position, content: formula });
     return Promise.resolve(true);
+  }
+
+  repairFormulas(): Promise<number> {
+    const sheetId = this.#activeSheet();
+    const ours = this.#model.getters.getCells(sheetId).flatMap((cell) => {
+      const position = this.#model.getters.getCellPosition(cell.id);
+      const content = this.#model.getters.getCellText(position, { showFormula: true });
+      return cell.isFormula && /\bBEAD\./i.test(content) ? [{ position, content }] : [];
+    });
+    for (const { position, content } of ours) this.#do("UPDATE_CELL", { ...position, content });
+    this.#do("EVALUATE_CELLS", {});
+    return Promise.resolve(ours.length);
+  }
+
+  recalculate(): Promise<void> {
+    this.#do("EVALUATE_CELLS", {});
+    return Promise.resolve();
+  }
+
+  functionsVersion(): Promise<string | undefined> {
+    const version = this.#model.getters.evaluateFormula(this.#activeSheet(), "=BEAD.VERSION()");
+    return Promise.resolve(typeof version === "string" ? version : undefined);
   }
 
   onChange(listener: () => void): void {

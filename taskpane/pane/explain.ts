@@ -6,9 +6,13 @@ import { formulasIn, signature } from "./help";
 
 export function cellExplainer(host: Host): HTMLElement {
   const body = element("div", { "aria-live": "polite" });
+  let asked = 0;
   const show = async (): Promise<void> => {
-    const cell = await host.selectedCell();
-    body.replaceChildren(...explanation(cell));
+    asked += 1;
+    const turn = asked;
+    // What cannot be read just now is read at the next change.
+    const cell = await host.selectedCell().catch(() => undefined);
+    if (turn === asked) body.replaceChildren(...explanation(cell));
   };
   host.onChange(() => void show());
   void show();
@@ -23,7 +27,7 @@ function explanation(cell: SelectedCell | undefined): Node[] {
   return [
     refused
       ? element("p", { class: "refusal" }, element("strong", {}, `${cell.address} refuses. `), cell.message)
-      : element("p", {}, `${cell.address} = ${cell.shown}`),
+      : element("p", {}, `${cell.address} = ${cell.shown}${hint(cell)}`),
     ...ours.flatMap((formula) => [
       element("h3", {}, signature(formula)),
       facts([
@@ -34,4 +38,14 @@ function explanation(cell: SelectedCell | undefined): Node[] {
       ]),
     ]),
   ];
+}
+
+/** What the host's own error means where no refusal explains it. */
+function hint({ shown, message }: SelectedCell): string {
+  if (message !== "") return "";
+  if (shown === "#NAME?")
+    return ": Excel does not know the formula yet; “Repair formulas” below enters it again.";
+  if (shown === "#BUSY!") return ": still computing; if it stays so, “Recalculate this sheet” below.";
+  if (shown === "#SPILL!") return ": the cells that the answer needs are not empty.";
+  return shown.startsWith("#") ? ": ask BEAD.REASON with the same arguments for the reason." : "";
 }

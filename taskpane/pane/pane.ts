@@ -9,6 +9,7 @@ import { button, element, part } from "./dom";
 import { formulaFinder } from "./finder";
 import { VERSION } from "./help";
 import { cellExplainer } from "./explain";
+import { troublePart } from "./trouble";
 
 const SYSTEM_NAMES: Record<Units, string> = {
   US: "US: inches, ft³/h, psi",
@@ -44,6 +45,7 @@ export function mountPane(root: ParentNode & Node, host: Host, helpPage: string)
       convertPart(host, attempt),
       cellExplainer(host),
       formulaFinder(host, attempt),
+      troublePart(host, attempt),
       element(
         "details",
         { class: "cautions", open: "" },
@@ -75,12 +77,19 @@ function insertPart(host: Host, attempt: Attempt): HTMLElement {
     });
     return { system, radio, label: element("label", { for: radio.id }, SYSTEM_NAMES[system]) };
   });
+  const guard = element("input", { type: "checkbox", id: "guard" });
+  const guardChoice = element(
+    "div",
+    { class: "choice" },
+    guard,
+    element("label", { for: guard.id }, "Protect the computed cells, without a password"),
+  );
   const insert = async (): Promise<string> => {
     const template = TEMPLATES.find(({ id }) => id === which.value);
     const system = units.find(({ radio }) => radio.checked)?.system ?? "US";
     if (template === undefined) return "Choose a sheet first.";
-    const name = await host.insert(template.plan(system));
-    return `Inserted “${name}” in ${system} units. Its example values are invented: type your own.`;
+    const { name, remark } = await host.insert(template.plan(system), { protect: guard.checked });
+    return `Inserted “${name}” in ${system} units. Its example values are invented: type your own. ${remark}`.trim();
   };
   return part(
     "Insert a sheet",
@@ -92,6 +101,7 @@ function insertPart(host: Host, attempt: Attempt): HTMLElement {
       element("legend", {}, "Units"),
       ...units.map(({ radio, label }) => element("div", { class: "choice" }, radio, label)),
     ),
+    ...(host.canProtect ? [guardChoice] : []),
     button("Insert", attempt(insert)),
   );
 }

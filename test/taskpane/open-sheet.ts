@@ -69,9 +69,8 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
       row: row + rows,
       content,
     });
-    if (!isSuccessful && !reasons.every((reason) => String(reason) === "NoChanges")) {
-      throw new Error(`the sheet refused ${content}: ${String(reasons)}`);
-    }
+    const why = reasons.join(", ");
+    if (!isSuccessful && why !== "NoChanges") throw new Error(`the sheet refused ${content}: ${why}`);
   };
   return {
     model,

@@ -1,0 +1,30 @@
+/** What went wrong in Excel, in words and with what to do about it. Fragments: the pane makes sentences of them. */
+
+const BY_CODE: Record<string, string> = {
+  InvalidOperationInCellEditMode: "a cell is being edited: press Enter or Esc in the sheet, then try again",
+  AccessDenied:
+    "Excel denies it, because the workbook or the sheet is protected with a password or open for reading only",
+  GeneralException: "Excel gave no reason: bring this workbook to the front and try again",
+  RequestAborted: "Excel broke it off: try again",
+  ApiNotFound: "this Excel is too old for it",
+  NotImplemented: "this Excel is too old for it",
+};
+
+export const WORKBOOK_PROTECTED =
+  "the structure of this workbook is protected, so no sheet can be added: lift that protection on the Review tab first";
+
+/** A failure that is already told in words. */
+export class HostFailure extends Error {}
+
+export function codeOf(problem: unknown): string {
+  const { code } = (problem ?? {}) as { code?: unknown };
+  return typeof code === "string" ? code : "";
+}
+
+export function inWords(problem: unknown): string {
+  if (problem instanceof HostFailure) return problem.message;
+  const known = BY_CODE[codeOf(problem)];
+  if (known !== undefined) return known;
+  const said = problem instanceof Error ? problem.message : String(problem);
+  return codeOf(problem) === "" ? said : `Excel says “${said.replace(/[.\s]+$/, "")}”`;
+}

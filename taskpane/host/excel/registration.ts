@@ -1,0 +1,37 @@
+/**
+ * Waits until Excel knows our formulas. One that is written earlier stays #NAME? for good, since Excel looks a name up
+ * only when the formula is entered.
+ */
+
+import { HostFailure } from "./failure";
+import type { Naming } from "./naming";
+import { firstOf, isError } from "./values";
+
+/** Milliseconds between one try and the next. */
+const PAUSES = [250, 500, 1000, 2000] as const;
+const PROBE = "=BEAD.VERSION()";
+/** What a cell shows whose formula is known and still at work. */
+const AT_WORK = "#BUSY!";
+
+export type Pause = (milliseconds: number) => Promise<void>;
+
+/** Enters a formula of ours in a cell that nobody needs; gives up in words when Excel does not come to know it. */
+export async function waitForFunctions(scratch: Excel.Range, naming: Naming, pause: Pause): Promise<void> {
+  for (const milliseconds of PAUSES) {
+    scratch.formulas = [[naming.toExcel(PROBE)]];
+    if (await isAnswered(scratch)) return;
+    await pause(milliseconds);
+    // An answer may only have been late; entering the formula again would make it late once more.
+    if (await isAnswered(scratch)) return;
+  }
+  throw new HostFailure(
+    `Excel does not know the formulas yet (${naming.toExcel(PROBE)} gives an error): ` +
+      "close this pane, open it again on the Home tab, wait a few seconds and insert again; if it stays so, restart Excel",
+  );
+}
+
+async function isAnswered(scratch: Excel.Range): Promise<boolean> {
+  scratch.load("values,valueTypes");
+  await scratch.context.sync();
+  return !isError(scratch) || firstOf(scratch.values) === AT_WORK;
+}
