@@ -1,5 +1,13 @@
 /** The help page: one section a formula, from the same help.json that ABOUT and the pane show. */
 
+import { readFileSync } from "node:fs";
+import path from "node:path";
+
+import { root } from "./project.mjs";
+
+/** Pages that are written by hand, in their order. */
+const PAGES = ["windows", "mac", "web", "trouble", "administrators"];
+
 /** @param {{ namespace: string, version: string, formulas: import("./metadata.mjs").FormulaHelp[] }} help */
 export function helpPage({ namespace, version, formulas }) {
   const families = [...new Set(formulas.map(({ family }) => family))];
@@ -10,6 +18,13 @@ export function helpPage({ namespace, version, formulas }) {
     return `<li><strong>${escaped(title(family))}</strong>: ${links.join(", ")}</li>`;
   });
   const sections = formulas.map((formula) => section(formula, namespace));
+  const pages = PAGES.map((page) =>
+    readFileSync(path.join(root, "taskpane", "help", `${page}.html`), "utf8"),
+  );
+  const guides = pages.map((page) => {
+    const [, id = "", heading = ""] = /<section id="([^"]+)">\s*<h2>([^<]+)<\/h2>/.exec(page) ?? [];
+    return `<li><a href="#${id}">${heading}</a></li>`;
+  });
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -24,8 +39,10 @@ export function helpPage({ namespace, version, formulas }) {
 <p>Formulas for planning orbital TIG (GTAW) tube welds. The numbers are starting values: prove them on a test coupon. The qualified procedure, local codes and licensed practice govern.</p>
 <p><code>units</code> is the last argument wherever a unit differs between the systems: <code>"US"</code> (default) or <code>"SI"</code>. An optional argument left out or blank takes its default; zero is a number. A refusal is <code>#VALUE!</code> (an argument that cannot be) or <code>#N/A</code> (no answer), with a sentence that <code>${namespace}.REASON</code> gives in full.</p>
 <ul class="contents">
+${guides.join("\n")}
 ${contents.join("\n")}
 </ul>
+${pages.join("\n")}
 ${sections.join("\n")}
 </main>
 </body>

@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
 
@@ -20,7 +20,11 @@ function build(script: string, ids: readonly string[], example = "=BEAD.TWICE(2)
     path.join(folder, "help.json"),
     JSON.stringify({ formulas: [{ id: "TWICE", parameters: [], example: formula, result }] }),
   );
-  return builtErrors(folder);
+  try {
+    return builtErrors(folder);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 }
 
 const TWICE = 'CustomFunctions.associate("TWICE", (x) => 2 * x);';

@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
 
@@ -24,6 +24,7 @@ async function errorsOf(...sources: readonly string[]): Promise<string> {
     writeFileSync(path.join(folder, `family${String(i)}.ts`), source);
   });
   const { errors } = await readMetadata("https://addins.example/help.html", folder);
+  rmSync(folder, { recursive: true });
   return errors.join("\n");
 }
 

@@ -1,0 +1,94 @@
+import axe from "axe-core";
+import type axeModule from "axe-core";
+
+import type { Look, OpenPage } from "./open-page";
+import { openPage } from "./open-page";
+
+/** The pane of Excel is about 350 px wide and may be dragged down to 300; text may be twice its size. */
+const LOOKS: readonly (readonly [name: string, look: Look, textSize: string])[] = [
+  ["light", {}, "100%"],
+  ["dark", { colorScheme: "dark" }, "100%"],
+  ["forced colours", { forcedColors: "active" }, "100%"],
+  ["narrow, 300 px", { width: 300, height: 900 }, "100%"],
+  ["text at 200 %", {}, "200%"],
+  ["narrow and dark, text at 200 %", { width: 300, height: 900, colorScheme: "dark" }, "200%"],
+];
+
+let open: OpenPage;
+afterEach(async () => {
+  await open.close();
+});
+
+async function seriousViolations(): Promise<string[]> {
+  await open.page.addScriptTag({ content: axe.source });
+  return open.page.evaluate(async () => {
+    const { axe: checker } = globalThis as unknown as { axe: typeof axeModule };
+    const { violations } = await checker.run({ include: [["#pane"], ["#bar"]] });
+    return violations
+      .filter(({ impact }) => impact === "serious" || impact === "critical")
+      .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+  });
+}
+
+test.each(LOOKS)("%s: nothing serious for axe, nothing cut off at the side", async (_, look, textSize) => {
+  open = await openPage(look);
+  await open.page.addStyleTag({ content: `html { font-size: ${textSize} !important; }` });
+  expect(await seriousViolations()).toEqual([]);
+  const overflow = await open.page.evaluate(() => {
+    const main = document.querySelector("#pane")?.shadowRoot?.querySelector("main");
+    return (main?.scrollWidth ?? 0) - (main?.clientWidth ?? 0);
+  });
+  expect(overflow).toBeLessThanOrEqual(0);
+});
+
+test("the whole pane by keyboard alone: every control in reading order, each with a visible focus", async () => {
+  open = await openPage();
+  await open.page.locator("#pane").getByLabel("Sheet", { exact: true }).focus();
+  const walked: string[] = [];
+  for (let step = 0; step < 12; step += 1) {
+    const focused = await open.page.evaluate(() => {
+      const active = document.querySelector("#pane")?.shadowRoot?.activeElement;
+      if (!(active instanceof HTMLElement)) return undefined;
+      const { outlineStyle, outlineWidth } = getComputedStyle(active);
+      const name = active.id === "" ? active.textContent.trim() : active.id;
+      return { name, outlined: outlineStyle !== "none" && parseFloat(outlineWidth) >= 2 };
+    });
+    if (focused === undefined) break;
+    expect([focused.name, focused.outlined]).toEqual([focused.name, true]);
+    walked.push(focused.name);
+    await open.page.keyboard.press("Tab");
+  }
+  expect(walked.slice(0, 4)).toEqual(["template", "units-US", "Insert", "Convert this sheet"]);
+  expect(walked).toContain("find");
+});
+
+test("a sheet is inserted and a formula found without a pointer", async () => {
+  open = await openPage();
+  const pane = open.page.locator("#pane");
+  await pane.getByLabel("Sheet", { exact: true }).focus();
+  await open.page.keyboard.type("Cycle");
+  await open.page.keyboard.press("Tab");
+  await open.page.keyboard.press("ArrowDown");
+  await open.page.keyboard.press("Tab");
+  await open.page.keyboard.press("Enter");
+  await pane.getByRole("status").getByText("Inserted “Cycle plan” in SI units").waitFor();
+  expect(await open.value("sheet_units")).toBe("SI");
+  await pane.getByLabel(/Words, such as/).focus();
+  await open.page.keyboard.type("crew output");
+  await pane.getByText("1 formula", { exact: true }).waitFor();
+});
+
+test("text from cells stays text in the pane", async () => {
+  open = await openPage();
+  await open.edit("job", '=BEAD.REASON("<img src=x onerror=alert(1)>")');
+  await open.select("job");
+  await open.page
+    .locator("#pane")
+    .getByRole("heading", { name: /BEAD\.REASON/ })
+    .waitFor();
+  const images = await open.page.evaluate(
+    () => document.querySelector("#pane")?.shadowRoot?.querySelectorAll("img").length,
+  );
+  expect(images).toBe(0);
+  expect(open.errors).toEqual([]);
+});
