@@ -45,27 +45,27 @@ export class Refusal extends Error {
 
   /** The sentence a person reads, in their units: `wall = -0.065 in: must be above 0`. */
   sentence(units: Units): string {
-    const digits = this.#digits(units);
-    return `${this.argument} = ${shown(this.value, units, digits)}: ${this.#limit(units, digits)}`;
+    const { value, limit } = words(this, units);
+    return `${this.argument} = ${value}: ${limit}`;
   }
 
-  /** The same beside the value itself, which needs no repeating: `wall: must be above 0`. */
+  /** The same for a place beside the value itself: `wall: must be above 0`. */
   remark(units: Units): string {
-    return `${this.argument}: ${this.#limit(units, this.#digits(units))}`;
+    return `${this.argument}: ${words(this, units).limit}`;
   }
+}
 
-  #limit(units: Units, digits: number): string {
-    return this.rule.map((part) => shown(part, units, digits)).join("");
-  }
-
-  #digits(units: Units): number {
-    const limits = this.rule.filter((part) => typeof part !== "string");
-    const tells = (few: number): boolean => {
-      const value = shown(this.value, units, few);
-      return limits.every((limit) => shown(limit, units, few) !== value);
-    };
-    return DIGITS.find(tells) ?? DIGITS[0];
-  }
+function words({ value, rule: parts }: Refusal, units: Units): { value: string; limit: string } {
+  const limits = parts.filter((part) => typeof part !== "string");
+  const tells = (few: number): boolean => {
+    const told = shown(value, units, few);
+    return limits.every((limit) => shown(limit, units, few) !== told);
+  };
+  const digits = DIGITS.find(tells) ?? DIGITS[0];
+  return {
+    value: shown(value, units, digits),
+    limit: parts.map((part) => shown(part, units, digits)).join(""),
+  };
 }
 
 /** The result, or the refusal in its place where one no must not end the rest. */

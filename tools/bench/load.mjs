@@ -7,6 +7,7 @@ import webpack from "webpack";
 
 import { generate } from "../generate.mjs";
 import { root } from "../project.mjs";
+import { typescript } from "../webpack.mjs";
 
 /**
  * @typedef {(id: string) => (...cells: unknown[]) => unknown} FormulaById
@@ -31,9 +32,7 @@ export async function loadFormulas() {
     externals: { "@odoo/o-spreadsheet": "commonjs2 @odoo/o-spreadsheet" },
     resolve: { extensions: [".ts", ".js", ".json"] },
     module: {
-      rules: [
-        { test: /\.ts$/, loader: "swc-loader", options: { jsc: { parser: { syntax: "typescript" } } } },
-      ],
+      rules: [typescript],
     },
   });
   Object.assign(globalThis, {
