@@ -45,27 +45,28 @@ export class Refusal extends Error {
 
   /** The sentence a person reads, in their units: `wall = -0.065 in: must be above 0`. */
   sentence(units: Units): string {
-    const { value, limit } = words(this, units);
-    return `${this.argument} = ${value}: ${limit}`;
+    const digits = digitsOf(this, units);
+    return `${this.argument} = ${shown(this.value, units, digits)}: ${limit(this, units, digits)}`;
   }
 
   /** The same for a place beside the value itself: `wall: must be above 0`. */
   remark(units: Units): string {
-    return `${this.argument}: ${words(this, units).limit}`;
+    return `${this.argument}: ${limit(this, units, digitsOf(this, units))}`;
   }
 }
 
-function words({ value, rule: parts }: Refusal, units: Units): { value: string; limit: string } {
+function digitsOf({ value, rule: parts }: Refusal, units: Units): number {
   const limits = parts.filter((part) => typeof part !== "string");
+  if (limits.length === 0) return DIGITS[0];
   const tells = (few: number): boolean => {
     const told = shown(value, units, few);
-    return limits.every((limit) => shown(limit, units, few) !== told);
+    return limits.every((one) => shown(one, units, few) !== told);
   };
-  const digits = DIGITS.find(tells) ?? DIGITS[0];
-  return {
-    value: shown(value, units, digits),
-    limit: parts.map((part) => shown(part, units, digits)).join(""),
-  };
+  return DIGITS.find(tells) ?? DIGITS[0];
+}
+
+function limit({ rule: parts }: Refusal, units: Units, digits: number): string {
+  return parts.map((part) => shown(part, units, digits)).join("");
 }
 
 /** The result, or the refusal in its place where one no must not end the rest. */
