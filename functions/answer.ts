@@ -49,7 +49,13 @@ function sanitised<Result extends Answer>(result: Result): Result {
   if (!Array.isArray(result)) return clean(result) as Result;
   const width = result[0]?.length ?? 0;
   if (width === 0 || result.some((row) => row.length !== width)) throw new Error("ragged table");
-  return result.map((row) => row.map(clean)) as Result;
+  // A row that is clean goes out as it is: copies of a long table cost more than making it.
+  return result.map((row) => (row.every(isClean) ? row : row.map(clean))) as Result;
+}
+
+function isClean(value: unknown): boolean {
+  if (typeof value === "number") return Number.isFinite(value) && !Object.is(value, -0);
+  return typeof value === "boolean" || (typeof value === "string" && value.length <= LONGEST_TEXT);
 }
 
 function clean(value: unknown): Value {

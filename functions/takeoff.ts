@@ -1,7 +1,7 @@
 import { ANGLE, COUNT, DURATION, FLOW, LENGTH, SPEED, TIME, VOLUME } from "../src/quantity";
-import { orRefusal, Refusal } from "../src/refusal";
-import type { Entry, Line, Takeoff } from "../src/takeoff";
-import { takeoff } from "../src/takeoff";
+import { Refusal } from "../src/refusal";
+import type { Counted, Line } from "../src/takeoff";
+import { Takeoff } from "../src/takeoff";
 import type { Value } from "./answer";
 import { answer } from "./answer";
 import type { Reader } from "./cells";
@@ -28,7 +28,7 @@ const HEADER = "header";
  * @equation machine = 30 s + START_DWELL + π·d·(360° + overlap)/360°/v + 3·b/v + 15 s, v = TRAVEL_SUGGEST, b = 1 mm + 2 × wall; hours = n·(machine + handling); gas = n·(torchFlow·machine + purgeFlow·(purgeSeconds + machine))
  * @validity As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 0 to 1000000000; wall 0.001 to 100 mm (0.00004 to 3.94 in), od to 10 m (394 in); up to 200000 rows. The first row that is not blank is a header if it has no digit in quantity, od and wall. One head working by itself: CREW_OUTPUT tells what several put out.
  * @source Sum over the joints; 30 s and 15 s of gas and a downslope of three bead widths are common practice. The bore purge stays on through the cycle.
- * @example =BEAD.TAKEOFF({"joints","od","wall";120,1,0.065;8,2,"0.065"}, 300) → "", "", "", "", "header"; 5.138, …
+ * @example =BEAD.TAKEOFF({"joints","od","wall";120,1,0.065;8,2,0.109}, 300) → "", "", "", "", "header"; 5.138, …
  */
 export function takeoffCells(
   joints: unknown[][],
@@ -41,17 +41,23 @@ export function takeoffCells(
 ): unknown[][] {
   return answer(units, (read) => {
     const rows = readRows(joints);
-    const header = rows.findIndex((row) => !isBlankRow(row));
-    const headed = header >= 0 && isHeader(rows[header] ?? []) ? header : undefined;
-    const entries = rows.map((row, at) => (at === headed ? undefined : readEntry(read, row)));
-    const sums = takeoff(entries, {
+    const sums = new Takeoff({
       handling: read.numberOr("handlingSeconds", handlingSeconds, TIME, 0),
       torchFlow: read.numberOr("torchFlow", torchFlow, FLOW, 0),
       purgeFlow: read.numberOr("purgeFlow", purgeFlow, FLOW, 0),
       purgeSeconds: read.numberOr("purgeSeconds", purgeSeconds, TIME, 0),
       overlap: read.numberOr("overlap", overlap, ANGLE, 0),
     });
-    return write(read, sums, headed);
+    const first = rows.findIndex((row) => !isBlankRow(row));
+    const lines = rows.map((row, at) => {
+      if (isBlankRow(row)) return withoutNumbers("");
+      if (at === first && isHeader(row)) return withoutNumbers(HEADER);
+      return writeLine(
+        read,
+        sums.add(() => readLine(read, row)),
+      );
+    });
+    return [...lines, writeSums(read, sums)];
   });
 }
 
@@ -68,10 +74,6 @@ function readRows(joints: unknown): unknown[][] {
   throw new Refusal("joints", `${String(width)} column${width === 1 ? "" : "s"}`, [
     `must be 3 or 4: ${COLUMNS}`,
   ]);
-}
-
-function readEntry(read: Reader, row: readonly unknown[]): Entry {
-  return isBlankRow(row) ? undefined : orRefusal(() => readLine(read, row));
 }
 
 function readLine(read: Reader, [quantity, od, wall, material]: readonly unknown[]): Line {
@@ -93,17 +95,18 @@ function isHeader(row: readonly unknown[]): boolean {
   return titles.length > 0 && titles.every((cell) => typeof cell === "string" && !/\p{N}/u.test(cell));
 }
 
-function write(read: Reader, { rows, ...sums }: Takeoff, headed: number | undefined): Value[][] {
-  const lines = rows.map((row, at): Value[] => {
-    if (row === undefined) return ["", "", "", "", at === headed ? HEADER : ""];
-    if (row instanceof Refusal) return ["", "", "", "", row.remark(read.units)];
-    const { speed, machine, seconds, gas } = row;
-    return [read.give(speed, SPEED), machine, read.give(seconds, DURATION), read.give(gas, VOLUME), ""];
-  });
-  return [...lines, ["", "", read.give(sums.seconds, DURATION), read.give(sums.gas, VOLUME), standing(sums)]];
+function withoutNumbers(remark: string): Value[] {
+  return ["", "", "", "", remark];
 }
 
-function standing({ counted, leftOut }: Omit<Takeoff, "rows">): string {
-  if (leftOut > 0) return `${String(leftOut)} line${leftOut === 1 ? "" : "s"} left out`;
-  return counted > 0 ? "all lines counted" : "no lines to count";
+function writeLine(read: Reader, line: Counted | Refusal): Value[] {
+  if (line instanceof Refusal) return withoutNumbers(line.remark(read.units));
+  const { speed, machine, seconds, gas } = line;
+  return [read.give(speed, SPEED), machine, read.give(seconds, DURATION), read.give(gas, VOLUME), ""];
+}
+
+function writeSums(read: Reader, { seconds, gas, counted, leftOut }: Takeoff): Value[] {
+  const all = counted > 0 ? "all lines counted" : "no lines to count";
+  const standing = leftOut > 0 ? `${String(leftOut)} line${leftOut === 1 ? "" : "s"} left out` : all;
+  return ["", "", read.give(seconds, DURATION), read.give(gas, VOLUME), standing];
 }

@@ -17,6 +17,11 @@ export function atLeast0(argument: string, value: number, of: Quantity): number 
   throw new Refusal(argument, amount(value, of), rule`must not be below 0`);
 }
 
+export function atMost(argument: string, value: number, of: Quantity, most: number): number {
+  if (value <= most) return value;
+  throw new Refusal(argument, amount(value, of), rule`must be at most ${amount(most, of)}`);
+}
+
 export function between(argument: string, value: number, of: Quantity, least: number, most: number): number {
   if (value >= least && value <= most) return value;
   throw new Refusal(

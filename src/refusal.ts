@@ -45,27 +45,28 @@ export class Refusal extends Error {
 
   /** The sentence a person reads, in their units: `wall = -0.065 in: must be above 0`. */
   sentence(units: Units): string {
-    const digits = this.#digits(units);
-    return `${this.argument} = ${shown(this.value, units, digits)}: ${this.#limit(units, digits)}`;
+    const digits = digitsOf(this, units);
+    return `${this.argument} = ${shown(this.value, units, digits)}: ${limit(this, units, digits)}`;
   }
 
-  /** The same beside the value itself, which needs no repeating: `wall: must be above 0`. */
+  /** The same for a place beside the value itself: `wall: must be above 0`. */
   remark(units: Units): string {
-    return `${this.argument}: ${this.#limit(units, this.#digits(units))}`;
+    return `${this.argument}: ${limit(this, units, digitsOf(this, units))}`;
   }
+}
 
-  #limit(units: Units, digits: number): string {
-    return this.rule.map((part) => shown(part, units, digits)).join("");
-  }
+function digitsOf({ value, rule: parts }: Refusal, units: Units): number {
+  const limits = parts.filter((part) => typeof part !== "string");
+  if (limits.length === 0) return DIGITS[0];
+  const tells = (few: number): boolean => {
+    const told = shown(value, units, few);
+    return limits.every((one) => shown(one, units, few) !== told);
+  };
+  return DIGITS.find(tells) ?? DIGITS[0];
+}
 
-  #digits(units: Units): number {
-    const limits = this.rule.filter((part) => typeof part !== "string");
-    const tells = (few: number): boolean => {
-      const value = shown(this.value, units, few);
-      return limits.every((limit) => shown(limit, units, few) !== value);
-    };
-    return DIGITS.find(tells) ?? DIGITS[0];
-  }
+function limit({ rule: parts }: Refusal, units: Units, digits: number): string {
+  return parts.map((part) => shown(part, units, digits)).join("");
 }
 
 /** The result, or the refusal in its place where one no must not end the rest. */

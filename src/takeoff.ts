@@ -4,7 +4,7 @@ import { commonBeadWidth } from "./bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope, cycleTime } from "./cycle";
 import { jointGas } from "./gas-supply";
 import { dwellNumber } from "./heat-flow/start-dwell";
-import { above0, atLeast0, between, tube, wholeFrom0 } from "./limits";
+import { atLeast0, atMost, between, tube, wholeFrom0 } from "./limits";
 import type { Material } from "./material";
 import { ANGLE, FLOW, LENGTH, TIME } from "./quantity";
 import { orRefusal, Refusal } from "./refusal";
@@ -41,18 +41,6 @@ export interface Counted {
   readonly gas: number;
 }
 
-/** An entry of the list: a line, why it could not be read, or nothing. */
-export type Entry = Line | Refusal | undefined;
-
-export interface Takeoff {
-  /** One an entry, in its place: what it takes, why it is left out, or nothing. */
-  readonly rows: readonly (Counted | Refusal | undefined)[];
-  readonly seconds: number;
-  readonly gas: number;
-  readonly counted: number;
-  readonly leftOut: number;
-}
-
 /** Far beyond any list or tube; inside, no line can grow so large that it spoils the sums of the others. */
 const MOST_JOINTS = 1e9;
 const LARGEST_OD = 10;
@@ -60,33 +48,48 @@ const LARGEST_OD = 10;
 const WALLS = [1e-6, 0.1] as const;
 
 /**
- * Counts a list in one pass. A line's machine time is prepurge 30 s, dwell, turn with overlap at the suggested speed,
+ * A list counted line by line. A line's machine time is prepurge 30 s, dwell, turn with overlap at the suggested speed,
  * downslope, postpurge 15 s; its gas quantity × (torch flow × machine time + purge flow × (purge time + machine time)).
  */
-export function takeoff(entries: readonly Entry[], terms: Terms): Takeoff {
-  atLeast0("handlingSeconds", terms.handling, TIME);
-  atLeast0("torchFlow", terms.torchFlow, FLOW);
-  atLeast0("purgeFlow", terms.purgeFlow, FLOW);
-  atLeast0("purgeSeconds", terms.purgeSeconds, TIME);
-  atLeast0("overlap", terms.overlap, ANGLE);
-  // The dwell is slow to find, but the suggested speed is that of one v·b/(4α): so is the dwell, in units of b²/α.
-  const dwell = dwellNumber(SUGGESTED_PECLET);
-  const rows = entries.map((entry) =>
-    entry === undefined || entry instanceof Refusal ? entry : orRefusal(() => count(entry, terms, dwell)),
-  );
-  const counted = rows.filter((row): row is Counted => row !== undefined && !(row instanceof Refusal));
-  return {
-    rows,
-    seconds: counted.reduce((sum, { seconds }) => sum + seconds, 0),
-    gas: counted.reduce((sum, { gas }) => sum + gas, 0),
-    counted: counted.length,
-    leftOut: rows.filter((row) => row instanceof Refusal).length,
-  };
+export class Takeoff {
+  /** Sums of the lines counted, s and m³. */
+  seconds = 0;
+  gas = 0;
+  counted = 0;
+  leftOut = 0;
+  readonly #terms: Terms;
+  /**
+   * Dwell in units of b²/α. It is slow to find, but the suggested speed is that of one v·b/(4α), and so the same for
+   * every line.
+   */
+  readonly #dwell = dwellNumber(SUGGESTED_PECLET);
+
+  constructor(terms: Terms) {
+    atLeast0("handlingSeconds", terms.handling, TIME);
+    atLeast0("torchFlow", terms.torchFlow, FLOW);
+    atLeast0("purgeFlow", terms.purgeFlow, FLOW);
+    atLeast0("purgeSeconds", terms.purgeSeconds, TIME);
+    atLeast0("overlap", terms.overlap, ANGLE);
+    this.#terms = terms;
+  }
+
+  /** Adds a line to the sums, or leaves out one that cannot be read or counted and says why: no line is lost unseen. */
+  add(readLine: () => Line): Counted | Refusal {
+    const line = orRefusal(() => count(readLine(), this.#terms, this.#dwell));
+    if (line instanceof Refusal) {
+      this.leftOut += 1;
+    } else {
+      this.counted += 1;
+      this.seconds += line.seconds;
+      this.gas += line.gas;
+    }
+    return line;
+  }
 }
 
 function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: number): Counted {
   wholeFrom0("quantity", quantity, MOST_JOINTS);
-  between("od", above0("od", od, LENGTH), LENGTH, 0, LARGEST_OD);
+  atMost("od", od, LENGTH, LARGEST_OD);
   tube(od, wall);
   between("wall", wall, LENGTH, ...WALLS);
   const beadWidth = commonBeadWidth(wall);

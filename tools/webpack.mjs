@@ -9,7 +9,7 @@ import webpack from "webpack";
 
 import { dist, root } from "./project.mjs";
 
-const typescript = {
+export const typescript = {
   test: /\.ts$/,
   exclude: /node_modules/,
   use: {

@@ -20,8 +20,20 @@ const OF_EACH_SYSTEM = ["ELECTRODE_DIAMETER", "FEELER_STACK", "PIPE_OD", "PIPE_W
 
 const other = (units: Units): Units => (units === "US" ? "SI" : "US");
 
-function converted(cell: unknown, of: Quantity | undefined, from: Units): unknown {
-  if (Array.isArray(cell)) return cell.map((one: unknown) => converted(one, of, from));
+/** The words on one column of a table, where a text has "Columns: …; …". */
+function columnIn(text: string, column: number): string | undefined {
+  return /^Columns?: (.*)/.exec(text)?.[1]?.split(";")[column];
+}
+
+/** The cells of an argument in the other system, column by column where its description tells them apart. */
+function converted(cell: unknown, description: string, from: Units): unknown {
+  if (!Array.isArray(cell)) return convertedNumber(cell, quantityIn(description), from);
+  return (cell as unknown[][]).map((row) =>
+    row.map((one, c) => convertedNumber(one, quantityIn(columnIn(description, c) ?? description), from)),
+  );
+}
+
+function convertedNumber(cell: unknown, of: Quantity | undefined, from: Units): unknown {
   if (typeof cell !== "number" || of === undefined) return cell;
   return fromBase(toBase(cell, of, from), of, other(from));
 }
@@ -46,8 +58,7 @@ function expectSameRow(
 
 /** The quantity of a result's column: what "Columns: …; …" of the help says, or the one that the meaning names. */
 function quantityOf({ meaning, returns }: FormulaHelp, column: number): Quantity | undefined {
-  const columns = /^Columns?: (.*)/.exec(returns)?.[1]?.split(";");
-  return quantityIn(columns?.[column] ?? meaning);
+  return quantityIn(columnIn(returns, column) ?? meaning);
 }
 
 function expectSame(about: FormulaHelp, result: unknown, from: Units, expected: unknown): void {
@@ -89,7 +100,7 @@ describe(`US and SI agree round the worked example (${RUNS})`, () => {
           const cells = example.map((cell, i) =>
             typeof cell === "number" && quantities[i] !== undefined ? cell * (factors[i] ?? 1) : cell,
           );
-          const same = cells.map((cell, i) => converted(cell, quantities[i], from));
+          const same = cells.map((cell, i) => converted(cell, about.parameters[i]?.description ?? "", from));
           cells[last] = inFrom;
           same[last] = inOther;
           const refused = refusal(id, ...cells);

@@ -1,4 +1,13 @@
-import { above0, atLeast0, between, shareAbove0, tube, wholeFrom1 } from "../../src/limits";
+import {
+  above0,
+  atLeast0,
+  atMost,
+  between,
+  shareAbove0,
+  tube,
+  wholeFrom0,
+  wholeFrom1,
+} from "../../src/limits";
 import { AMBIENT, MATERIALS, meltingRise } from "../../src/material";
 import { LENGTH, TIME } from "../../src/quantity";
 import { Refusal } from "../../src/refusal";
@@ -29,6 +38,12 @@ test("not below 0", () => {
   expect(said(() => atLeast0("dwell", NaN, TIME))).toBe("dwell = NaN s: must not be below 0");
 });
 
+test("at most, the limit allowed", () => {
+  expect(atMost("od", 10, LENGTH, 10)).toBe(10);
+  expect(said(() => atMost("od", 10.001, LENGTH, 10))).toBe("od = 10001 mm: must be at most 10000 mm");
+  expect(said(() => atMost("od", NaN, LENGTH, 10))).toBe("od = NaN mm: must be at most 10000 mm");
+});
+
 test("between, both ends allowed", () => {
   const check = (gap: number) => (): unknown => between("gap", gap, LENGTH, 0.001, 0.002);
   expect(said(check(0.001))).toBe(0.001);
@@ -55,6 +70,16 @@ test("a whole number from 1", () => {
   for (const count of [0, -1, 1.5, 11, NaN, Infinity]) {
     expect(said(() => wholeFrom1("cells", count, 10))).toBe(
       `cells = ${String(count)}: must be a whole number from 1 to 10`,
+    );
+  }
+});
+
+test("a whole number from 0", () => {
+  expect(wholeFrom0("quantity", 0, 10)).toBe(0);
+  expect(wholeFrom0("quantity", 10, 10)).toBe(10);
+  for (const count of [-1, 1.5, 11, NaN, Infinity]) {
+    expect(said(() => wholeFrom0("quantity", count, 10))).toBe(
+      `quantity = ${String(count)}: must be a whole number from 0 to 10`,
     );
   }
 });

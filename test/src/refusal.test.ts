@@ -1,5 +1,5 @@
 import { LENGTH, OXYGEN, SHARE } from "../../src/quantity";
-import { amount, Refusal, rule } from "../../src/refusal";
+import { amount, orRefusal, Refusal, rule } from "../../src/refusal";
 
 const HALF_MILLIMETRE = amount(0.0005, LENGTH);
 
@@ -53,4 +53,24 @@ describe("a value that rounds to the limit it broke", () => {
     const refusal = new Refusal("wall", HALF_MILLIMETRE, rule`must be under half of od, ${HALF_MILLIMETRE}`);
     expect(refusal.sentence("US")).toBe("wall = 0.019685 in: must be under half of od, 0.019685 in");
   });
+});
+
+test("a remark is the sentence without the value, its limit in as many digits", () => {
+  const refusal = new Refusal(
+    "gap",
+    amount(0.019685 * 0.0254, LENGTH),
+    rule`must be at least ${HALF_MILLIMETRE}`,
+  );
+  expect(refusal.remark("US")).toBe("gap: must be at least 0.0196850393701 in");
+  expect(refusal.remark("SI")).toBe("gap: must be at least 0.5 mm");
+});
+
+test("a refusal may take the place of the result; any other failure may not", () => {
+  const refusal = new Refusal("wall", "blank", ["needs a number"]);
+  const failing = (problem: Error) => (): never => {
+    throw problem;
+  };
+  expect(orRefusal(() => 5)).toBe(5);
+  expect(orRefusal(failing(refusal))).toBe(refusal);
+  expect(() => orRefusal(failing(new TypeError("broken")))).toThrow("broken");
 });
