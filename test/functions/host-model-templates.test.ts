@@ -5,7 +5,6 @@ import "../../generated/associate";
 import { formulaById } from "../../functions/catalogue";
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";
-import type { FunctionDefinition } from "../../taskpane/bench/functions-host";
 import { registerFormulas } from "../../taskpane/bench/functions-host";
 import { placeOf } from "../../taskpane/host/addresses";
 import { TEMPLATES } from "../../taskpane/templates";
@@ -25,7 +24,7 @@ function filled(cell: unknown): unknown {
 
 beforeAll(() => {
   // Before any sheet is opened: what is registered first stays.
-  registerFormulas("BEAD", functionsJson.functions as FunctionDefinition[], (id) => {
+  registerFormulas("BEAD", functionsJson.functions, (id) => {
     const formula = formulaById(id);
     return formula === undefined ? undefined : (...cells) => formula(...cells.map(filled));
   });

@@ -92,7 +92,7 @@ function once(
 /** An argument as the function gets it; what is left out is null, so that a default in the code never applies. */
 function received(given: Given, parameter: CalledParameter, blank: BlankAs): unknown {
   if (given === undefined) return null;
-  const rows = isRange(given) ? given : [[given]];
+  const rows: readonly (readonly Scalar[])[] = isRange(given) ? given : [[given]];
   const cells = rows.map((row) => row.map((cell) => coerced(cell, parameter.type, blank)));
   const refused = cells.flat().find((cell) => cell instanceof ErrorCell);
   if (refused !== undefined) return refused;
