@@ -10,7 +10,7 @@ function computed(label: string, name: string, content: string, unit: string, fo
 
 /** What a crew turns out in a shift, steady or random; the stops come off the hours first. */
 export function output(heads: string, load: string, pattern: "steady" | "random"): string {
-  return `BEAD.CREW_OUTPUT(${heads},${load},{machine},{net_hours},{availability},"${pattern}",{walk})`;
+  return `BEAD.CREW_OUTPUT(${heads},${load},{machine},{net_hours},{availability?},"${pattern}",{walk?})`;
 }
 
 export const WELD: Row[] = [
@@ -34,7 +34,7 @@ export const WELD: Row[] = [
   {
     label: "Start dwell, heat flow",
     name: "dwell",
-    content: "=BEAD.START_DWELL({wall},{speed},{bead},{material},,{sheet_units})",
+    content: "=BEAD.START_DWELL({wall},{speed},{bead},{material?},,{sheet_units})",
     look: "result",
     quantity: TIME,
   },
@@ -65,7 +65,7 @@ export const CREW: Row[] = [
   computed(
     "Heads one operator keeps busy",
     "heads_busy",
-    "=BEAD.CREW_HEADS({load},{machine},{walk})",
+    "=BEAD.CREW_HEADS({load},{machine},{walk?})",
     "",
     "0",
   ),
@@ -115,7 +115,7 @@ export const CHECKS: readonly (readonly [label: string, name: string, formula: s
   [
     "Tube and metal",
     "check_tube",
-    '=IF(BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},,{sheet_units})="fine",BEAD.REASON("TRAVEL_SUGGEST",{wall},,{material},{sheet_units}),BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},,{sheet_units}))',
+    '=IF(BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},,{sheet_units})="fine",BEAD.REASON("TRAVEL_SUGGEST",{wall},,{material?},{sheet_units}),BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},,{sheet_units}))',
   ],
   [
     "Units",
@@ -125,6 +125,6 @@ export const CHECKS: readonly (readonly [label: string, name: string, formula: s
   [
     "Crew",
     "check_crew",
-    `=IFERROR(BEAD.REASON("CREW_OUTPUT",{heads},{load},{machine},{net_hours},{availability},"steady",{walk}),${WAITS})`,
+    `=IFERROR(BEAD.REASON("CREW_OUTPUT",{heads},{load},{machine},{net_hours},{availability?},"steady",{walk?}),${WAITS})`,
   ],
 ];

@@ -49,7 +49,7 @@ function plan(units: Units): SheetPlan {
       {
         label: "Volume changes to the target",
         name: "changes",
-        content: "=BEAD.PURGE_CHANGES({target_ppm},{supply_ppm})",
+        content: "=BEAD.PURGE_CHANGES({target_ppm?},{supply_ppm?})",
         look: "result",
         quantity: COUNT,
         format: "0.00",
@@ -176,7 +176,7 @@ function listLine(form: Layout, i: number): void {
   const first = i === 0;
   form.across(4, first ? ARRAYS : ARRAYS.map(() => ""), "result", ARRAY_FORMATS);
   form.cell(4 + ARRAYS.length, first ? REMARKS : "", "verdict");
-  const takeoff = "=BEAD.TAKEOFF({list},{handling},{torch_flow},,,{overlap},{sheet_units})";
+  const takeoff = "=BEAD.TAKEOFF({list},{handling?},{torch_flow?},,,{overlap?},{sheet_units})";
   if (first) {
     form.name("takeoff", TAKEOFF);
     form.name("list_first", 4);

@@ -65,7 +65,7 @@ export const COST: Row[] = [
   {
     label: "Usable gas per container",
     name: "usable",
-    content: `=IF({supply}="liquid",{liquid_litres}*{liquid_share}*${PER_LITRE_OF_LIQUID},BEAD.GAS_CYLINDER({water_volume},{full_pressure},{residual},,{sheet_units}))`,
+    content: `=IF({supply}="liquid",{liquid_litres}*{liquid_share}*${PER_LITRE_OF_LIQUID},BEAD.GAS_CYLINDER({water_volume},{full_pressure},{residual?},,{sheet_units}))`,
     look: "result",
     quantity: VOLUME,
     format: "0.0",
@@ -113,11 +113,11 @@ export const COST: Row[] = [
 ];
 
 export const CHECKS: readonly (readonly [label: string, name: string, formula: string])[] = [
-  ["Purge of the list", "check_purge", '=BEAD.REASON("PURGE_CHANGES",{target_ppm},{supply_ppm})'],
+  ["Purge of the list", "check_purge", '=BEAD.REASON("PURGE_CHANGES",{target_ppm?},{supply_ppm?})'],
   [
     "Cylinder",
     "check_cylinder",
-    '=IF({supply}="liquid","fine",BEAD.REASON("GAS_CYLINDER",{water_volume},{full_pressure},{residual},,{sheet_units}))',
+    '=IF({supply}="liquid","fine",BEAD.REASON("GAS_CYLINDER",{water_volume},{full_pressure},{residual?},,{sheet_units}))',
   ],
   [
     "Units",

@@ -3,7 +3,7 @@
 import { HEAT_FLOW_TAIL } from "./results";
 
 export const CYCLE =
-  "{od},{speed},{prepurge},{dwell},{overlap},{downslope},{postpurge},{handling},{sheet_units}";
+  "{od},{speed},{prepurge?},{dwell},{overlap},{downslope},{postpurge?},{handling?},{sheet_units}";
 
 const WAITS = '"waits for the checks above"';
 
@@ -15,16 +15,16 @@ export const CHECKS: readonly (readonly [label: string, name: string, formula: s
       'IF(AND({sheet_units}="SI",OR(AND(SUM({wall})>0,SUM({wall})<0.3),AND(SUM({od})>0,SUM({od})<3))),"Outside diameter and wall look like inches; this sheet is in millimetres.",' +
       'BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},{bead_typed?},{sheet_units})))',
   ],
-  ["Standoff", "check_standoff", '=BEAD.REASON("STANDOFF",{wall},{allowance},{sheet_units})'],
+  ["Standoff", "check_standoff", '=BEAD.REASON("STANDOFF",{wall},{allowance?},{sheet_units})'],
   [
     "Gap round the tube",
     "check_gap",
-    `=IFERROR(BEAD.REASON("STANDOFF_SPREAD",{standoff},{od_tolerance},{runout},{sheet_units}),${WAITS})`,
+    `=IFERROR(BEAD.REASON("STANDOFF_SPREAD",{standoff},{od_tolerance},{runout?},{sheet_units}),${WAITS})`,
   ],
   [
     "Metal, speed and bead",
     "check_speed",
-    '=IF({speed_typed}="",BEAD.REASON("TRAVEL_SUGGEST",{wall},{bead_typed?},{material},{sheet_units}),BEAD.REASON("TRAVEL_RPM",{od},{speed_typed},{sheet_units}))',
+    '=IF({speed_typed}="",BEAD.REASON("TRAVEL_SUGGEST",{wall},{bead_typed?},{material?},{sheet_units}),BEAD.REASON("TRAVEL_RPM",{od},{speed_typed},{sheet_units}))',
   ],
   [
     "Amps by sector",
@@ -39,12 +39,12 @@ export const CHECKS: readonly (readonly [label: string, name: string, formula: s
   [
     "Heat input",
     "check_heat",
-    `=IFERROR(BEAD.REASON("HEAT_INPUT",{volts},MAX({means}),{speed},{heat_factor},{sheet_units}),${WAITS})`,
+    `=IFERROR(BEAD.REASON("HEAT_INPUT",{volts},MAX({means}),{speed},{heat_factor?},{sheet_units}),${WAITS})`,
   ],
   [
     "Bore purge",
     "check_purge",
-    `=IF(SUM({bore})>=SUM({od}),"bore must be under the outside diameter",IFERROR(BEAD.REASON("PURGE_TIME",{bore},{dam_spacing},{purge_flow},{target_ppm},{supply_ppm},{cells},{sheet_units}),${WAITS}))`,
+    `=IF(SUM({bore})>=SUM({od}),"bore must be under the outside diameter",IFERROR(BEAD.REASON("PURGE_TIME",{bore},{dam_spacing},{purge_flow},{target_ppm?},{supply_ppm?},{cells?},{sheet_units}),${WAITS}))`,
   ],
   [
     "Vent and pressure",

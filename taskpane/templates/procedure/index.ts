@@ -83,7 +83,7 @@ function damsAndCycle(form: Layout): void {
       {
         label: "Cycle, start to start",
         name: "cycle",
-        content: `=SUM(${lasts})`,
+        content: `=IF(COUNT(${lasts})=0,"",SUM(${lasts}))`,
         look: "result",
         quantity: TIME,
       },

@@ -21,7 +21,7 @@ import type { Row } from "../layout";
 import { BEAD, DIFFUSIVITY, DOWNSLOPE, OVERLAP, SPEED as SUGGESTED_SPEED } from "../starting-values";
 
 /** Arguments that end every heat-flow formula on the sheet: material, volts, efficiency, preheat, units. */
-export const HEAT_FLOW_TAIL = "{material},{volts_typed?},,,{sheet_units}";
+export const HEAT_FLOW_TAIL = "{material?},{volts_typed?},,,{sheet_units}";
 
 export const GAP: Row[] = [
   {
@@ -34,14 +34,14 @@ export const GAP: Row[] = [
   {
     label: "Standoff",
     name: "standoff",
-    content: "=BEAD.STANDOFF({wall},{allowance},{sheet_units})",
+    content: "=BEAD.STANDOFF({wall},{allowance?},{sheet_units})",
     look: "result",
     quantity: LENGTH,
   },
   {
     label: "Gap round the tube, least/most",
     name: "gap_least",
-    content: "=BEAD.STANDOFF_SPREAD({standoff},{od_tolerance},{runout},{sheet_units})",
+    content: "=BEAD.STANDOFF_SPREAD({standoff},{od_tolerance},{runout?},{sheet_units})",
     look: "result",
     quantity: LENGTH,
     spill: 2,
@@ -65,7 +65,8 @@ export const GAP: Row[] = [
   {
     label: "Arc voltage",
     name: "volts",
-    content: '=IF({volts_typed}="",BEAD.ARC_VOLTS({wall}/2+{allowance},{sheet_units}),{volts_typed})',
+    content:
+      '=IF({volts_typed}="",BEAD.ARC_VOLTS({wall}/2+IF({allowance}="",IF({sheet_units}="SI",0.254,0.01),{allowance}),{sheet_units}),{volts_typed})',
     look: "result",
     quantity: VOLTAGE,
   },
@@ -114,7 +115,7 @@ export const TRAVEL: Row[] = [
     label: "Start dwell",
     name: "dwell",
     content:
-      '=IF({dwell_typed}="",BEAD.START_DWELL({wall},{speed},{bead},{material},,{sheet_units}),{dwell_typed})',
+      '=IF({dwell_typed}="",BEAD.START_DWELL({wall},{speed},{bead},{material?},,{sheet_units}),{dwell_typed})',
     look: "result",
     quantity: TIME,
   },
@@ -122,7 +123,7 @@ export const TRAVEL: Row[] = [
     label: "Peak, sector 1",
     name: "peak",
     content:
-      '=IF({style}="steady","",IF({peak_typed}="",BEAD.AMPS_WALL({wall},{material},{sheet_units}),{peak_typed}))',
+      '=IF({style}="steady","",IF({peak_typed}="",BEAD.AMPS_WALL({wall},{material?},{sheet_units}),{peak_typed}))',
     look: "result",
     quantity: CURRENT,
   },
@@ -153,7 +154,7 @@ export const HEAT: Row[] = [
   {
     label: "Heat input, hottest sector",
     name: "heat",
-    content: "=BEAD.HEAT_INPUT({volts},MAX({means}),{speed},{heat_factor},{sheet_units})",
+    content: "=BEAD.HEAT_INPUT({volts},MAX({means}),{speed},{heat_factor?},{sheet_units})",
     look: "result",
     quantity: HEAT_INPUT,
   },
@@ -186,7 +187,7 @@ export const PURGE_TIMES: Row[] = [
   {
     label: "Volume changes to the target",
     name: "purge_changes",
-    content: "=BEAD.PURGE_CHANGES({target_ppm},{supply_ppm},{cells})",
+    content: "=BEAD.PURGE_CHANGES({target_ppm?},{supply_ppm?},{cells?})",
     look: "result",
     quantity: COUNT,
     format: "0.00",
@@ -194,7 +195,7 @@ export const PURGE_TIMES: Row[] = [
   {
     label: "Purge time, mixed",
     name: "purge_time",
-    content: `=BEAD.PURGE_TIME(${PURGED},{target_ppm},{supply_ppm},{cells},{sheet_units})`,
+    content: `=BEAD.PURGE_TIME(${PURGED},{target_ppm?},{supply_ppm?},{cells?},{sheet_units})`,
     look: "result",
     quantity: TIME,
   },
@@ -215,7 +216,7 @@ export const PURGE_TIMES: Row[] = [
   {
     label: "Oxygen after these, mixed",
     name: "purge_common_ppm",
-    content: `=BEAD.PURGE_OXYGEN(${PURGED},{purge_common},{supply_ppm},{cells},{sheet_units})`,
+    content: `=BEAD.PURGE_OXYGEN(${PURGED},{purge_common},{supply_ppm?},{cells?},{sheet_units})`,
     look: "result",
     quantity: OXYGEN,
   },
@@ -286,7 +287,7 @@ export const DAMS: Row[] = [
     label: "Dam from the weld, by heat",
     name: "dam_heat",
     content:
-      "=BEAD.DAM_DISTANCE({dam_limit},{od},{wall},AVERAGE({means_of_turn}),{volts},{speed},{dwell}+{overlap}/360*PI()*{od}/{speed}*60+{downslope},,{material},,{sheet_units})",
+      "=BEAD.DAM_DISTANCE({dam_limit},{od},{wall},AVERAGE({means_of_turn}),{volts},{speed},{dwell}+{overlap}/360*PI()*{od}/{speed}*60+{downslope},,{material?},,{sheet_units})",
     look: "result",
     quantity: LENGTH,
   },

@@ -46,7 +46,7 @@ export function sectorTable(form: Layout): void {
         ...spilled,
         `=IF(ISNUMBER(${mean}),IF({style}="steady",${mean},{peak}*${share}),"")`,
         `=IF(AND(ISNUMBER(${mean}),{style}<>"steady"),{back_share}*${peak},"")`,
-        `=IF(ISNUMBER(${mean}),60*{volts}*${mean}/(1000*{speed})*{heat_factor},"")`,
+        `=IF(ISNUMBER(${mean}),60*{volts}*${mean}/(1000*{speed})*IF({heat_factor}="",1,{heat_factor}),"")`,
       ],
       "result",
       FORMATS,

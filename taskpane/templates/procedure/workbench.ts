@@ -59,10 +59,10 @@ function whatIf(form: Layout): void {
       LEFT,
       [
         `=${String(step)}*{whatif_step}`,
-        `={mean_first}*(1+${change})`,
-        `=BEAD.MELT_WIDTH({wall},${amps},{speed},{material},{volts_typed?},,,{sheet_units})`,
-        `=60*{volts}*${amps}/(1000*{speed})*{heat_factor}`,
-        `=IF({heat_most}="","no maximum typed",IF(${heat}<={heat_most},"within the maximum","ABOVE the maximum"))`,
+        `=IF(ISNUMBER({mean_first}),{mean_first}*(1+${change}),"")`,
+        `=BEAD.MELT_WIDTH({wall},${amps},{speed},{material?},{volts_typed?},,,{sheet_units})`,
+        `=IF(ISNUMBER(${amps}),60*{volts}*${amps}/(1000*{speed})*IF({heat_factor}="",1,{heat_factor}),"")`,
+        `=IF(NOT(ISNUMBER(${heat})),"",IF({heat_most}="","no maximum typed",IF(${heat}<={heat_most},"within the maximum","ABOVE the maximum")))`,
       ],
       "result",
       ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General"],
@@ -123,7 +123,7 @@ function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
       LEFT,
       [
         `=ROUND(1.5*{purge_time}*${String(i)}/${String(MOMENTS - 1)},1)`,
-        `=BEAD.PURGE_OXYGEN({bore},{dam_spacing},{purge_flow},${seconds},{supply_ppm},{cells},{sheet_units})`,
+        `=BEAD.PURGE_OXYGEN({bore},{dam_spacing},{purge_flow},${seconds},{supply_ppm?},{cells?},{sheet_units})`,
         `=LN(${ppm})/LN(10)`,
         "=LN({target_ppm})/LN(10)",
       ],
