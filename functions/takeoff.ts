@@ -26,7 +26,7 @@ const HEADER = "header";
  * @param [units] "US" (default) or "SI"
  * @returns Columns: suggested speed in/min | mm/min; machine s a joint; hours of the line; gas of the line ft³ | L; remark. As many rows as joints has, and the totals: hours, gas, and how many lines are left out. A line that cannot be counted says why in its remark and has no numbers; a header has the remark "header", a blank line none.
  * @equation machine = 30 s + START_DWELL + π·d·(360° + overlap)/360°/v + 3·b/v + 15 s, v = TRAVEL_SUGGEST, b = 1 mm + 2 × wall; hours = n·(machine + handling); gas = n·(torchFlow·machine + purgeFlow·(purgeSeconds + machine))
- * @validity As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 0 to 1000000000; wall 0.001 to 100 mm (0.00004 to 3.94 in), od to 10 m (394 in); up to 200000 rows. The first row that is not blank is a header if it has no digit in quantity, od and wall. One head working by itself: CREW_OUTPUT tells what several put out.
+ * @validity As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 1 to 1000000000; wall 0.001 to 100 mm (0.00004 to 3.94 in), od to 10 m (394 in); up to 200000 rows. The first row that is not blank is a header if it has no digit in quantity, od and wall. One head working by itself: CREW_OUTPUT tells what several put out.
  * @source Sum over the joints; 30 s and 15 s of gas and a downslope of three bead widths are common practice. The bore purge stays on through the cycle.
  * @example =BEAD.TAKEOFF({"joints","od","wall";120,1,0.065;8,2,0.109}, 300) → "", "", "", "", "header"; 5.138, …
  */
@@ -81,12 +81,15 @@ function readLine(read: Reader, [quantity, od, wall, material]: readonly unknown
     quantity: read.listed("quantity", quantity, COUNT),
     od: read.listed("od", od, LENGTH),
     wall: read.listed("wall", wall, LENGTH),
-    material: readMaterial(read, material),
+    material: readMaterial(read, material === BLANK_IN_A_RANGE ? null : material),
   };
 }
 
+/** Some hosts hand a blank cell of a range over as 0; no line is made of zeros alone, no metal is called 0. */
+const BLANK_IN_A_RANGE = 0;
+
 function isBlankRow(row: readonly unknown[]): boolean {
-  return row.every(isBlank);
+  return row.every((cell) => cell === BLANK_IN_A_RANGE || isBlank(cell));
 }
 
 /** Any digit makes it a line: one that cannot be read is counted as left out, a header is not. */

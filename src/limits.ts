@@ -46,15 +46,6 @@ export function wholeFrom1(argument: string, value: number, most: number): numbe
   );
 }
 
-export function wholeFrom0(argument: string, value: number, most: number): number {
-  if (Number.isInteger(value) && value >= 0 && value <= most) return value;
-  throw new Refusal(
-    argument,
-    amount(value, COUNT),
-    rule`must be a whole number from 0 to ${amount(most, COUNT)}`,
-  );
-}
-
 /** A temperature that can be, K. */
 export function temperature(argument: string, value: number): number {
   if (value > 0) return value;

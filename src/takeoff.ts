@@ -4,7 +4,7 @@ import { commonBeadWidth } from "./bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope, cycleTime } from "./cycle";
 import { jointGas } from "./gas-supply";
 import { dwellNumber } from "./heat-flow/start-dwell";
-import { atLeast0, atMost, between, tube, wholeFrom0 } from "./limits";
+import { atLeast0, atMost, between, tube, wholeFrom1 } from "./limits";
 import type { Material } from "./material";
 import { ANGLE, FLOW, LENGTH, TIME } from "./quantity";
 import { orRefusal, Refusal } from "./refusal";
@@ -88,7 +88,7 @@ export class Takeoff {
 }
 
 function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: number): Counted {
-  wholeFrom0("quantity", quantity, MOST_JOINTS);
+  wholeFrom1("quantity", quantity, MOST_JOINTS);
   atMost("od", od, LENGTH, LARGEST_OD);
   tube(od, wall);
   between("wall", wall, LENGTH, ...WALLS);

@@ -102,7 +102,7 @@ function phaseTable(form: Layout): Drawn {
     "right",
     "phases",
     ["Phase", "starts, s", "lasts, s", "arc on"],
-    "=BEAD.CYCLE_PHASES({od},{speed},{purge}+{prepurge},{dwell},{overlap},{downslope},{postpurge},{load},{sheet_units})",
+    "=BEAD.CYCLE_PHASES({od},{speed},{purge}+{prepurge},{dwell},{overlap},{downslope},{postpurge}+0,{load},{sheet_units})",
     ["General", "0.0", "0.0", "General"],
     PHASES,
   );
