@@ -344,6 +344,34 @@ describe(`laws of the list (${RUNS})`, () => {
     );
   });
 
+  test("the same list in inches and in millimetres takes the same time and gas", () => {
+    // 1 in = 25.4 mm; 1 ft³ = 28.316846592 L; 1 ft³/h = 28.316846592/60 L/min (NIST SP 811).
+    const CUBIC_FOOT = 28.316846592;
+    fc.assert(
+      fc.property(list, terms, (joints, [handling, torch = 0, purge = 0, before, overlap]) => {
+        const us = takeoff(joints, handling, torch, purge, before, overlap);
+        const si = takeoff(
+          joints.map(([quantity, od, wall, material]) => [quantity, od * 25.4, wall * 25.4, material]),
+          handling,
+          (torch * CUBIC_FOOT) / 60,
+          (purge * CUBIC_FOOT) / 60,
+          before,
+          overlap,
+          "SI",
+        );
+        [...us.lines, us.sums].forEach((row, r) => {
+          const same = [...si.lines, si.sums][r] ?? [];
+          [25.4, 1, 1, CUBIC_FOOT].forEach((factor, column) => {
+            const [value, expected] = [row[column], same[column]];
+            if (typeof value === "number") expectNear(value * factor, expected as number);
+            else expect(expected).toBe("");
+          });
+        });
+        expect(us.sums[4]).toBe(si.sums[4]);
+      }),
+    );
+  });
+
   test("a line takes what the single formulas say, dwell and downslope included", () => {
     fc.assert(
       fc.property(line, terms, ([quantity, od, wall, material], given) => {

@@ -18,6 +18,26 @@ export async function medians(calls, settings) {
   });
 }
 
+/**
+ * Median milliseconds of calls that take long enough to be disturbed: in turns, so that whatever else the machine does
+ * falls on all of them. The first round only warms up.
+ * @param {readonly (() => unknown)[]} calls
+ * @param {number} rounds
+ * @returns {number[]}
+ */
+export function mediansInTurns(calls, rounds) {
+  /** @type {number[][]} */
+  const times = calls.map(() => []);
+  for (let round = 0; round <= rounds; round += 1) {
+    for (const [i, call] of calls.entries()) {
+      const start = performance.now();
+      call();
+      if (round > 0) times[i]?.push(performance.now() - start);
+    }
+  }
+  return times.map(median);
+}
+
 /** @param {readonly number[]} values */
 export function median(values) {
   const sorted = [...values].sort((a, b) => a - b);

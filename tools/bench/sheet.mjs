@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import path from "node:path";
 
 import { generated, NAMESPACE } from "../project.mjs";
-import { median, short } from "./measure.mjs";
+import { mediansInTurns, short } from "./measure.mjs";
 
 const CELLS = 20_000;
 const ROUNDS = 11;
@@ -18,9 +18,9 @@ const COLUMNS = [
 /**
  * @param {import("./load.mjs").FormulaById} formulaById
  * @param {import("./load.mjs").RegisterFormulas} registerFormulas
- * @returns {Promise<import("./measure.mjs").Row[]>}
+ * @returns {import("./measure.mjs").Row[]}
  */
-export async function sheetRows(formulaById, registerFormulas) {
+export function sheetRows(formulaById, registerFormulas) {
   // The engine reports every command on the console.
   console.debug = () => undefined;
   const { functions } = JSON.parse(readFileSync(path.join(generated, "functions.json"), "utf8"));
@@ -29,13 +29,10 @@ export async function sheetRows(formulaById, registerFormulas) {
   const models = COLUMNS.map(([, formula]) => filled(Model, formula));
   expectSameValues(models);
 
-  /** @type {number[][]} */
-  const times = models.map(() => []);
-  // In turns, so that whatever else the machine does falls on both.
-  for (let round = 0; round < ROUNDS; round += 1) {
-    for (const [i, model] of models.entries()) times[i]?.push(evaluation(model));
-  }
-  const medians = times.map(median);
+  const medians = mediansInTurns(
+    models.map((model) => () => evaluate(model)),
+    ROUNDS,
+  );
   return COLUMNS.map(([label], i) => {
     const time = medians[i] ?? NaN;
     return {
@@ -63,11 +60,9 @@ function filled(Model, formula) {
 }
 
 /** @param {any} model */
-function evaluation(model) {
-  const start = performance.now();
+function evaluate(model) {
   model.dispatch("EVALUATE_CELLS");
-  valueAt(model, CELLS - 1);
-  return performance.now() - start;
+  return valueAt(model, CELLS - 1);
 }
 
 /** @param {any} model @param {number} row @returns {unknown} */

@@ -1,6 +1,9 @@
-import { medians, short } from "./measure.mjs";
+import { mediansInTurns, short } from "./measure.mjs";
 
 const SIZES = [1000, 10_000, 100_000];
+/** Lines counted in one turn, whatever the size of a list: the same work, and long enough to be disturbed alike. */
+const LINES = 100_000;
+const ROUNDS = 9;
 const TERMS = [300, 20, 10, 60, 10];
 const MATERIALS = ["316L", "304L", 2205, "CS", ""];
 
@@ -12,26 +15,26 @@ const LISTS = [
   ["no line that can be used", () => [1, 1, 0.6, "316L"]],
 ];
 
-/** @param {import("./load.mjs").FormulaById} formulaById @returns {Promise<import("./measure.mjs").Row[]>} */
-export async function takeoffRows(formulaById) {
+/** @param {import("./load.mjs").FormulaById} formulaById @returns {import("./measure.mjs").Row[]} */
+export function takeoffRows(formulaById) {
   const takeoff = formulaById("TAKEOFF");
-  const rows = [];
-  for (const [kind, row] of LISTS) {
-    const lists = SIZES.map((size) => Array.from({ length: size }, (_, i) => row(i)));
-    const times = await medians(
-      lists.map((list) => [`${list.length} lines, ${kind}`, () => takeoff(list, ...TERMS)]),
-      { time: 1000, iterations: 10, warmupTime: 200, warmupIterations: 3 },
-    );
-    const each = times.map((time, i) => time / (SIZES[i] ?? NaN));
-    for (const [i, size] of SIZES.entries()) {
-      rows.push({
+  return LISTS.flatMap(([kind, row]) => {
+    const calls = SIZES.map((size) => {
+      const lists = Array.from({ length: LINES / size }, (_, list) =>
+        Array.from({ length: size }, (_, i) => row(list * size + i)),
+      );
+      return () => lists.forEach((list) => void takeoff(list, ...TERMS));
+    });
+    const times = mediansInTurns(calls, ROUNDS);
+    return SIZES.map((size, i) => {
+      const time = times[i] ?? NaN;
+      return {
         list: kind,
         lines: size,
-        ms: short(times[i] ?? NaN),
-        "µs a line": short((each[i] ?? NaN) * 1000),
-        "against linear": short((each[i] ?? NaN) / (each[0] ?? NaN)),
-      });
-    }
-  }
-  return rows;
+        ms: short((time * size) / LINES),
+        "µs a line": short((time / LINES) * 1000),
+        "against linear": short(time / (times[0] ?? NaN)),
+      };
+    });
+  });
 }
