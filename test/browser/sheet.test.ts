@@ -66,7 +66,7 @@ test("a negative wall shows the refusal in words: in the sheet, in the pane and 
   const sentence = "wall = -0.065 in: must be above 0";
   expect(await open.value("check_standoff")).toBe(sentence);
   await open.select("standoff");
-  await open.page.locator("#pane").getByText(`B25 refuses. ${sentence}`).waitFor();
+  await open.page.locator("#pane").getByText(`B26 refuses. ${sentence}`).waitFor();
   const { x, y } = await open.pointOf("standoff");
   await open.page.mouse.move(x + 5, y + 2);
   await open.page.locator(".o-error-tooltip, .o-popover").getByText(sentence).first().waitFor();
