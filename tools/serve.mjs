@@ -1,7 +1,8 @@
-/** Serves dist/ on the loopback interface only, for a browser on this machine. */
+/** Serves dist/ on the loopback interface only, for a browser or, over https, for an Excel on this machine. */
 
 import { createReadStream, statSync } from "node:fs";
 import { createServer } from "node:http";
+import { createServer as createSecureServer } from "node:https";
 import path from "node:path";
 
 import { dist } from "./project.mjs";
@@ -56,13 +57,23 @@ function plain(response, status, text) {
 }
 
 /**
- * Listens on the port, or on the next free one.
+ * As above, to pages of any origin: Excel on the web asks from its own.
+ * @param {import("node:http").IncomingMessage} request @param {import("node:http").ServerResponse} response
+ */
+function handleForExcel(request, response) {
+  response.setHeader("Access-Control-Allow-Origin", "*");
+  handle(request, response);
+}
+
+/**
+ * Listens on the port, or on the next free one of as many as are tried. With a key and a certificate it speaks https.
  * @param {number} port @param {(line: string) => void} [say]
+ * @param {{ tls?: { key: string, cert: string }, ports?: number }} [options]
  * @returns {Promise<{ address: string, close: () => Promise<void> }>}
  */
-export async function serve(port, say = () => undefined) {
-  for (let candidate = port; candidate < port + MOST_PORTS_TRIED; candidate += 1) {
-    const server = createServer(handle);
+export async function serve(port, say = () => undefined, { tls, ports = MOST_PORTS_TRIED } = {}) {
+  for (let candidate = port; candidate < port + ports; candidate += 1) {
+    const server = tls === undefined ? createServer(handle) : createSecureServer(tls, handleForExcel);
     const problem = await new Promise((resolve) => {
       server.once("error", resolve);
       server.listen(candidate, LOOPBACK, () => resolve(undefined));
@@ -71,7 +82,7 @@ export async function serve(port, say = () => undefined) {
       const bound = server.address();
       const actual = typeof bound === "object" && bound !== null ? bound.port : candidate;
       return {
-        address: `http://${LOOPBACK}:${actual}`,
+        address: tls === undefined ? `http://${LOOPBACK}:${actual}` : `https://localhost:${actual}`,
         close: () =>
           new Promise((resolve) => {
             server.close(() => resolve(undefined));
@@ -80,9 +91,12 @@ export async function serve(port, say = () => undefined) {
       };
     }
     if (problem.code !== "EADDRINUSE") throw problem;
-    say(`port ${candidate} is taken by another program; trying ${candidate + 1}`);
+    if (candidate + 1 < port + ports)
+      say(`port ${candidate} is taken by another program; trying ${candidate + 1}`);
   }
   throw new Error(
-    `ports ${port} to ${port + MOST_PORTS_TRIED - 1} are all taken; close a program or set --port`,
+    ports === 1
+      ? `port ${port} is taken by another program, and this address is the one that must be served: close that program`
+      : `ports ${port} to ${port + ports - 1} are all taken; close a program or set --port`,
   );
 }
