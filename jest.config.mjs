@@ -6,8 +6,8 @@ export default {
   transform: {
     "\\.(ts|mjs|js)$": ["@swc/jest", { jsc: { parser: { syntax: "typescript" }, target: "es2022" } }],
   },
-  // The browser sheet's engine comes as ES modules only.
-  transformIgnorePatterns: ["/node_modules/(?!@odoo/)"],
+  // The browser sheet's engine and the file writer come as ES modules only.
+  transformIgnorePatterns: ["/node_modules/(?!@odoo/|hucre/)"],
   moduleFileExtensions: ["ts", "mjs", "js", "json"],
   collectCoverageFrom: ["src/**/*.ts", "functions/**/*.ts"],
 };
