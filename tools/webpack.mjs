@@ -9,13 +9,18 @@ import webpack from "webpack";
 
 import { dist, root } from "./project.mjs";
 
-const typescript = {
+export const typescript = {
   test: /\.ts$/,
   exclude: /node_modules/,
   use: {
     loader: "swc-loader",
     options: { jsc: { parser: { syntax: "typescript" }, target: "es2020" } },
   },
+};
+
+/** The engine's "browser" entry is a script for a page of globals; its module is what can be bundled. */
+export const alias = {
+  "@odoo/o-spreadsheet$": path.join(root, "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js"),
 };
 
 /** @param {string[]} files */
@@ -60,13 +65,7 @@ export const bundles = [
   {
     ...common,
     name: "browser sheet",
-    // The engine's "browser" entry is a script for a page of globals; its module is what can be bundled.
-    resolve: {
-      ...common.resolve,
-      alias: {
-        "@odoo/o-spreadsheet$": path.join(root, "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js"),
-      },
-    },
+    resolve: { ...common.resolve, alias },
     entry: "./taskpane/bench/page.ts",
     output: {
       path: path.join(dist, "sheet"),
