@@ -1,7 +1,7 @@
 /** @type {import("jest").Config} */
 export default {
   testMatch: ["<rootDir>/test/**/*.test.ts"],
-  testPathIgnorePatterns: ["/node_modules/", "<rootDir>/test/browser/"],
+  testPathIgnorePatterns: ["/node_modules/", "<rootDir>/test/browser/", "<rootDir>/test/office/"],
   setupFiles: ["<rootDir>/test/custom-functions-host.ts"],
   transform: {
     "\\.(ts|mjs|js)$": ["@swc/jest", { jsc: { parser: { syntax: "typescript" }, target: "es2022" } }],

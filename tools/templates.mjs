@@ -11,7 +11,7 @@ import { loadFunctions } from "./built.mjs";
 import { dist, NAMESPACE, root } from "./project.mjs";
 import { alias, typescript } from "./webpack.mjs";
 
-export const templates = path.join(dist, "templates");
+const templates = path.join(dist, "templates");
 
 /** @returns {Promise<string[]>} the files written */
 export async function writeTemplates() {

@@ -20,6 +20,8 @@ export interface Stored {
   readonly formula: string;
   /** Every range in it is taken cell by cell. */
   readonly array: boolean;
+  /** Whether one of our formulas is in it. */
+  readonly ours: boolean;
 }
 
 const OURS = "BEAD.";
@@ -45,12 +47,12 @@ export function storedFormula(cell: SnapshotCell, vocabulary: Vocabulary): Store
   const { text, isTable, cellByCell, ours } = read;
   if (cell.spill === undefined) {
     if (cellByCell.length > 0 && ours) return undefined;
-    return { formula: text, array: cellByCell.length > 0 };
+    return { formula: text, array: cellByCell.length > 0, ours };
   }
-  if (isTable) return { formula: placeInTable(text, placeOf(cell.at), cell.spill), array: false };
+  if (isTable) return { formula: placeInTable(text, placeOf(cell.at), cell.spill), array: false, ours };
   // In a plain formula such a range stands for its cell on the formula's own line.
   const alongside = cellByCell.length > 0 && cellByCell.every((range) => isBeside(range, cell.spill));
-  return alongside && !ours ? { formula: text, array: false } : undefined;
+  return alongside && !ours ? { formula: text, array: false, ours } : undefined;
 }
 
 /** The row is counted over cells, so that it holds when rows are inserted inside the table. */

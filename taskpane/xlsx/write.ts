@@ -78,6 +78,7 @@ function fileCell(cell: SnapshotCell, vocabulary: Vocabulary): Partial<Cell> {
       style,
       formula: stored.formula,
       formulaResult: value,
+      ...(stored.ours ? keptAnswer(cell, value) : {}),
       ...(stored.array ? { formulaType: "array", formulaRef: cell.at, formulaDynamic: true } : {}),
     };
   }
@@ -88,6 +89,19 @@ function fileCell(cell: SnapshotCell, vocabulary: Vocabulary): Partial<Cell> {
     ...(isComputed ? { comment: { text: VALUE_ONLY } } : {}),
   };
 }
+
+/**
+ * Some spreadsheets keep only numbers and texts that are not empty, and compute any other formula again, which they cannot
+ * do with ours. So an empty answer is kept as a space, an unbreakable one since others are trimmed off, and a truth value
+ * as the number that it counts as.
+ */
+function keptAnswer({ style, format }: SnapshotCell, value: Value): Partial<Cell> {
+  if (value === "") return { formulaResult: SPACE };
+  if (typeof value !== "boolean") return {};
+  return { formulaResult: Number(value), style: fileStyle(style, format ?? TRUTH) };
+}
+const SPACE = "\u00a0";
+const TRUTH = '"TRUE";"TRUE";"FALSE"';
 
 function fileValue(value: Value): Value {
   if (typeof value !== "string" || !/^#[A-Z]/.test(value)) return value;

@@ -13,6 +13,7 @@ import { gas } from "../../taskpane/templates/gas";
 import { procedure } from "../../taskpane/templates/procedure";
 import type { Template } from "../../taskpane/templates/sheet";
 import { VALUE_ONLY } from "../../taskpane/xlsx/write";
+import { computed } from "./computed";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";
 
@@ -51,24 +52,13 @@ async function save(open: OpenSheet): Promise<File> {
   };
 }
 
-interface Computed {
-  readonly at: string;
-  readonly value: string | number | boolean;
-  readonly text: string;
-}
-
-function computed({ model }: OpenSheet): Computed[] {
-  const sheetId = model.getters.getActiveSheetId();
-  const { numberOfRows, numberOfCols } = model.getters.getSheetSize(sheetId);
-  return Array.from({ length: numberOfRows * numberOfCols }, (_, i) => {
-    const [row, col] = [Math.floor(i / numberOfCols), i % numberOfCols];
-    const { value, formattedValue } = model.getters.getEvaluatedCell({ sheetId, col, row });
-    return { at: addressOf({ column: col, row }), value: value ?? "", text: formattedValue };
-  });
-}
-
+/** The value that a cell of a file stands for. In a formula of ours a space is an empty answer, and truth a number. */
 function valueIn(cell: CellObject | undefined): unknown {
   if (cell === undefined || cell.t === "z") return "";
+  if (cell.f?.includes("_xldudf_BEAD_") === true) {
+    if (cell.v === "\u00a0") return "";
+    if (cell.z === '"TRUE";"TRUE";"FALSE"') return cell.v === 1;
+  }
   return cell.t === "e" ? cell.w : (cell.v ?? "");
 }
 

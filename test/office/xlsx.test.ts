@@ -1,0 +1,56 @@
+/** The exported files in a spreadsheet that has no add-in: what it shows and holds is what was computed. */
+
+import { readFileSync } from "node:fs";
+import path from "node:path";
+
+import type { Units } from "../../src/quantity";
+import { fileOf } from "../../taskpane/bench/save";
+import { TEMPLATES } from "../../taskpane/templates";
+import { gas } from "../../taskpane/templates/gas";
+import { dist } from "../../tools/project.mjs";
+import type { Computed } from "../taskpane/computed";
+import { computed } from "../taskpane/computed";
+import { openSheet } from "../taskpane/open-sheet";
+import type { Opened } from "./open-file";
+import { openFiles } from "./open-file";
+
+const SHEETS = TEMPLATES.flatMap((template) =>
+  (["US", "SI"] as Units[]).map((units) => [`${template.id}-${units}`, template, units] as const),
+);
+const EDITED = "edited";
+
+let opened: Map<string, Opened>;
+let edited: Computed[];
+beforeAll(async () => {
+  const files = new Map(
+    SHEETS.map(([name]) => [name, readFileSync(path.join(dist, "templates", `${name}.xlsx`))]),
+  );
+  const open = await openSheet(gas, "SI");
+  open.typeBeside("list_first", -4, 6, "25");
+  open.typeBeside("list_first", -3, 6, "48.3");
+  open.typeBeside("list_first", -2, 6, "40");
+  open.insertRow("list_first", 2);
+  open.type("price", "41.5");
+  edited = computed(open);
+  opened = openFiles(new Map<string, Uint8Array>([...files, [EDITED, await fileOf(open.model)]]));
+});
+
+function expectSame(name: string, cells: readonly Computed[]): void {
+  const file = opened.get(name);
+  expect(cells.filter(({ text }) => text !== "").length).toBeGreaterThan(150);
+  for (const { at, value, text } of cells) {
+    // A blank answer of ours is kept as a space, which nobody sees.
+    expect([at, file?.shown(at).trim()]).toEqual([at, text]);
+    if (typeof value !== "number") continue;
+    const held = Number(file?.held(at)?.v);
+    expect([at, Math.abs(held - value) <= 1e-12 * Math.abs(value)]).toEqual([at, true]);
+  }
+}
+
+test.each(SHEETS)("%s shows every text and number as computed", async (name, template, units) => {
+  expectSame(name, computed(await openSheet(template, units)));
+});
+
+test("so does a sheet with typed values and an inserted row", () => {
+  expectSame(EDITED, edited);
+});
