@@ -7,6 +7,7 @@ import type { Units } from "../../src/quantity";
 import { fileOf } from "../../taskpane/bench/save";
 import { TEMPLATES } from "../../taskpane/templates";
 import { gas } from "../../taskpane/templates/gas";
+import { procedure } from "../../taskpane/templates/procedure";
 import { dist } from "../../tools/project.mjs";
 import type { Computed } from "../taskpane/computed";
 import { computed } from "../taskpane/computed";
@@ -18,9 +19,11 @@ const SHEETS = TEMPLATES.flatMap((template) =>
   (["US", "SI"] as Units[]).map((units) => [`${template.id}-${units}`, template, units] as const),
 );
 const EDITED = "edited";
+const REFUSED = "refused";
 
 let opened: Map<string, Opened>;
 let edited: Computed[];
+let refused: Computed[];
 beforeAll(async () => {
   const files = new Map(
     SHEETS.map(([name]) => [name, readFileSync(path.join(dist, "templates", `${name}.xlsx`))]),
@@ -32,13 +35,27 @@ beforeAll(async () => {
   open.insertRow("list_first", 2);
   open.type("price", "41.5");
   edited = computed(open);
-  opened = openFiles(new Map<string, Uint8Array>([...files, [EDITED, await fileOf(open.model)]]));
+  const other = await openSheet(procedure, "US");
+  other.type("wall", "-0.065");
+  refused = computed(other);
+  opened = openFiles(
+    new Map<string, Uint8Array>([
+      ...files,
+      [EDITED, await fileOf(open.model)],
+      [REFUSED, await fileOf(other.model)],
+    ]),
+  );
 });
 
 function expectSame(name: string, cells: readonly Computed[]): void {
   const file = opened.get(name);
   expect(cells.filter(({ text }) => text !== "").length).toBeGreaterThan(150);
   for (const { at, value, text } of cells) {
+    // Without the add-in an error may go by another name.
+    if (text.startsWith("#")) {
+      expect([at, /^(#|Err:)/.test(file?.shown(at) ?? "")]).toEqual([at, true]);
+      continue;
+    }
     // A blank answer of ours is kept as a space, which nobody sees.
     expect([at, file?.shown(at).trim()]).toEqual([at, text]);
     if (typeof value !== "number") continue;
@@ -53,4 +70,11 @@ test.each(SHEETS)("%s shows every text and number as computed", async (name, tem
 
 test("so does a sheet with typed values and an inserted row", () => {
   expectSame(EDITED, edited);
+});
+
+test("a refused wall: errors stay errors, sentences stay readable", () => {
+  expectSame(REFUSED, refused);
+  const sentence = "wall = -0.065 in: must be above 0";
+  const told = refused.filter(({ text }) => text === sentence);
+  expect(told.length).toBeGreaterThan(0);
 });
