@@ -82,6 +82,7 @@ await step("exported files, opened in LibreOffice", async () => {
   if (ensureOffice() === undefined) return LEFT_OUT;
   await writeTemplates();
   jest("jest.office.config.mjs");
+  return undefined;
 });
 
 console.log(`\nRingbead: ${total.passed} passed, ${total.failed} failed`);

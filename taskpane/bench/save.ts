@@ -8,7 +8,7 @@ import { snapshotOf } from "./snapshot";
 
 export const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-const TABLES = new Set(FORMULAS.filter(({ returns }) => returns !== undefined).map(({ id }) => id));
+const TABLES = new Set(FORMULAS.filter(({ returns }) => returns !== "").map(({ id }) => id));
 
 /** The file's bytes. */
 export function fileOf(model: Model): Promise<Uint8Array> {

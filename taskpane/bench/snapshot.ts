@@ -34,14 +34,19 @@ export function snapshotOf(model: Model): Snapshot {
   return {
     name: getters.getSheetName(sheetId),
     widths: size(lastOf("column"), (col) => round(getters.getColSize(sheetId, col) / CHARACTER_WIDTH)),
-    heights: size(lastOf("row"), (row) => round(getters.getRowSize(sheetId, row) * POINTS)),
+    heights: size(lastOf("row"), (row) => {
+      const fonts = cells.filter(({ at }) => placeOf(at).row === row).map(({ style }) => style.size ?? 0);
+      return round(Math.max(getters.getRowSize(sheetId, row) * POINTS, ...fonts.map(lineHeight)));
+    }),
     cells,
     merges: merges.map(rangeOf),
-    lists: getters.getDataValidationRules(sheetId).flatMap(({ criterion, ranges }) =>
-      criterion.type === "isValueInList"
-        ? ranges.map(({ zone }) => ({ range: rangeOf(zone), allowed: criterion.values }))
-        : [],
-    ),
+    lists: getters
+      .getDataValidationRules(sheetId)
+      .flatMap(({ criterion, ranges }) =>
+        criterion.type === "isValueInList"
+          ? ranges.map(({ zone }) => ({ range: rangeOf(zone), allowed: criterion.values }))
+          : [],
+      ),
     charts,
     frozenRows: getters.getPaneDivisions(sheetId).ySplit,
     gridLines: getters.getGridLinesVisibility(sheetId),
@@ -180,6 +185,11 @@ function rangeOf({ left, right, top, bottom }: Zone): string {
   const start = addressOf({ column: left, row: top });
   const end = addressOf({ column: right, row: bottom });
   return start === end ? start : `${start}:${end}`;
+}
+
+/** Points that a line of a font takes; without a page the engine cannot measure it. */
+function lineHeight(size: number): number {
+  return 1.35 * size;
 }
 
 function round(length: number): number {

@@ -85,7 +85,8 @@ interface Call {
 }
 
 const ADDRESS = /^\$?[A-Z]{1,3}\$?\d+$/;
-const TOKEN = /"(?:[^"]|"")*"|\$?[A-Za-z_][\w.$]*:\$?[A-Za-z]+\$?\d+|\$?[A-Za-z_][\w.$]*|[\d.]+(?:[eE][+-]?\d+)?|\s+|./gs;
+const TOKEN =
+  /"(?:[^"]|"")*"|\$?[A-Za-z_][\w.$]*:\$?[A-Za-z]+\$?\d+|\$?[A-Za-z_][\w.$]*|[\d.]+(?:[eE][+-]?\d+)?|\s+|./gs;
 const SIGNS = words("+ - * / ^ & = < > % , ( )");
 
 /** Undefined where the formula speaks of anything that a file of this one sheet does not know. */

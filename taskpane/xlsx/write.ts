@@ -11,8 +11,11 @@ import type { Snapshot, SnapshotCell, SnapshotChart, Value } from "./snapshot";
 import type { Vocabulary } from "./stored";
 import { storedFormula } from "./stored";
 
+/** What a new sheet of Excel is written in. */
+const FONT = { name: "Calibri", size: 11 };
 /** Stands on a cell whose formula a file cannot keep. */
 export const VALUE_ONLY = "The value when this file was saved: it does not follow the other cells.";
+const PRINT_AREA = "_xlnm.Print_Area";
 /** Errors that a file knows; any other is the general one. */
 const ERRORS = ["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"];
 
@@ -50,7 +53,6 @@ export async function writeFile(
       ? {}
       : {
           pageSetup: {
-            printArea: absolute(print.area),
             orientation: print.landscape ? "landscape" : "portrait",
             fitToPage: true,
             fitToWidth: 1,
@@ -60,11 +62,10 @@ export async function writeFile(
   };
   const bytes = await writeXlsx({
     sheets: [sheet],
-    namedRanges: names.map((one) => ({
-      name: one.name,
-      range: onSheet(name, one.range),
-      scope: name,
-    })),
+    // The writer's own setting of a print area leaves a sheet's name with a space in it unquoted.
+    namedRanges: [...names, ...(print === undefined ? [] : [{ name: PRINT_AREA, range: print.area }])].map(
+      (one) => ({ name: one.name, range: onSheet(name, one.range), scope: name }),
+    ),
   });
   return mend(bytes);
 }
@@ -112,6 +113,7 @@ function fileStyle(style: Style, format: string | undefined): CellStyle {
   const { ink, fill, align, underline, size } = style;
   return {
     font: {
+      ...FONT,
       ...(style.bold === true ? { bold: true } : {}),
       ...(style.italic === true ? { italic: true } : {}),
       ...(size === undefined ? {} : { size }),

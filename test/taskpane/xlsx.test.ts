@@ -121,6 +121,8 @@ describe.each(SHEETS)("a file of %s in %s", (_, units, template: Template) => {
     }
     const xml = file.part("xl/worksheets/sheet1.xml");
     expect(xml.match(/<dataValidation /g)?.length).toBe(plan.lists.length + 1);
+    const area = file.book.Workbook?.Names?.find(({ Name }) => Name === "_xlnm.Print_Area");
+    expect(area?.Ref).toBe(`'${plan.title}'!${plan.print.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`);
     expect(xml).toContain('fitToWidth="1"');
     expect(xml).toContain('fitToHeight="1"');
     expect(xml).toContain(`ySplit="${String(plan.frozenRows)}"`);
