@@ -3,6 +3,8 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+
 import type { Units } from "../../src/quantity";
 import { fileOf } from "../../taskpane/bench/save";
 import { TEMPLATES } from "../../taskpane/templates";
@@ -20,6 +22,7 @@ const SHEETS = TEMPLATES.flatMap((template) =>
 );
 const EDITED = "edited";
 const REFUSED = "refused";
+const NATIVE = "-native";
 
 let opened: Map<string, Opened>;
 let edited: Computed[];
@@ -41,11 +44,26 @@ beforeAll(async () => {
   opened = openFiles(
     new Map<string, Uint8Array>([
       ...files,
+      ...[...files].map(([name, bytes]) => [name + NATIVE, nativeOnly(bytes)] as const),
       [EDITED, await fileOf(open.model)],
       [REFUSED, await fileOf(other.model)],
     ]),
   );
 });
+
+/** The same file with our answers typed in, and without the answers of native formulas, which have to be computed. */
+function nativeOnly(bytes: Uint8Array): Uint8Array {
+  const parts = unzipSync(bytes);
+  const path = "xl/worksheets/sheet1.xml";
+  const xml = strFromU8(parts[path] ?? new Uint8Array()).replace(
+    /(<c [^>]*>)(<f(?: [^>]*)?>[^<]*<\/f>)(<v>([^<]*)<\/v>)/g,
+    (_, cell: string, formula: string, answer: string, text: string) => {
+      if (!formula.includes("_xldudf_BEAD_")) return cell + formula;
+      return text === "\u00a0" ? cell : cell + answer;
+    },
+  );
+  return zipSync({ ...parts, [path]: strToU8(xml) });
+}
 
 function expectSame(name: string, cells: readonly Computed[]): void {
   const file = opened.get(name);
@@ -68,7 +86,11 @@ test.each(SHEETS)("%s shows every text and number as computed", async (name, tem
   expectSame(name, computed(await openSheet(template, units)));
 });
 
-test("so does a sheet with typed values and an inserted row", () => {
+test.each(SHEETS)("%s has native formulas that compute the same", async (name, template, units) => {
+  expectSame(name + NATIVE, computed(await openSheet(template, units)));
+});
+
+test("a sheet with typed values and an inserted row shows all as computed", () => {
   expectSame(EDITED, edited);
 });
 
