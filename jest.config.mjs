@@ -1,13 +1,13 @@
 /** @type {import("jest").Config} */
 export default {
   testMatch: ["<rootDir>/test/**/*.test.ts"],
-  testPathIgnorePatterns: ["/node_modules/", "<rootDir>/test/browser/"],
+  testPathIgnorePatterns: ["/node_modules/", "<rootDir>/test/browser/", "<rootDir>/test/office/"],
   setupFiles: ["<rootDir>/test/custom-functions-host.ts"],
   transform: {
     "\\.(ts|mjs|js)$": ["@swc/jest", { jsc: { parser: { syntax: "typescript" }, target: "es2022" } }],
   },
-  // The browser sheet's engine comes as ES modules only.
-  transformIgnorePatterns: ["/node_modules/(?!@odoo/)"],
+  // The browser sheet's engine and the file writer come as ES modules only.
+  transformIgnorePatterns: ["/node_modules/(?!@odoo/|hucre/)"],
   moduleFileExtensions: ["ts", "mjs", "js", "json"],
   collectCoverageFrom: ["src/**/*.ts", "functions/**/*.ts"],
 };

@@ -21,6 +21,8 @@ const COPIES = {
   "taskpane/pane/help.css": "help.css",
   "taskpane/bench/index.html": "sheet/index.html",
   "node_modules/@odoo/o-spreadsheet/LICENSE": "sheet/o-spreadsheet-licence.txt",
+  "node_modules/hucre/LICENSE": "sheet/hucre-licence.txt",
+  "node_modules/fflate/LICENSE": "sheet/fflate-licence.txt",
   "manifest/icon-16.png": "icon-16.png",
   "manifest/icon-32.png": "icon-32.png",
   "manifest/icon-64.png": "icon-64.png",

@@ -18,6 +18,11 @@ export const typescript = {
   },
 };
 
+/** The engine's "browser" entry is a script for a page of globals; its module is what can be bundled. */
+export const alias = {
+  "@odoo/o-spreadsheet$": path.join(root, "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js"),
+};
+
 /** @param {string[]} files */
 function fingerprint(...files) {
   const hash = createHash("sha256");
@@ -60,13 +65,7 @@ export const bundles = [
   {
     ...common,
     name: "browser sheet",
-    // The engine's "browser" entry is a script for a page of globals; its module is what can be bundled.
-    resolve: {
-      ...common.resolve,
-      alias: {
-        "@odoo/o-spreadsheet$": path.join(root, "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js"),
-      },
-    },
+    resolve: { ...common.resolve, alias },
     entry: "./taskpane/bench/page.ts",
     output: {
       path: path.join(dist, "sheet"),

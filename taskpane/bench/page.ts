@@ -17,6 +17,7 @@ import { procedure } from "../templates/procedure";
 import type { FunctionDefinition } from "./functions-host";
 import { provideFunctionsGlobal, registerFormulas } from "./functions-host";
 import { printSheet } from "./print";
+import { saveSheet } from "./save";
 
 const NAMESPACE = "BEAD";
 
@@ -47,6 +48,7 @@ async function start(): Promise<void> {
   byId("print").addEventListener("click", () => {
     printSheet(model);
   });
+  byId("save").addEventListener("click", () => void saveSheet(model));
   // For the console and the tests: what a cell holds, which the painted grid does not tell.
   Object.assign(globalThis, { ringbead: { model } });
   document.documentElement.dataset.ready = "true";

@@ -11,7 +11,8 @@ import type { Host, Inserted, SelectedCell } from "./host";
 import type { Style } from "./looks";
 import { LOOKS } from "./looks";
 
-const CHARACTER_WIDTH = 7.4;
+/** Pixels that one character of width takes. */
+export const CHARACTER_WIDTH = 7.4;
 const ROW_HEIGHT = 21;
 const COLUMNS = 20;
 const SPARE_ROWS = 40;

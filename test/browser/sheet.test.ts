@@ -1,3 +1,7 @@
+import { readFileSync } from "node:fs";
+
+import type { CellObject } from "@e965/xlsx";
+import { read } from "@e965/xlsx";
 import axe from "axe-core";
 import type axeModule from "axe-core";
 
@@ -159,3 +163,19 @@ test.each(["Procedure sheet", "Gas estimate", "Cycle plan"])(
     }
   },
 );
+
+test("the sheet is saved as a file of its name, with a typed wall in it and no foreign request", async () => {
+  await open.edit("wall", "0.083");
+  const [download] = await Promise.all([
+    open.page.waitForEvent("download"),
+    open.page.getByRole("button", { name: "Save this sheet as .xlsx" }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe("Procedure sheet.xlsx");
+  const book = read(readFileSync(await download.path()));
+  const sheet = book.Sheets["Procedure sheet"];
+  const at = book.Workbook?.Names?.find(({ Name }) => Name === "standoff")?.Ref.split("!")[1];
+  const standoff = sheet?.[at?.replaceAll("$", "") ?? ""] as CellObject | undefined;
+  expect(standoff?.v).toBeCloseTo(0.0515, 12);
+  expect(open.foreign).toEqual([]);
+  expect(open.errors).toEqual([]);
+});

@@ -1,0 +1,20 @@
+/** All cells of the sheet being shown, with their values and what they show. */
+
+import { addressOf } from "../../taskpane/host/addresses";
+import type { OpenSheet } from "./open-sheet";
+
+export interface Computed {
+  readonly at: string;
+  readonly value: string | number | boolean;
+  readonly text: string;
+}
+
+export function computed({ model }: OpenSheet): Computed[] {
+  const sheetId = model.getters.getActiveSheetId();
+  const { numberOfRows, numberOfCols } = model.getters.getSheetSize(sheetId);
+  return Array.from({ length: numberOfRows * numberOfCols }, (_, i) => {
+    const [row, col] = [Math.floor(i / numberOfCols), i % numberOfCols];
+    const { value, formattedValue } = model.getters.getEvaluatedCell({ sheetId, col, row });
+    return { at: addressOf({ column: col, row }), value: value ?? "", text: formattedValue };
+  });
+}

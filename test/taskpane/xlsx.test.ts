@@ -1,0 +1,195 @@
+/** Files of whole sheets, read back with a reader that shares no code with the writer. */
+
+import type { CellObject, WorkBook, WorkSheet } from "@e965/xlsx";
+import { read } from "@e965/xlsx";
+import { strFromU8, unzipSync } from "fflate";
+
+import type { Units } from "../../src/quantity";
+import { fileOf } from "../../taskpane/bench/save";
+import { addressOf } from "../../taskpane/host/addresses";
+import { TEMPLATES } from "../../taskpane/templates";
+import { cycle } from "../../taskpane/templates/cycle";
+import { gas } from "../../taskpane/templates/gas";
+import { procedure } from "../../taskpane/templates/procedure";
+import type { Template } from "../../taskpane/templates/sheet";
+import { VALUE_ONLY } from "../../taskpane/xlsx/write";
+import { computed } from "./computed";
+import type { OpenSheet } from "./open-sheet";
+import { openSheet } from "./open-sheet";
+
+interface File {
+  readonly bytes: Uint8Array;
+  readonly book: WorkBook;
+  readonly sheet: WorkSheet;
+  part(path: string): string;
+  cell(at: string): CellObject | undefined;
+  /** The cell of a name, some columns and rows away. */
+  named(name: string, columns?: number, rows?: number): { at: string; cell: CellObject };
+}
+
+async function save(open: OpenSheet): Promise<File> {
+  const bytes = await fileOf(open.model);
+  const parts = unzipSync(bytes);
+  const book = read(bytes, { type: "array", cellFormula: true, cellNF: true, cellStyles: true });
+  const sheet = book.Sheets[book.SheetNames[0] ?? ""];
+  if (sheet === undefined) throw new Error("the file has no sheet");
+  const cell = (at: string): CellObject | undefined => sheet[at] as CellObject | undefined;
+  return {
+    bytes,
+    book,
+    sheet,
+    cell,
+    part: (path) => strFromU8(parts[path] ?? new Uint8Array()),
+    named: (name, columns = 0, rows = 0) => {
+      const sheetId = open.model.getters.getActiveSheetId();
+      const zone = open.model.getters
+        .getNamedRanges()
+        .find((one) => one.range.sheetId === sheetId && one.name.split("__")[0] === name)?.range.zone;
+      if (zone === undefined) throw new Error(`no cell is named ${name}`);
+      const at = addressOf({ column: zone.left + columns, row: zone.top + rows });
+      return { at, cell: cell(at) ?? { t: "z" } };
+    },
+  };
+}
+
+/** The value that a cell of a file stands for. In a formula of ours a space is an empty answer, and truth a number. */
+function valueIn(cell: CellObject | undefined): unknown {
+  if (cell === undefined || cell.t === "z") return "";
+  if (cell.f?.includes("_xldudf_BEAD_") === true) {
+    if (cell.v === "\u00a0") return "";
+    if (cell.z === '"TRUE";"TRUE";"FALSE"') return cell.v === 1;
+  }
+  return cell.t === "e" ? cell.w : (cell.v ?? "");
+}
+
+const SHEETS = TEMPLATES.flatMap((template) =>
+  (["US", "SI"] as Units[]).map((units) => [template.id, units, template] as const),
+);
+
+describe.each(SHEETS)("a file of %s in %s", (_, units, template: Template) => {
+  let open: OpenSheet;
+  let file: File;
+  beforeAll(async () => {
+    open = await openSheet(template, units);
+    file = await save(open);
+  });
+
+  test("holds every value of the sheet", () => {
+    const all = computed(open);
+    expect(all.filter(({ value }) => value !== "").length).toBeGreaterThan(150);
+    for (const { at, value } of all) expect([at, valueIn(file.cell(at))]).toEqual([at, value]);
+  });
+
+  test("keeps our formulas in stored form, tables place by place, in no array", () => {
+    const stored = Object.entries(file.sheet).flatMap(([at, one]) => {
+      const { f, F } = one as CellObject;
+      return typeof f === "string" ? [{ at, f, F }] : [];
+    });
+    const ours = stored.filter(({ f }) => f.includes("_xldudf_BEAD_"));
+    expect(ours.length).toBeGreaterThan(15);
+    for (const { at, f, F } of ours) expect([at, F, f.includes("BEAD.")]).toEqual([at, undefined, false]);
+    for (const { at, f } of stored) expect([at, f.includes("__")]).toEqual([at, false]);
+  });
+
+  test("says how it is to be opened: as Excel's, without computing everything again", () => {
+    expect(file.part("docProps/app.xml")).toContain("<Application>Microsoft Excel</Application>");
+    expect(file.part("xl/workbook.xml")).toContain('<calcPr calcId="191029"/>');
+    expect(file.part("xl/workbook.xml")).not.toContain("fullCalcOnLoad");
+  });
+
+  test("has the form's names, each of this sheet only", () => {
+    const plan = template.plan(units);
+    const names = (file.book.Workbook?.Names ?? []).filter(({ Name }) => !Name.startsWith("_xlnm"));
+    expect(names.map(({ Name }) => Name).sort()).toEqual(plan.names.map(({ name }) => name).sort());
+    for (const { name, at } of plan.names) {
+      const found = names.find(({ Name }) => Name === name);
+      const range = at.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+      expect([name, found?.Sheet, found?.Ref]).toEqual([name, 0, `'${plan.title}'!${range}`]);
+    }
+  });
+
+  test("is laid out as planned: widths, merged cells, formats, lists, charts, page", () => {
+    const plan = template.plan(units);
+    plan.widths.forEach((width, i) => {
+      expect(Math.abs((file.sheet["!cols"]?.[i]?.width ?? 0) - width)).toBeLessThan(0.1);
+    });
+    const wide = plan.cells.filter(({ columns = 1, rows = 1 }) => columns * rows > 1);
+    expect(file.sheet["!merges"]?.length).toBe(wide.length);
+    for (const { at, format } of plan.cells) {
+      if (format === undefined || format === "General" || typeof file.cell(at)?.v !== "number") continue;
+      expect([at, file.cell(at)?.z]).toEqual([at, format]);
+    }
+    const xml = file.part("xl/worksheets/sheet1.xml");
+    expect(xml.match(/<dataValidation /g)?.length).toBe(plan.lists.length + 1);
+    const area = file.book.Workbook?.Names?.find(({ Name }) => Name === "_xlnm.Print_Area");
+    expect(area?.Ref).toBe(`'${plan.title}'!${plan.print.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`);
+    expect(xml).toContain('fitToWidth="1"');
+    expect(xml).toContain('fitToHeight="1"');
+    expect(xml).toContain(`ySplit="${String(plan.frozenRows)}"`);
+    plan.charts.forEach(({ title }, i) => {
+      expect(file.part(`xl/charts/chart${String(i + 1)}.xml`)).toContain(title);
+    });
+  });
+});
+
+test("a single answer of ours and a native formula, as stored", async () => {
+  const open = await openSheet(procedure, "US");
+  const file = await save(open);
+  const { cell } = file.named("standoff");
+  expect(cell.f).toMatch(/^_xldudf_BEAD_STANDOFF\(\$B\$\d+,/);
+  expect(cell.v).toBeCloseTo(0.0425, 12);
+  expect(file.named("cycle").cell.f).toMatch(/^SUM\(G\d+:G\d+\)$/);
+});
+
+test("a cell of a table of ours looks up its place, counted so that inserted rows count too", async () => {
+  const file = await save(await openSheet(cycle, "US"));
+  const first = file.named("phases").at;
+  const { cell, at } = file.named("phases", 2, 3);
+  const row = at.slice(1);
+  expect(cell.f?.startsWith("INDEX(_xldudf_BEAD_CYCLE_PHASES(")).toBe(true);
+  expect(cell.f?.endsWith(`,ROWS(E$${first.slice(1)}:E${row}),3)`)).toBe(true);
+});
+
+test("a native column over a list is stored line by line, its total as an array of one cell", async () => {
+  const file = await save(await openSheet(gas, "US"));
+  const [first, fourth] = [file.named("list_first").cell, file.named("list_first", 0, 3).cell];
+  expect(first.f).toMatch(/^IF\(ISNUMBER\(\$M\$\d+:\$M\$\d+\),/);
+  expect(fourth.f).toBe(first.f);
+  expect(fourth.F).toBeUndefined();
+  const { cell, at } = file.named("joints");
+  expect([cell.F, cell.D]).toEqual([at, true]);
+  expect(cell.v).toBe(120 + 220 + 90 + 64 + 36 + 18);
+});
+
+test("of all formulas only the rounded leaves cannot be stored: kept as their value, which says so", async () => {
+  for (const [id, units, template] of SHEETS) {
+    const open = await openSheet(template, units);
+    const file = await save(open);
+    const kept = template
+      .plan(units)
+      .cells.filter(({ content }) => typeof content === "string" && content.startsWith("="))
+      .filter(({ at }) => file.cell(at)?.f === undefined);
+    expect([id, kept.length]).toEqual([id, id === "procedure" ? 1 : 0]);
+    if (id !== "procedure") continue;
+    const feeler = file.named("feeler");
+    expect(kept[0]?.at).toBe(feeler.at);
+    expect(feeler.cell.v).toBe(open.value("feeler"));
+    expect(feeler.cell.c?.[0]?.t).toContain(VALUE_ONLY);
+  }
+});
+
+test("a sheet as a person left it: typed values, inserted rows, a refusal, formulas of their own", async () => {
+  const open = await openSheet(gas, "SI");
+  open.type("wall", "-1.65");
+  open.insertRow("list_first", 3);
+  open.typeBeside("list_first", 15, 0, "=Scratch!A1+7");
+  open.typeBeside("list_first", 15, 1, "=BEAD.STANDOFF(-1)");
+  const file = await save(open);
+  for (const { at, value } of computed(open)) expect([at, valueIn(file.cell(at))]).toEqual([at, value]);
+  const inserted = file.named("takeoff", 0, 4);
+  expect(inserted.cell.f).toMatch(/^INDEX\(_xldudf_BEAD_TAKEOFF\(/);
+  const elsewhere = file.named("list_first", 15, 0).cell;
+  expect([elsewhere.f, elsewhere.v]).toEqual([undefined, 7]);
+  const refused = file.named("list_first", 15, 1).cell;
+  expect([refused.t, refused.w]).toEqual(["e", "#VALUE!"]);
+});
