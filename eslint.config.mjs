@@ -88,6 +88,13 @@ export default ts.config(
     ),
   },
   {
+    files: ["taskpane/pane/**/*.ts", "taskpane/host/**/*.ts"],
+    rules: noImport(
+      ["/bench/", "/xlsx/", "^hucre", "^fflate"],
+      "what runs in Excel carries neither the browser sheet nor the file writer",
+    ),
+  },
+  {
     files: ["**/*.mjs"],
     languageOptions: { globals: globals.node },
   },

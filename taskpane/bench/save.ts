@@ -15,6 +15,9 @@ export function fileOf(model: Model): Promise<Uint8Array> {
   return writeFile(snapshotOf(model), (id) => TABLES.has(id));
 }
 
+/** Milliseconds. */
+const KEPT_FOR = 60_000;
+
 /** Hands the file to the browser as a download; nothing leaves the machine. */
 export async function saveSheet(model: Model): Promise<void> {
   const name = model.getters.getSheetName(model.getters.getActiveSheetId());
@@ -22,5 +25,8 @@ export async function saveSheet(model: Model): Promise<void> {
   link.href = URL.createObjectURL(new Blob([new Uint8Array(await fileOf(model))], { type: XLSX_TYPE }));
   link.download = `${name}.xlsx`;
   link.click();
-  URL.revokeObjectURL(link.href);
+  // Not at once: some browsers read the file only after the click.
+  setTimeout(() => {
+    URL.revokeObjectURL(link.href);
+  }, KEPT_FOR);
 }

@@ -64,8 +64,9 @@ function cellsOf(model: Model, sheetId: string): SnapshotCell[] {
       const cell = getters.getCell(position);
       const border = getters.getCellBorder(position)?.bottom;
       const value = getters.getEvaluatedCell(position).value ?? "";
-      if (cell === undefined && border === undefined && value === "") continue;
       const spill = spillOf(model, position);
+      // An empty place of a table keeps its formula: it may fill when an input changes.
+      if (cell === undefined && border === undefined && value === "" && spill === undefined) continue;
       cells.push({
         at: addressOf({ column: col, row }),
         value,

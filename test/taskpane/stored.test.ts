@@ -1,0 +1,48 @@
+import type { SnapshotCell } from "../../taskpane/xlsx/snapshot";
+import type { Stored } from "../../taskpane/xlsx/stored";
+import { storedFormula } from "../../taskpane/xlsx/stored";
+
+const VOCABULARY = {
+  names: new Map([["wall__3", "wall"]]),
+  givesTable: (id: string): boolean => id === "TABLE",
+};
+
+function stored(formula: string, more: Partial<SnapshotCell> = {}): Stored | undefined {
+  return storedFormula({ at: "C5", value: 1, formula, style: {}, ...more }, VOCABULARY);
+}
+
+test.each([
+  ["=bead.standoff(B4, , $C$2)", "_xldudf_BEAD_STANDOFF(B4,,$C$2)"],
+  ['=IF(A1="BEAD.X(""a"")",sum(A1:A3),1.5E-3)', 'IF(A1="BEAD.X(""a"")",SUM(A1:A3),1.5E-3)'],
+  ["=BEAD.A(wall__3)*2", "_xldudf_BEAD_A(wall)*2"],
+  ["=SWITCH(A1,1,TRUE)", "_xlfn.SWITCH(A1,1,TRUE)"],
+  ["=MAX(BEAD.TABLE(1))", "MAX(_xldudf_BEAD_TABLE(1))"],
+  ["=SUMPRODUCT(A1:A3*B1:B3)", "SUMPRODUCT(A1:A3*B1:B3)"],
+])("%s is stored as %s", (formula, expected) => {
+  expect(stored(formula)).toMatchObject({ formula: expected, array: false });
+});
+
+test.each([
+  ["another sheet", "=Scratch!A1"],
+  ["a name that is not of this sheet", "=depth+1"],
+  ["a function that files are not known to hold", "=PIVOT(1)"],
+  ["a table of ours taken cell by cell", "=ROUND(BEAD.TABLE(1),2)"],
+  ["a range of ours taken cell by cell", "=BEAD.A(1)*A1:A3"],
+])("%s cannot be stored", (_, formula) => {
+  expect(stored(formula)).toBeUndefined();
+});
+
+test("a range taken cell by cell makes an array of one cell, beside an answer of its own lines a plain formula", () => {
+  const formula = '=IF(ISNUMBER(A5:A7),1*A5:A7,"")';
+  const spill = { formula, from: { column: 2, row: 4 }, columns: 1, rows: 3 };
+  expect(stored(formula)?.array).toBe(true);
+  expect(stored(formula, { spill })?.array).toBe(false);
+  expect(stored(formula, { spill: { ...spill, from: { column: 2, row: 5 } } })).toBeUndefined();
+  expect(stored(formula, { spill: { ...spill, columns: 2 } })).toBeUndefined();
+});
+
+test("a cell of a table looks up its own row and column", () => {
+  const spill = { formula: "=BEAD.TABLE($A$1)", from: { column: 27, row: 9 }, columns: 3, rows: 4 };
+  const cell = { at: "AD12", value: 1, style: {}, spill };
+  expect(storedFormula(cell, VOCABULARY)?.formula).toBe("INDEX(_xldudf_BEAD_TABLE($A$1),ROWS(AB$10:AB12),3)");
+});
