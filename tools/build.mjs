@@ -9,6 +9,7 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 
 import { builtErrors } from "./built.mjs";
+import { nameByContent } from "./content-names.mjs";
 import { generate } from "./generate.mjs";
 import { helpPage } from "./help-page.mjs";
 import { filledIn, manifestErrors, writeManifest } from "./manifest.mjs";
@@ -21,6 +22,10 @@ const COPIES = {
   "taskpane/pane/help.css": "help.css",
   "taskpane/bench/index.html": "sheet/index.html",
   "node_modules/@odoo/o-spreadsheet/LICENSE": "sheet/o-spreadsheet-licence.txt",
+  "node_modules/@odoo/owl/LICENSE": "sheet/owl-licence.txt",
+  "node_modules/chart.js/LICENSE.md": "sheet/chart.js-licence.txt",
+  "node_modules/bootstrap/LICENSE": "sheet/bootstrap-licence.txt",
+  "node_modules/rbush/LICENSE": "sheet/rbush-licence.txt",
   "node_modules/hucre/LICENSE": "sheet/hucre-licence.txt",
   "node_modules/fflate/LICENSE": "sheet/fflate-licence.txt",
   "manifest/icon-16.png": "icon-16.png",
@@ -44,6 +49,7 @@ export async function build(url = DEVELOPMENT_URL, say = console.log) {
   const manifest = writeManifest(url);
   write("manifest.xml", manifest);
   for (const [from, to] of Object.entries(COPIES)) copyFileSync(path.join(root, from), path.join(dist, to));
+  nameByContent(dist);
 
   say("checking what was built");
   const errors = [

@@ -9,11 +9,14 @@ import { ensureChromium } from "./chromium.mjs";
 import { root } from "./project.mjs";
 import { serve } from "./serve.mjs";
 
-/** @type {{ file: string, width: number, height: number, colorScheme: "light" | "dark" }[]} */
+/** @type {{ file: string, width: number, height: number, colorScheme?: "dark", forcedColors?: "active", sheet?: string }[]} */
 const PICTURES = [
-  { file: "browser-sheet.png", width: 1280, height: 900, colorScheme: "light" },
+  { file: "browser-sheet.png", width: 1280, height: 900 },
   { file: "browser-sheet-dark.png", width: 1280, height: 900, colorScheme: "dark" },
-  { file: "browser-sheet-narrow.png", width: 420, height: 1100, colorScheme: "light" },
+  { file: "browser-sheet-narrow.png", width: 420, height: 1100 },
+  { file: "pane-forced-colours.png", width: 1000, height: 900, forcedColors: "active" },
+  { file: "gas-estimate.png", width: 1280, height: 1150, sheet: "Gas estimate" },
+  { file: "cycle-plan.png", width: 1280, height: 1150, sheet: "Cycle plan" },
 ];
 
 const executablePath = await ensureChromium();
@@ -24,10 +27,15 @@ const browser = await chromium.launch({
   args: ["--no-sandbox"],
   ...(executablePath ? { executablePath } : {}),
 });
-for (const { file, width, height, colorScheme } of PICTURES) {
-  const page = await browser.newPage({ viewport: { width, height }, colorScheme });
+for (const { file, width, height, colorScheme = "light", forcedColors = "none", sheet } of PICTURES) {
+  const page = await browser.newPage({ viewport: { width, height }, colorScheme, forcedColors });
   await page.goto(`${server.address}/sheet/`);
   await page.waitForSelector("html[data-ready]");
+  if (sheet !== undefined) {
+    await page.getByLabel("Sheet", { exact: true }).selectOption({ label: sheet });
+    await page.getByRole("button", { name: "Insert", exact: true }).click();
+    await page.getByText(`Inserted “${sheet}”`).waitFor();
+  }
   await page.waitForTimeout(500);
   await page.screenshot({ path: path.join(folder, file) });
   console.log(`docs/${file}`);
