@@ -3,6 +3,7 @@
 import { ExcelHost } from "../host/excel";
 import { functionsHeard } from "./associated";
 import { mountPane } from "./pane";
+import { themeOf } from "./theme";
 
 const namespace = document.querySelector<HTMLMetaElement>('meta[name="ringbead-namespace"]')?.content;
 
@@ -11,5 +12,7 @@ void Office.onReady().then(() => {
     functions: functionsHeard(),
     ...(namespace === undefined ? {} : { namespace }),
   });
-  mountPane(document.body, host, "help.html");
+  // Some hosts tell no theme, whatever the typings say.
+  const theme = Office.context.officeTheme as Office.OfficeTheme | undefined;
+  mountPane(document.body, host, "help.html", themeOf(theme?.bodyBackgroundColor));
 });

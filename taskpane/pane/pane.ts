@@ -9,6 +9,8 @@ import { button, element, part } from "./dom";
 import { formulaFinder } from "./finder";
 import { VERSION } from "./help";
 import { cellExplainer } from "./explain";
+import type { Theme } from "./theme";
+import { wear } from "./theme";
 import { troublePart } from "./trouble";
 
 const SYSTEM_NAMES: Record<Units, string> = {
@@ -16,8 +18,8 @@ const SYSTEM_NAMES: Record<Units, string> = {
   SI: "SI: millimetres, L/min, bar",
 };
 
-/** Builds the pane inside `root`. */
-export function mountPane(root: ParentNode & Node, host: Host, helpPage: string): void {
+/** Builds the pane inside `root`, light or dark as its surroundings are. */
+export function mountPane(root: ParentNode & Node, host: Host, helpPage: string, surroundings?: Theme): void {
   const status = element("p", { role: "status", class: "status" });
   const say = (text: string): void => {
     status.textContent = text;
@@ -34,32 +36,27 @@ export function mountPane(root: ParentNode & Node, host: Host, helpPage: string)
     }
   };
 
-  root.append(
+  const pane = element(
+    "main",
+    { class: "pane" },
+    element("h1", {}, "Ringbead"),
+    element("p", { class: "lead" }, "Orbital TIG tube welds, planned in a sheet."),
+    status,
+    insertPart(host, attempt),
+    convertPart(host, attempt),
+    cellExplainer(host),
+    formulaFinder(host, attempt),
+    troublePart(host, attempt),
+    element("details", { class: "cautions", open: "" }, element("summary", {}, "Cautions"), listOf(CAUTIONS)),
     element(
-      "main",
-      { class: "pane" },
-      element("h1", {}, "Ringbead"),
-      element("p", { class: "lead" }, "Orbital TIG tube welds, planned in a sheet."),
-      status,
-      insertPart(host, attempt),
-      convertPart(host, attempt),
-      cellExplainer(host),
-      formulaFinder(host, attempt),
-      troublePart(host, attempt),
-      element(
-        "details",
-        { class: "cautions", open: "" },
-        element("summary", {}, "Cautions"),
-        listOf(CAUTIONS),
-      ),
-      element(
-        "footer",
-        {},
-        element("a", { href: helpPage, target: "_blank", rel: "noopener" }, "Help for every formula"),
-        element("span", {}, `Version ${VERSION}`),
-      ),
+      "footer",
+      {},
+      element("a", { href: helpPage, target: "_blank", rel: "noopener" }, "Help for every formula"),
+      element("span", {}, `Version ${VERSION}`),
     ),
   );
+  wear(pane, surroundings);
+  root.append(pane);
 }
 
 type Attempt = (work: () => Promise<string>) => () => Promise<void>;

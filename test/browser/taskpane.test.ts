@@ -21,7 +21,10 @@ const OFFICE_SCRIPT = `(() => {
   };
   window.Office = {
     onReady: () => Promise.resolve(),
-    context: { requirements: { isSetSupported: () => false } },
+    context: {
+      requirements: { isSetSupported: () => false },
+      officeTheme: { bodyBackgroundColor: "#262626" },
+    },
   };
   const context = { sync: () => Promise.resolve() };
   const cell = {
@@ -125,4 +128,12 @@ test("the policy does stop what it should: another address, a script in the page
   });
   expect(stopped).toEqual({ found: ["connect-src", "script-src-elem"], escaped: false });
   expect(foreign).toEqual([]);
+});
+
+test("the pane is dark in a dark Office on a light system", async () => {
+  expect(await page.locator("main.pane").getAttribute("data-theme")).toBe("dark");
+  const background = await page
+    .locator("main.pane")
+    .evaluate((pane) => getComputedStyle(pane).backgroundColor);
+  expect(background).toBe("rgb(27, 34, 38)");
 });
