@@ -1,3 +1,4 @@
+import type { Gas } from "../src/gas";
 import { laminarFlow, reynolds } from "../src/bore-flow";
 import { blowOutPressure } from "../src/puddle";
 import { ANY_FLOW, BORE_PRESSURE, COUNT, FLOW, LENGTH, OXYGEN, SHARE, TIME, VOLUME } from "../src/quantity";
@@ -29,6 +30,11 @@ function readTarget(
 
 function readSupply(read: Reader, supplyPpm: unknown, cells: unknown): [number, number] {
   return [read.numberOr("supplyPpm", supplyPpm, OXYGEN, 0), read.numberOr("cells", cells, COUNT, 1)];
+}
+
+/** What both vent formulas end with: the gas that flows and the discharge coefficient of the hole. */
+function readOrifice(read: Reader, gas: unknown, discharge: unknown): [Gas, number] {
+  return [readGas(read, gas), read.numberOr("discharge", discharge, SHARE, SHARP_EDGE_DISCHARGE)];
 }
 
 /**
@@ -245,8 +251,7 @@ export function purgeVentCell(
       ventDiameter(
         read.number("flow", flow, FLOW),
         read.number("pressure", pressure, BORE_PRESSURE),
-        readGas(read, gas),
-        read.numberOr("discharge", discharge, SHARE, SHARP_EDGE_DISCHARGE),
+        ...readOrifice(read, gas, discharge),
       ),
       LENGTH,
     ),
@@ -278,8 +283,7 @@ export function purgePressureCell(
       ventPressure(
         read.number("flow", flow, FLOW),
         read.number("ventDiameter", ventDiameter, LENGTH),
-        readGas(read, gas),
-        read.numberOr("discharge", discharge, SHARE, SHARP_EDGE_DISCHARGE),
+        ...readOrifice(read, gas, discharge),
       ),
       BORE_PRESSURE,
     ),

@@ -1,15 +1,13 @@
 /** The cycle plan: what a crew turns out, where it is held back, and what the lot takes. */
 
 import type { Units } from "../../../src/quantity";
-import { CAUTIONS } from "../cautions";
+import { cautions, checks, FROZEN_ROWS, head, mark } from "../frame";
 import { address, Layout } from "../layout";
 import type { ChartPlan, SheetPlan, Template } from "../sheet";
-import { formName, UNITS_NAME } from "../sheet";
 import { CALENDAR, JOB, JOINT, PAPERS, RATE, SHOP } from "./inputs";
 import { CHECKS, CREW, output, WELD } from "./results";
 
 const WIDTHS = [29, 11, 11, 11, 29, 11, 11, 11];
-const FROZEN_ROWS = 3;
 const PHASES = 7;
 const HEADS = [1, 2, 3, 4, 5, 6];
 /** Load times of the two-way table, as shares of the one typed. */
@@ -17,13 +15,11 @@ const LOADS = [0.5, 0.75, 1, 1.25, 1.5];
 
 function plan(units: Units): SheetPlan {
   const form = new Layout(units);
-  form.banner("Cycle plan: heads, operators, shifts", "title");
-  form.banner(
+  head(
+    form,
+    "Cycle plan: heads, operators, shifts",
     "A plan from starting values, prove on a test coupon. The qualified procedure governs.",
-    "subtitle",
   );
-  form.cell(4, "Tinted cells are typed, the rest is computed.", "note", { columns: 4 });
-  form.blocks([{ label: "System of units", name: UNITS_NAME, content: units, look: "locked", unit: "" }], []);
   form.section("Job");
   form.blocks(JOB, PAPERS);
   form.section("Joint and shop: typed");
@@ -40,11 +36,9 @@ function plan(units: Units): SheetPlan {
   form.section("Joints a shift of one operator, steady: load time down, heads across");
   twoWayTable(form);
 
-  form.section("Checks");
-  for (const [label, name, formula] of CHECKS) form.wide(label, name, formula, "verdict");
-  form.section("Cautions");
-  for (const caution of CAUTIONS) form.banner(caution, "caution", 2);
-  form.wide("Ringbead", formName("cycle"), '="cycle plan, computed by version "&BEAD.VERSION()', "note");
+  checks(form, CHECKS);
+  cautions(form);
+  mark(form, "cycle", "cycle plan");
 
   return {
     template: "cycle",

@@ -1,6 +1,8 @@
 /** What the cycle plan computes for the crew as typed. */
 
 import { ANGLE, COUNT, LENGTH, SPEED as TRAVEL, TIME } from "../../../src/quantity";
+import type { Check } from "../frame";
+import { otherSystem } from "../frame";
 import type { Row } from "../layout";
 import { BEAD, DIFFUSIVITY, DOWNSLOPE, OVERLAP, SPEED } from "../starting-values";
 
@@ -111,17 +113,13 @@ export const CREW: Row[] = [
 ];
 
 const WAITS = '"waits for the checks above"';
-export const CHECKS: readonly (readonly [label: string, name: string, formula: string])[] = [
+export const CHECKS: readonly Check[] = [
   [
     "Tube and metal",
     "check_tube",
     '=IF(BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},,{sheet_units})="fine",BEAD.REASON("TRAVEL_SUGGEST",{wall},,{material?},{sheet_units}),BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},,{sheet_units}))',
   ],
-  [
-    "Units",
-    "check_units",
-    '=IF(AND({sheet_units}="US",OR(SUM({wall})>=0.3,SUM({od})>16)),"Outside diameter and wall look like millimetres; this sheet is in inches.",IF(AND({sheet_units}="SI",OR(AND(SUM({wall})>0,SUM({wall})<0.3),AND(SUM({od})>0,SUM({od})<3))),"Outside diameter and wall look like inches; this sheet is in millimetres.","fine"))',
-  ],
+  ["Units", "check_units", `=${otherSystem('"fine"')}`],
   [
     "Crew",
     "check_crew",

@@ -3,11 +3,10 @@
 import { DESIGNATIONS } from "../../../src/material";
 import type { Units } from "../../../src/quantity";
 import { COUNT, LENGTH } from "../../../src/quantity";
-import { CAUTIONS } from "../cautions";
 import { formatOf } from "../formats";
+import { cautions, checks, FROZEN_ROWS, head, mark, release } from "../frame";
 import { address, Layout } from "../layout";
 import type { ChartPlan, SheetPlan, Template } from "../sheet";
-import { formName, UNITS_NAME } from "../sheet";
 import { BID, JOINTS, LINES, PAPERS, SUPPLY, WELDING } from "./inputs";
 import { CHECKS, COST, TOTALS } from "./results";
 
@@ -16,7 +15,6 @@ const WIDTHS = [9, 10, 10, 10, 12, 12, 12, 12, 12, 26];
 /** Column L on holds what BEAD.TAKEOFF gives for the list, beside the printed page. */
 const TAKEOFF = 11;
 const WORKBENCH_WIDTHS = [3, 12, 12, 12, 12, 36];
-const FROZEN_ROWS = 3;
 
 const HEADINGS = [
   "joints",
@@ -33,13 +31,11 @@ const HEADINGS = [
 
 function plan(units: Units): SheetPlan {
   const form = new Layout(units, GRID);
-  form.banner("Gas estimate: orbital TIG tube welds", "title");
-  form.banner(
+  head(
+    form,
+    "Gas estimate: orbital TIG tube welds",
     "An estimate from starting values, prove on a test coupon. The qualified procedure governs.",
-    "subtitle",
   );
-  form.cell(5, "Tinted cells are typed, the rest is computed.", "note", { columns: 5 });
-  form.blocks([{ label: "System of units", name: UNITS_NAME, content: units, look: "locked", unit: "" }], []);
   form.section("Bid");
   form.blocks(BID, PAPERS);
   form.section("Shared by all joints: typed");
@@ -61,21 +57,12 @@ function plan(units: Units): SheetPlan {
   const chart = jointList(form);
   form.section("Gas and cost");
   form.blocks(TOTALS, COST);
-  form.section("Checks");
-  for (const [label, name, formula] of CHECKS) form.wide(label, name, formula, "verdict");
+  checks(form, CHECKS);
   form.section("Gas by line");
   const spaces = form.chartSpace(14, ["left"]);
-  form.section("Cautions");
-  for (const caution of CAUTIONS) form.banner(caution, "caution", 2);
-  form.section("Release");
-  for (const role of ["Prepared", "Approved"]) {
-    form.cell(0, role, "label", { columns: 3 });
-    form.cell(3, "", "line", { columns: 2 });
-    form.cell(5, "Signature, date", "label", { columns: 3 });
-    form.cell(8, "", "line", { columns: 2 });
-    form.nextLine();
-  }
-  form.wide("Ringbead", formName("gas"), '="gas estimate, computed by version "&BEAD.VERSION()', "note");
+  cautions(form);
+  release(form, ["Prepared", "Approved"]);
+  mark(form, "gas", "gas estimate");
 
   return {
     template: "gas",

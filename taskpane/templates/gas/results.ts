@@ -1,6 +1,7 @@
 /** What the gas estimate adds up, and what it costs. */
 
 import { COUNT, SHARE, VOLUME } from "../../../src/quantity";
+import type { Check } from "../frame";
 import type { Row } from "../layout";
 
 /**
@@ -112,7 +113,7 @@ export const COST: Row[] = [
   },
 ];
 
-export const CHECKS: readonly (readonly [label: string, name: string, formula: string])[] = [
+export const CHECKS: readonly Check[] = [
   ["Purge of the list", "check_purge", '=BEAD.REASON("PURGE_CHANGES",{target_ppm?},{supply_ppm?})'],
   [
     "Cylinder",

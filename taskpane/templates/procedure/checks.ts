@@ -1,5 +1,7 @@
 /** What the checks say: a sentence when something is wrong, "fine" when not. Hosts may hide the sentence of a cell. */
 
+import type { Check } from "../frame";
+import { otherSystem } from "../frame";
 import { HEAT_FLOW_TAIL } from "./results";
 
 export const CYCLE =
@@ -7,13 +9,11 @@ export const CYCLE =
 
 const WAITS = '"waits for the checks above"';
 
-export const CHECKS: readonly (readonly [label: string, name: string, formula: string])[] = [
+export const CHECKS: readonly Check[] = [
   [
     "Tube and units",
     "check_tube",
-    '=IF(AND({sheet_units}="US",OR(SUM({wall})>=0.3,SUM({od})>16)),"Outside diameter and wall look like millimetres; this sheet is in inches.",' +
-      'IF(AND({sheet_units}="SI",OR(AND(SUM({wall})>0,SUM({wall})<0.3),AND(SUM({od})>0,SUM({od})<3))),"Outside diameter and wall look like inches; this sheet is in millimetres.",' +
-      'BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},{bead_typed?},{sheet_units})))',
+    `=${otherSystem('BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},{bead_typed?},{sheet_units})')}`,
   ],
   ["Standoff", "check_standoff", '=BEAD.REASON("STANDOFF",{wall},{allowance?},{sheet_units})'],
   [

@@ -2,10 +2,9 @@
 
 import type { Units } from "../../../src/quantity";
 import { TIME } from "../../../src/quantity";
-import { CAUTIONS } from "../cautions";
+import { cautions, checks, FROZEN_ROWS, head, mark, release } from "../frame";
 import { Layout } from "../layout";
 import type { SheetPlan, Template } from "../sheet";
-import { formName, UNITS_NAME } from "../sheet";
 import { CHECKS, CYCLE } from "./checks";
 import { ARC, BORE, JOB, OXYGEN_TARGET, PAPERS, TUBE } from "./inputs";
 import { DAMS, GAP, HEAT, PURGE_FLOWS, PURGE_TIMES, TRAVEL, VERDICT } from "./results";
@@ -13,15 +12,15 @@ import { sectorTable } from "./sectors";
 import { workbench, WORKBENCH_WIDTHS } from "./workbench";
 
 const WIDTHS = [29, 11, 9, 9, 29, 11, 9, 9];
-const FROZEN_ROWS = 3;
 const PHASES = 7;
 
 function plan(units: Units): SheetPlan {
   const form = new Layout(units);
-  form.banner("Procedure sheet: orbital TIG tube weld", "title");
-  form.banner("Starting values, prove on a test coupon. The qualified procedure governs.", "subtitle");
-  form.cell(4, "Tinted cells are typed, the rest is computed.", "note", { columns: 4 });
-  form.blocks([{ label: "System of units", name: UNITS_NAME, content: units, look: "locked", unit: "" }], []);
+  head(
+    form,
+    "Procedure sheet: orbital TIG tube weld",
+    "Starting values, prove on a test coupon. The qualified procedure governs.",
+  );
 
   form.section("Job and joint");
   form.blocks(JOB, PAPERS);
@@ -41,11 +40,10 @@ function plan(units: Units): SheetPlan {
   form.section("Dams and cycle");
   damsAndCycle(form);
 
-  form.section("Checks");
-  for (const [label, name, formula] of CHECKS) form.wide(label, name, formula, "verdict");
-  form.section("Cautions");
-  for (const caution of CAUTIONS) form.banner(caution, "caution", 2);
-  release(form);
+  checks(form, CHECKS);
+  cautions(form);
+  release(form, ["Prepared", "Reviewed", "Approved"]);
+  mark(form, "procedure", "procedure sheet");
   const lastRow = form.lastRow;
   const charts = workbench(form, FROZEN_ROWS + 1);
 
@@ -90,23 +88,6 @@ function damsAndCycle(form: Layout): void {
     ],
   );
   form.downTo(underDams);
-}
-
-function release(form: Layout): void {
-  form.section("Release");
-  for (const role of ["Prepared", "Reviewed", "Approved"]) {
-    form.cell(0, role, "label");
-    form.cell(1, "", "line", { columns: 3 });
-    form.cell(4, "Signature, date", "label");
-    form.cell(5, "", "line", { columns: 3 });
-    form.nextLine();
-  }
-  form.wide(
-    "Ringbead",
-    formName("procedure"),
-    '="procedure sheet, computed by version "&BEAD.VERSION()',
-    "note",
-  );
 }
 
 export const procedure: Template = {
