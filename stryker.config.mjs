@@ -1,0 +1,19 @@
+/** Mutation testing of src/: does a test fail when the code is made wrong? `npm run mutate`; takes an hour or two. */
+
+/** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
+export default {
+  testRunner: "jest",
+  jest: { configFile: "jest.mutate.config.mjs", enableFindRelatedTests: false },
+  mutate: ["src/**/*.ts"],
+  coverageAnalysis: "perTest",
+  ignorePatterns: ["dist", "docs", "test-output", ".cache", "coverage"],
+  incremental: true,
+  incrementalFile: ".cache/mutation/incremental.json",
+  tempDirName: ".cache/mutation/sandbox",
+  reporters: ["json", "html", "progress-append-only"],
+  jsonReporter: { fileName: "test-output/mutation/mutation.json" },
+  htmlReporter: { fileName: "test-output/mutation/mutation.html" },
+  concurrency: 2,
+  timeoutMS: 10_000,
+  timeoutFactor: 3,
+};
