@@ -9,5 +9,7 @@ export default {
   // The browser sheet's engine and the file writer come as ES modules only.
   transformIgnorePatterns: ["/node_modules/(?!@odoo/|hucre/)"],
   moduleFileExtensions: ["ts", "mjs", "js", "json"],
+  // What was held against which source, for the page that tells it.
+  reporters: ["default", "<rootDir>/tools/checks-reporter.mjs"],
   collectCoverageFrom: ["src/**/*.ts", "functions/**/*.ts"],
 };

@@ -24,7 +24,9 @@ export interface FormulaHelp {
   readonly returns: string;
   readonly equation: string;
   readonly validity: string;
+  readonly assumptions: string;
   readonly source: string;
+  readonly unconfirmed: string;
   /** A formula as typed, and what it gives. */
   readonly example: string;
   readonly result: string;

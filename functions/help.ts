@@ -20,8 +20,8 @@ export function aboutCells(id: unknown): unknown[][] {
     return [
       ["meaning", about.meaning],
       ["equation", about.equation],
-      ["validity", about.validity],
-      ["source", about.source],
+      ["validity", sentences(about.validity, about.assumptions)],
+      ["source", sentences(about.source, about.unconfirmed)],
       ["example", `${about.example} → ${about.result}`],
     ];
   });
@@ -55,6 +55,14 @@ export function reasonCell(id: unknown, argument: unknown[][][]): string {
  */
 export function versionCell(): string {
   return answerAlike(() => VERSION);
+}
+
+/** What belongs in one cell: the parts that there are, each ended by a full stop where another follows. */
+function sentences(...parts: readonly string[]): string {
+  return parts
+    .filter((part) => part !== "")
+    .map((part, i, all) => (i < all.length - 1 && !part.endsWith(".") ? `${part}.` : part))
+    .join(" ");
 }
 
 function readFormula(read: Reader, id: unknown): FormulaHelp {

@@ -16,11 +16,17 @@ const LIMITS = { description: 128, parameterNames: 200, name: 64, shortestName: 
 const REQUIRED_TAGS = ["validity", "source", "example"];
 
 /**
+ * What the functions carry with them, for ABOUT and the pane.
  * @typedef {{ name: string, description: string, optional: boolean, range: boolean, repeating: boolean }} ParameterHelp
  * @typedef {{ id: string, family: string, meaning: string, parameters: ParameterHelp[], returns: string,
- *   equation: string, validity: string, source: string, example: string, result: string }} FormulaHelp
+ *   equation: string, validity: string, assumptions: string, source: string, unconfirmed: string,
+ *   example: string, result: string }} FormulaHelp
+ *
+ * What only the reference prints: the equation's lines in LaTeX, its symbols, neighbours and a figure.
+ * @typedef {{ id: string, math: string[], symbols: { symbol: string, meaning: string }[], related: string[],
+ *   figure: string }} FormulaReference
  * @typedef {{ functionsJson: object, help: { namespace: string, version: string, formulas: FormulaHelp[] },
- *   associateTs: string, errors: string[] }} Metadata
+ *   reference: FormulaReference[], associateTs: string, errors: string[] }} Metadata
  */
 
 /**
@@ -38,6 +44,8 @@ export async function readMetadata(helpPage, folder = path.join(root, "functions
   const tags = new Map(files.flatMap((file) => [...readTags(file)]));
   /** @type {FormulaHelp[]} */
   const formulas = [];
+  /** @type {FormulaReference[]} */
+  const reference = [];
   const errors = [];
   for (const [index, definition] of functions.entries()) {
     const place = generated.associate[index];
@@ -50,14 +58,20 @@ export async function readMetadata(helpPage, folder = path.join(root, "functions
     const about = formulaHelp(definition, comment, path.basename(place.sourceFileName, ".ts"));
     errors.push(...wrongWith(definition, comment, about));
     formulas.push(about);
+    reference.push(formulaReference(definition.id, comment));
   }
   const ids = formulas.map(({ id }) => id);
   errors.push(...ids.filter((id, i) => ids.indexOf(id) !== i).map((id) => `${id}: the id is used twice`));
+  for (const { id, related } of reference) {
+    const strangers = related.filter((other) => !ids.includes(other) || other === id);
+    errors.push(...strangers.map((other) => `${id}: @related names ${other}, which is no other formula`));
+  }
 
   return {
     // The generator always adds allowCustomDataForDataTypeAny, which crashes Office LTSC 2021: only the functions go on.
     functionsJson: { functions },
     help: { namespace: NAMESPACE, version: VERSION, formulas },
+    reference,
     associateTs: associations(generated.associate),
     errors,
   };
@@ -68,30 +82,37 @@ function refused(errors) {
   return {
     functionsJson: {},
     help: { namespace: NAMESPACE, version: VERSION, formulas: [] },
+    reference: [],
     associateTs: "",
     errors,
   };
 }
 
 /**
- * The tags of every formula in a file, by id.
+ * The tags of every formula in a file, by id; a tag may stand several times.
  * @param {string} file
- * @returns {Map<string, Map<string, string>>}
+ * @returns {Map<string, Map<string, string[]>>}
  */
 function readTags(file) {
   const source = ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.ES2022, true);
   const found = new Map();
   source.forEachChild((node) => {
     if (!ts.isFunctionDeclaration(node)) return;
-    const tags = new Map(
-      ts
-        .getJSDocTags(node)
-        .map((tag) => [tag.tagName.text, oneLine(ts.getTextOfJSDocComment(tag.comment) ?? "")]),
-    );
-    const id = tags.get("customfunction");
-    if (id !== undefined) found.set(id, tags);
+    /** @type {Map<string, string[]>} */
+    const tags = new Map();
+    for (const { tagName, comment } of ts.getJSDocTags(node)) {
+      const texts = tags.get(tagName.text) ?? [];
+      tags.set(tagName.text, [...texts, oneLine(ts.getTextOfJSDocComment(comment) ?? "")]);
+    }
+    const id = one(tags, "customfunction");
+    if (id !== "") found.set(id, tags);
   });
   return found;
+}
+
+/** @param {Map<string, string[]>} tags @param {string} tag */
+function one(tags, tag) {
+  return tags.get(tag)?.[0] ?? "";
 }
 
 /** @param {string} text */
@@ -101,12 +122,12 @@ function oneLine(text) {
 
 /**
  * @param {any} definition
- * @param {Map<string, string>} tags
+ * @param {Map<string, string[]>} tags
  * @param {string} family
  * @returns {FormulaHelp}
  */
 function formulaHelp(definition, tags, family) {
-  const [example = "", result = ""] = (tags.get("example") ?? "").split(" → ");
+  const [example = "", result = ""] = one(tags, "example").split(" → ");
   return {
     id: definition.id,
     family,
@@ -118,18 +139,43 @@ function formulaHelp(definition, tags, family) {
       range: parameter.dimensionality === "matrix",
       repeating: parameter.repeating === true,
     })),
-    returns: tags.get("returns") ?? "",
-    equation: tags.get("equation") ?? "",
-    validity: tags.get("validity") ?? "",
-    source: tags.get("source") ?? "",
+    returns: one(tags, "returns"),
+    equation: one(tags, "equation"),
+    validity: one(tags, "validity"),
+    assumptions: one(tags, "assumptions"),
+    source: one(tags, "source"),
+    unconfirmed: one(tags, "unconfirmed"),
     example,
     result,
   };
 }
 
 /**
+ * @param {string} id
+ * @param {Map<string, string[]>} tags
+ * @returns {FormulaReference}
+ */
+function formulaReference(id, tags) {
+  return {
+    id,
+    math: tags.get("math") ?? [],
+    symbols: listed(one(tags, "where"), ";").map((entry) => {
+      const [symbol = "", ...meaning] = entry.split(" ");
+      return { symbol, meaning: meaning.join(" ") };
+    }),
+    related: listed(one(tags, "related"), ","),
+    figure: one(tags, "figure"),
+  };
+}
+
+/** @param {string} text @param {string} mark */
+function listed(text, mark) {
+  return text === "" ? [] : text.split(mark).map((part) => part.trim());
+}
+
+/**
  * @param {any} definition
- * @param {Map<string, string>} tags
+ * @param {Map<string, string[]>} tags
  * @param {FormulaHelp} about
  */
 function wrongWith(definition, tags, about) {
@@ -148,7 +194,7 @@ function wrongWith(definition, tags, about) {
   if (names.length > LIMITS.parameterNames) wrong.push("the argument names are too long together");
   const units = about.parameters.findIndex(({ name }) => name === "units");
   if (units >= 0 && units !== about.parameters.length - 1) wrong.push("units is not the last argument");
-  for (const tag of REQUIRED_TAGS) if ((tags.get(tag) ?? "") === "") wrong.push(`@${tag} is missing`);
+  for (const tag of REQUIRED_TAGS) if (one(tags, tag) === "") wrong.push(`@${tag} is missing`);
   if (about.result === "") wrong.push("@example says no result");
   return wrong.map((what) => `${id}: ${what}`);
 }

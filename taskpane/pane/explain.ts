@@ -34,7 +34,9 @@ function explanation(cell: SelectedCell | undefined): Node[] {
         ["Meaning", formula.meaning],
         ["Equation", formula.equation],
         ["Valid for", formula.validity],
+        ["Assumes", formula.assumptions],
         ["Source", formula.source],
+        ["Not confirmed from outside", formula.unconfirmed],
       ]),
     ]),
   ];

@@ -46,7 +46,9 @@ function entry(
     facts([
       ["Equation", formula.equation],
       ["Valid for", formula.validity],
+      ["Assumes", formula.assumptions],
       ["Source", formula.source],
+      ["Not confirmed from outside", formula.unconfirmed],
       ["Example", `${formula.example} → ${formula.result}`],
     ]),
     button("Put the example in the cell", attempt(put)),

@@ -14,13 +14,23 @@ describe("ABOUT", () => {
   test.each(HELP.map((about) => [about.id, about] as const))(
     "%s: five rows, each with its text",
     (id, about) => {
-      expect(table("ABOUT", id)).toEqual([
-        ["meaning", about.meaning],
-        ["equation", about.equation],
-        ["validity", about.validity],
-        ["source", about.source],
-        ["example", `${about.example} → ${about.result}`],
+      const rows = table("ABOUT", id);
+      expect(rows.map(([label]) => label)).toEqual(["meaning", "equation", "validity", "source", "example"]);
+      const [meaning, equation, validity, source, example] = rows.map(([, text]) => String(text));
+      expect([meaning, equation, example]).toEqual([
+        about.meaning,
+        about.equation,
+        `${about.example} → ${about.result}`,
       ]);
+      for (const [text, parts] of [
+        [validity, [about.validity, about.assumptions]],
+        [source, [about.source, about.unconfirmed]],
+      ] as const) {
+        const length = parts.reduce((sum, part) => sum + part.length, 0);
+        for (const part of parts) expect(text).toContain(part);
+        // Parts stand apart by ". " or, after a full stop, by a blank.
+        expect((text ?? "").length - length).toBeLessThanOrEqual(2);
+      }
       expect([about.meaning, about.validity, about.source, about.example, about.result]).not.toContain("");
     },
   );
