@@ -26,7 +26,7 @@ const EVERYWHERE = [
   /qualified procedure/,
   /argon displaces air/i,
   /confined space/,
-  /vent/,
+  /vent [^.]*at the top/i,
   /keep the vent open/,
   /Invented example: /,
 ];
