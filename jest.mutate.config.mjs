@@ -5,6 +5,9 @@ import jest from "./jest.config.mjs";
 /** @type {import("jest").Config} */
 export default {
   ...jest,
-  testMatch: ["src", "published", "functions"].map((room) => `<rootDir>/test/${room}/**/*.test.ts`),
-  testPathIgnorePatterns: ["/node_modules/", "host-model"],
+  testMatch: ["<rootDir>/test/mutation/every-test.cjs"],
+  testEnvironment: "./test/mutation/first-failure.cjs",
+  moduleFileExtensions: [...(jest.moduleFileExtensions ?? []), "cjs"],
+  transform: { ...jest.transform, "\\.cjs$": Object.values(jest.transform ?? {})[0] ?? "" },
+  reporters: ["default"],
 };

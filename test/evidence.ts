@@ -19,11 +19,7 @@ export const BY_HAND = "worked out by hand";
 export const INDEPENDENT = "independent method";
 
 export type Standing =
-  | typeof PUBLISHED
-  | typeof MEMORY
-  | typeof COMMON_PRACTICE
-  | typeof BY_HAND
-  | typeof INDEPENDENT;
+  typeof PUBLISHED | typeof MEMORY | typeof COMMON_PRACTICE | typeof BY_HAND | typeof INDEPENDENT;
 
 /** The title: formulas, standing and source. */
 export function evidence(formulas: string, standing: Standing, source: string): string {

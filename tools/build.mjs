@@ -10,8 +10,9 @@ import { parseArgs } from "node:util";
 
 import { builtErrors } from "./built.mjs";
 import { nameByContent } from "./content-names.mjs";
+import { committedRecords, factsOf } from "./docs.mjs";
 import { generate } from "./generate.mjs";
-import { helpPage } from "./help-page.mjs";
+import { figures, helpPages } from "./help/page.mjs";
 import { filledIn, manifestErrors, writeManifest } from "./manifest.mjs";
 import { DEVELOPMENT_URL, dist, root } from "./project.mjs";
 import { bundle } from "./webpack.mjs";
@@ -44,7 +45,14 @@ export async function build(url = DEVELOPMENT_URL, say = console.log) {
   await bundle(say);
   write("functions.json", `${JSON.stringify(functionsJson, null, 1)}\n`);
   write("help.json", `${JSON.stringify(help, null, 1)}\n`);
-  write("help.html", helpPage(help));
+  for (const [file, page] of helpPages(await factsOf(committedRecords()))) write(file, page);
+  mkdirSync(path.join(dist, "figures"));
+  for (const figure of figures().keys()) {
+    copyFileSync(
+      path.join(root, "taskpane", "help", "figures", `${figure}.svg`),
+      path.join(dist, "figures", `${figure}.svg`),
+    );
+  }
   write("taskpane.html", filledIn("taskpane/pane/taskpane.html", url));
   const manifest = writeManifest(url);
   write("manifest.xml", manifest);

@@ -5,14 +5,13 @@
  */
 
 import { createHash } from "node:crypto";
-import { copyFileSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
-/** @type {Record<string, string[]>} */
-const LOADED_BY = {
-  "taskpane.html": ["listen.js", "pane.css", "taskpane.js"],
-  "help.html": ["help.css"],
-  "sheet/index.html": ["sheet.css", "sheet.js"],
+/** By folder: what its pages load. @type {Record<string, string[]>} */
+const LOADED_IN = {
+  ".": ["listen.js", "pane.css", "taskpane.js", "help.css"],
+  sheet: ["sheet.css", "sheet.js"],
 };
 /** The browser sheet asks for the pane's styles by this name too. */
 const ALSO_BY_NAME = ["pane.css"];
@@ -20,18 +19,22 @@ const DIGITS = 10;
 
 /** @param {string} dist */
 export function nameByContent(dist) {
-  for (const [page, files] of Object.entries(LOADED_BY)) {
-    const pageFile = path.join(dist, page);
-    let html = readFileSync(pageFile, "utf8");
+  for (const [folder, files] of Object.entries(LOADED_IN)) {
+    const here = path.join(dist, folder);
+    const pages = readdirSync(here)
+      .filter((name) => name.endsWith(".html"))
+      .map((name) => path.join(here, name));
     for (const file of files) {
-      const from = path.join(path.dirname(pageFile), file);
+      const from = path.join(here, file);
       const name = contentName(file, readFileSync(from));
-      if (!html.includes(`"${file}"`)) throw new Error(`${page} does not load ${file}`);
-      html = html.replaceAll(`"${file}"`, `"${name}"`);
-      copyFileSync(from, path.join(path.dirname(pageFile), name));
+      const loading = pages.filter((page) => readFileSync(page, "utf8").includes(`"${file}"`));
+      if (loading.length === 0) throw new Error(`no page loads ${file}`);
+      for (const page of loading) {
+        writeFileSync(page, readFileSync(page, "utf8").replaceAll(`"${file}"`, `"${name}"`));
+      }
+      copyFileSync(from, path.join(here, name));
       if (!ALSO_BY_NAME.includes(file)) rmSync(from);
     }
-    writeFileSync(pageFile, html);
   }
 }
 

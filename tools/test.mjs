@@ -65,6 +65,8 @@ const { ensureOffice } = await import("./office.mjs");
 const { generate } = await import("./generate.mjs");
 const { writeTemplates } = await import("./templates.mjs");
 const { build } = await import("./build.mjs");
+const { RECORDS } = await import("./checks-reporter.mjs");
+const { madeFiles, stale } = await import("./docs.mjs");
 
 await step("formulas' comments", async () => void (await generate()));
 await step("types", () => {
@@ -72,8 +74,12 @@ await step("types", () => {
 });
 await step("lint", () => tool("eslint", ".", "--max-warnings", "0"));
 await step("layout of the code", () => tool("prettier", "--check", "--log-level", "warn", "."));
-await step("unit and sheet tests", () => jest("jest.config.mjs"));
+await step("unit and sheet tests", () => jest("jest.config.mjs", { RINGBEAD_RECORD: "checks" }));
 await step("build", () => build(undefined, (line) => console.log(`   ${line}`)));
+await step("pages of docs/ that are made", async () => {
+  const old = stale(await madeFiles(JSON.parse(readFileSync(RECORDS, "utf8"))));
+  if (old.length > 0) throw new Error(`no longer so: ${old.join(", ")}; npm run docs makes them anew`);
+});
 await step("browser tests", async () => {
   const chromium = await ensureChromium();
   jest("jest.browser.config.mjs", chromium === undefined ? {} : { RINGBEAD_CHROMIUM: chromium });

@@ -1,0 +1,28 @@
+/**
+ * Every test that calls src/, in one file: a mutant then loads the sources once, not once for each file of tests.
+ * The quick and particular ones come first, since the first failure ends a mutant's run.
+ */
+
+const { readdirSync } = require("node:fs");
+const path = require("node:path");
+
+const ROOMS = ["src", "src/heat-flow", "published", "functions"];
+/** They load the browser sheet's engine or measure the machine, and say nothing of src/ that others do not. */
+const LEFT_OUT = /host-model|bounded-work/;
+/** Its spy has to be in place before the sources load. */
+const MOCKS = /src.takeoff/;
+const LAST = /any-|units-agree|heat-flow.(sectors|ring|dam)|takeoff/;
+
+const files = ROOMS.flatMap((room) => {
+  const folder = path.join(__dirname, "..", room);
+  return readdirSync(folder)
+    .filter((name) => name.endsWith(".test.ts") && !LEFT_OUT.test(name))
+    .map((name) => path.join(folder, name));
+});
+
+for (const file of [...files.filter((one) => !LAST.test(one)), ...files.filter((one) => LAST.test(one))]) {
+  describe(path.basename(file, ".test.ts"), () => {
+    if (MOCKS.test(file)) jest.isolateModules(() => require(file));
+    else require(file);
+  });
+}

@@ -1,0 +1,90 @@
+/** The add-in's help as pages of HTML: the reference with the guides, the how-to pages, and the page of checks. */
+
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+
+import { root } from "../project.mjs";
+import { checksPage } from "./checks.mjs";
+import { html } from "./markdown.mjs";
+import { referencePage } from "./reference.mjs";
+
+/** Guides that stand in the help page itself, in their order. */
+const GUIDES = ["windows", "mac", "web", "trouble", "administrators"];
+/** How-to pages, in their order: files of docs/how-to/. */
+const HOW_TO = ["procedure", "gas", "shift", "heat-input"];
+/** The pages run no script and load nothing from elsewhere. */
+const POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
+
+/** Figures by name, with what each shows. */
+export function figures() {
+  const folder = path.join(root, "taskpane", "help", "figures");
+  const files = readdirSync(folder).filter((name) => name.endsWith(".svg"));
+  return new Map(
+    files.map((file) => {
+      const svg = readFileSync(path.join(folder, file), "utf8");
+      const shows = /<desc[^>]*>([^<]+)<\/desc>/.exec(svg)?.[1] ?? "";
+      return [path.basename(file, ".svg"), shows.replace(/\s+/g, " ").trim()];
+    }),
+  );
+}
+
+/** @param {import("./reference.mjs").Facts} facts @returns {Map<string, string>} pages by file name */
+export function helpPages(facts) {
+  const { help } = facts;
+  const isFormula = (/** @type {string} */ id) => help.formulas.some((formula) => formula.id === id);
+  const howTo = HOW_TO.map((name) => {
+    const markdown = readFileSync(path.join(root, "docs", "how-to", `${name}.md`), "utf8");
+    return { file: `how-to-${name}.html`, markdown, heading: /^# (.+)$/m.exec(markdown)?.[1] ?? name };
+  });
+  const guides = GUIDES.map((name) =>
+    readFileSync(path.join(root, "taskpane", "help", `${name}.html`), "utf8"),
+  );
+  const links = [
+    ...howTo.map(({ file, heading }) => [file, heading]),
+    ...guides.map((guide) => {
+      const [, id = "", heading = ""] = /<section id="([^"]+)">\s*<h2>([^<]+)<\/h2>/.exec(guide) ?? [];
+      return [`#${id}`, heading];
+    }),
+    ["checks.html", "How the numbers are checked"],
+  ].map(([href, heading]) => `<li><a href="${href}">${heading}</a></li>`);
+  const start = `<h1>Ringbead ${help.version}</h1>\n<p>Formulas for planning orbital TIG (GTAW) tube welds.</p>\n<ul>\n${links.join("\n")}\n</ul>`;
+  return new Map([
+    [
+      "help.html",
+      page(
+        "Ringbead help",
+        `${start}\n<article>\n${html(referencePage(facts), isFormula)}</article>\n${guides.join("\n")}`,
+      ),
+    ],
+    ["checks.html", page("How the numbers are checked", home(html(checksPage(facts), isFormula)))],
+    ...howTo.map(
+      ({ file, markdown, heading }) =>
+        /** @type {const} */ ([file, page(heading, home(html(markdown, isFormula)))]),
+    ),
+  ]);
+}
+
+/** @param {string} body */
+function home(body) {
+  return `<p><a href="help.html">Ringbead help</a></p>\n${body}`;
+}
+
+/** @param {string} title @param {string} body */
+function page(title, body) {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}</title>
+<link rel="stylesheet" href="help.css">
+</head>
+<body>
+<main>
+${body}
+</main>
+</body>
+</html>
+`;
+}
