@@ -52,6 +52,11 @@ const richObject = fc.constantFrom(
   { type: "Double", basicValue: 3 },
 );
 
+/** Text of any code points, halves of a pair among them. */
+const anyText = fc
+  .array(fc.integer({ min: 0, max: 0x10_ffff }), { maxLength: 12 })
+  .map((points) => String.fromCodePoint(...points));
+
 /** The content of one cell. */
 export const anyCell: fc.Arbitrary<unknown> = fc.oneof(
   fc.double({ min: -1000, max: 1000, noNaN: true }),
@@ -62,7 +67,7 @@ export const anyCell: fc.Arbitrary<unknown> = fc.oneof(
   fc.boolean(),
   fc.constantFrom(null, undefined),
   awkwardText,
-  fc.string({ unit: "binary" }),
+  anyText,
   errorObject,
   richObject,
 );
