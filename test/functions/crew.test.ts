@@ -1,8 +1,11 @@
 import { number, refusal } from "../bead";
+import { BY_HAND, evidence } from "../evidence";
 
 describe("CREW_HEADS", () => {
-  test("worked by hand: (120 + 900)/(120 + 30) = 6.8, six heads", () => {
-    expect(number("CREW_HEADS", 120, 900, 30)).toBe(6);
+  describe(evidence("CREW_HEADS", BY_HAND, "(120 + 900)/(120 + 30)"), () => {
+    test("worked by hand: (120 + 900)/(120 + 30) = 6.8, six heads", () => {
+      expect(number("CREW_HEADS", 120, 900, 30)).toBe(6);
+    });
   });
   test("walking left out is 0: 1020/120 = 8.5, eight heads", () => {
     expect(number("CREW_HEADS", 120, 900)).toBe(8);
@@ -32,16 +35,25 @@ describe("CREW_HEADS", () => {
 });
 
 describe("CREW_OUTPUT", () => {
-  test("worked by hand: 3 heads on a cycle of 120 + 600 s, 8 h at 0.85, are 3·28 800·0.85/720 = 102 joints", () => {
-    expect(number("CREW_OUTPUT", 3, 120, 600, 8, 0.85, "steady")).toBeCloseTo(102, 10);
+  describe(evidence("CREW_OUTPUT", BY_HAND, "three heads on a cycle of 720 s"), () => {
+    test("worked by hand: 3 heads on a cycle of 120 + 600 s, 8 h at 0.85, are 3·28 800·0.85/720 = 102 joints", () => {
+      expect(number("CREW_OUTPUT", 3, 120, 600, 8, 0.85, "steady")).toBeCloseTo(102, 10);
+    });
   });
-  test("worked by hand: 10 heads wait for the operator, 28 800/(120 + 24) = 200 joints", () => {
-    expect(number("CREW_OUTPUT", 10, 120, 600, 8, 1, "steady", 24)).toBeCloseTo(200, 10);
+  describe(evidence("CREW_OUTPUT", BY_HAND, "ten heads on one operator, 28 800/(120 + 24)"), () => {
+    test("worked by hand: 10 heads wait for the operator, 28 800/(120 + 24) = 200 joints", () => {
+      expect(number("CREW_OUTPUT", 10, 120, 600, 8, 1, "steady", 24)).toBeCloseTo(200, 10);
+    });
   });
-  test("worked by hand: 2 heads at random, load = machine = 60 s, p0 = 1/(1 + 2 + 2) = 1/5, 0.8 of 480 joints", () => {
-    // Finite source with r = 1: weights 1, 2·1, 2·1·1; the operator is busy for 4/5 of the shift, a joint a minute.
-    expect(number("CREW_OUTPUT", 2, 60, 60, 8, 1, "random")).toBeCloseTo(384, 10);
-  });
+  describe(
+    evidence("CREW_OUTPUT", BY_HAND, "two heads at random, the states of the queue written out"),
+    () => {
+      test("worked by hand: 2 heads at random, load = machine = 60 s, p0 = 1/(1 + 2 + 2) = 1/5, 0.8 of 480 joints", () => {
+        // Finite source with r = 1: weights 1, 2·1, 2·1·1; the operator is busy for 4/5 of the shift, a joint a minute.
+        expect(number("CREW_OUTPUT", 2, 60, 60, 8, 1, "random")).toBeCloseTo(384, 10);
+      });
+    },
+  );
   test("hours, availability and pattern left out are 8, 1 and steady", () => {
     expect(number("CREW_OUTPUT", 3, 120, 600)).toBe(number("CREW_OUTPUT", 3, 120, 600, 8, 1, "Steady ", 0));
   });

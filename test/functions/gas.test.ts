@@ -1,17 +1,22 @@
 import fc from "fast-check";
 
 import { number, refusal } from "../bead";
+import { BY_HAND, evidence } from "../evidence";
 
 const LITRES_PER_CUBIC_FOOT = 28.316_846_592;
 const PSI_PER_BAR = 100_000 / 6894.757_293_168_361;
 const positive = (max: number): fc.Arbitrary<number> => fc.double({ min: 1e-3, max, noNaN: true });
 
 describe("GAS_JOINT", () => {
-  test("worked by hand: 10 L/min for 90 s and 20 L/min for 600 s are 15 L and 200 L", () => {
-    expect(number("GAS_JOINT", 10, 90, 20, 600, "SI")).toBeCloseTo(215, 10);
+  describe(evidence("GAS_JOINT", BY_HAND, "flow × time"), () => {
+    test("worked by hand: 10 L/min for 90 s and 20 L/min for 600 s are 15 L and 200 L", () => {
+      expect(number("GAS_JOINT", 10, 90, 20, 600, "SI")).toBeCloseTo(215, 10);
+    });
   });
-  test("without a purge it is the torch alone: 20 ft³/h for 180 s is 1 ft³", () => {
-    expect(number("GAS_JOINT", 20, 180)).toBeCloseTo(1, 12);
+  describe(evidence("GAS_JOINT", BY_HAND, "the torch alone, 20 ft³/h for 180 s"), () => {
+    test("without a purge it is the torch alone: 20 ft³/h for 180 s is 1 ft³", () => {
+      expect(number("GAS_JOINT", 20, 180)).toBeCloseTo(1, 12);
+    });
   });
   test("nothing flows, nothing is used", () => {
     expect(number("GAS_JOINT", 0, 180, 0, 0)).toBe(0);

@@ -1,40 +1,48 @@
 /** One operator, several machines: published charts and queue tables. */
 
 import { expectPrinted, number } from "../bead";
+import { INDEPENDENT, MEMORY, PUBLISHED, evidence } from "../evidence";
 
 const MINUTE = 60;
 
-describe("heads per operator: exercises of an industrial engineering course, minutes", () => {
-  test.each([
-    [2, 15, 0.5, 6],
-    [1.5, 8, 0.3, 5],
-    [3, 12, 1, 3],
-  ])("load %d, machine %d, walk %d: %d", (load, machine, walk, heads) => {
-    expect(number("CREW_HEADS", load * MINUTE, machine * MINUTE, walk * MINUTE)).toBe(heads);
+describe(evidence("CREW_HEADS", PUBLISHED, "exercises of an industrial engineering course"), () => {
+  describe("heads per operator: exercises of an industrial engineering course, minutes", () => {
+    test.each([
+      [2, 15, 0.5, 6],
+      [1.5, 8, 0.3, 5],
+      [3, 12, 1, 3],
+    ])("load %d, machine %d, walk %d: %d", (load, machine, walk, heads) => {
+      expect(number("CREW_HEADS", load * MINUTE, machine * MINUTE, walk * MINUTE)).toBe(heads);
+    });
   });
 });
 
-describe("Groover, Work Systems, operator–machine problem: machine 1.90 min, service 0.35, walk 0.15", () => {
-  const perHour = (machines: number): number =>
-    number("CREW_OUTPUT", machines, 0.35 * MINUTE, 1.9 * MINUTE, 1, 1, "steady", 0.15 * MINUTE);
-  test("4.5 machines: four keep the operator busy", () => {
-    expect(number("CREW_HEADS", 0.35 * MINUTE, 1.9 * MINUTE, 0.15 * MINUTE)).toBe(4);
-  });
-  // $12/h for the worker and $18/h a machine, two pieces a cycle; recomputed from the problem's figures.
-  test.each([
-    [2, "0.45000"],
-    [4, "0.39375"],
-    [5, "0.42500"],
-  ])("%d machines: $%s a piece", (machines, printed) => {
-    expectPrinted((12 + 18 * machines) / (2 * perHour(machines)), printed);
-  });
-  test.each([
-    [2, "0.555556"],
-    [4, "0.111111"],
-  ])("%d machines: the worker idle for %s of the time, recomputed", (machines, printed) => {
-    expectPrinted(1 - (perHour(machines) * 0.5) / 60, printed);
-  });
-});
+describe(
+  evidence("CREW_HEADS CREW_OUTPUT", PUBLISHED, "Groover, Work Systems, operator–machine problem"),
+  () => {
+    describe("Groover, Work Systems, operator–machine problem: machine 1.90 min, service 0.35, walk 0.15", () => {
+      const perHour = (machines: number): number =>
+        number("CREW_OUTPUT", machines, 0.35 * MINUTE, 1.9 * MINUTE, 1, 1, "steady", 0.15 * MINUTE);
+      test("4.5 machines: four keep the operator busy", () => {
+        expect(number("CREW_HEADS", 0.35 * MINUTE, 1.9 * MINUTE, 0.15 * MINUTE)).toBe(4);
+      });
+      // $12/h for the worker and $18/h a machine, two pieces a cycle; recomputed from the problem's figures.
+      test.each([
+        [2, "0.45000"],
+        [4, "0.39375"],
+        [5, "0.42500"],
+      ])("%d machines: $%s a piece", (machines, printed) => {
+        expectPrinted((12 + 18 * machines) / (2 * perHour(machines)), printed);
+      });
+      test.each([
+        [2, "0.555556"],
+        [4, "0.111111"],
+      ])("%d machines: the worker idle for %s of the time, recomputed", (machines, printed) => {
+        expectPrinted(1 - (perHour(machines) * 0.5) / 60, printed);
+      });
+    });
+  },
+);
 
 /** Joints a second of `machines` with service factor X = T/(T + U), one operator; T + U is 1 s. */
 function rate(machines: number, factor: number): number {
@@ -47,31 +55,47 @@ describe("Peck & Hazelwood, Finite Queuing Tables (1958), one operator", () => {
   /** A machine that stops waits when the operator is busy with the others. */
   const delay = (machines: number, factor: number): number => rate(machines - 1, factor) * factor;
 
-  test.each([
-    [5, 0.012, "0.048", "0.999"],
-    [5, 0.025, "0.100", "0.997"],
-    [5, 0.05, "0.198", "0.989"],
-    [5, 0.06, "0.237", "0.983"],
-    [5, 0.07, "0.275", "0.977"],
-    [5, 0.08, "0.313", "0.969"],
-    [5, 0.09, "0.350", "0.960"],
-    [5, 0.1, "0.386", "0.950"],
-    [4, 0.05, "0.149", "0.992"],
-    [6, 0.05, "0.247", "0.985"],
-    // N 7: the table prints D .296, the exact 0.2955 rounds to it.
-    [7, 0.05, "0.296", "0.981"],
-  ])("N %d, X %d: D %s, F %s", (machines, factor, waits, runs) => {
-    expectPrinted(delay(machines, factor), waits);
-    expectPrinted(efficiency(machines, factor), runs);
-  });
+  describe(
+    evidence("CREW_OUTPUT", PUBLISHED, "Peck & Hazelwood, Finite Queuing Tables (1958), one operator"),
+    () => {
+      test.each([
+        [5, 0.012, "0.048", "0.999"],
+        [5, 0.025, "0.100", "0.997"],
+        [5, 0.05, "0.198", "0.989"],
+        [5, 0.06, "0.237", "0.983"],
+        [5, 0.07, "0.275", "0.977"],
+        [5, 0.08, "0.313", "0.969"],
+        [5, 0.09, "0.350", "0.960"],
+        [5, 0.1, "0.386", "0.950"],
+        [4, 0.05, "0.149", "0.992"],
+        [6, 0.05, "0.247", "0.985"],
+        // N 7: the table prints D .296, the exact 0.2955 rounds to it.
+        [7, 0.05, "0.296", "0.981"],
+      ])("N %d, X %d: D %s, F %s", (machines, factor, waits, runs) => {
+        expectPrinted(delay(machines, factor), waits);
+        expectPrinted(efficiency(machines, factor), runs);
+      });
+    },
+  );
 
-  test("N 20, X .10 (45 min run, 5 min service): F .500 with one operator", () => {
-    expectPrinted(efficiency(20, 0.1), "0.500");
-  });
+  describe(
+    evidence(
+      "CREW_OUTPUT",
+      PUBLISHED,
+      "Peck & Hazelwood, Finite Queuing Tables (1958), 45 min run and 5 min service",
+    ),
+    () => {
+      test("N 20, X .10 (45 min run, 5 min service): F .500 with one operator", () => {
+        expectPrinted(efficiency(20, 0.1), "0.500");
+      });
+    },
+  );
 
-  test("Heizer & Render, printers: N 5, run 20 h, service 2 h, 4.36 of them run (from memory)", () => {
-    const perHour = number("CREW_OUTPUT", 5, 2 * 3600, 20 * 3600, 1, 1, "random");
-    expectPrinted(perHour * 20, "4.36");
+  describe(evidence("CREW_OUTPUT", MEMORY, "Heizer & Render, five printers"), () => {
+    test("Heizer & Render, printers: N 5, run 20 h, service 2 h, 4.36 of them run (from memory)", () => {
+      const perHour = number("CREW_OUTPUT", 5, 2 * 3600, 20 * 3600, 1, 1, "random");
+      expectPrinted(perHour * 20, "4.36");
+    });
   });
 });
 
@@ -91,26 +115,31 @@ function ashcroft(machines: number, p: number): number {
   return (1 - 1 / (1 + machines * p * sum)) / p;
 }
 
-describe("Ashcroft's machine interference", () => {
-  // Constant service from his formula; exponential service from the queue of Peck & Hazelwood. Both recomputed.
-  test.each([
-    [2, 0.1, "1.8102", "1.8033"],
-    [4, 0.1, "3.5791", "3.5334"],
-    [6, 0.1, "5.2779", "5.1549"],
-    [8, 0.1, "6.8532", "6.6168"],
-    [10, 0.1, "8.2100", "7.8542"],
-    [5, 0.05, "4.7361", "4.7128"],
-    [10, 0.05, "9.3675", "9.2407"],
-    [4, 0.2, "3.1234", "3.0083"],
-  ])(
-    "N %d, p %d: %s run with constant service, %s with exponential",
-    (machines, p, constant, exponential) => {
-      // One run lasts 1 s here, so as many machines run as joints go through a second.
-      const running = (pattern: string): number =>
-        number("CREW_OUTPUT", machines, p, 1, 1, 1, pattern) / 3600;
-      expectPrinted(ashcroft(machines, p), constant);
-      expectPrinted(running("random"), exponential);
-      expect(running("steady")).toBeGreaterThan(Number(constant));
-    },
-  );
-});
+describe(
+  evidence("CREW_OUTPUT", INDEPENDENT, "Ashcroft 1950, constant service, worked out from his formula"),
+  () => {
+    describe("Ashcroft's machine interference", () => {
+      // Constant service from his formula; exponential service from the queue of Peck & Hazelwood. Both recomputed.
+      test.each([
+        [2, 0.1, "1.8102", "1.8033"],
+        [4, 0.1, "3.5791", "3.5334"],
+        [6, 0.1, "5.2779", "5.1549"],
+        [8, 0.1, "6.8532", "6.6168"],
+        [10, 0.1, "8.2100", "7.8542"],
+        [5, 0.05, "4.7361", "4.7128"],
+        [10, 0.05, "9.3675", "9.2407"],
+        [4, 0.2, "3.1234", "3.0083"],
+      ])(
+        "N %d, p %d: %s run with constant service, %s with exponential",
+        (machines, p, constant, exponential) => {
+          // One run lasts 1 s here, so as many machines run as joints go through a second.
+          const running = (pattern: string): number =>
+            number("CREW_OUTPUT", machines, p, 1, 1, 1, pattern) / 3600;
+          expectPrinted(ashcroft(machines, p), constant);
+          expectPrinted(running("random"), exponential);
+          expect(running("steady")).toBeGreaterThan(Number(constant));
+        },
+      );
+    });
+  },
+);

@@ -3,6 +3,7 @@
 import fc from "fast-check";
 
 import { number } from "../bead";
+import { INDEPENDENT, evidence } from "../evidence";
 
 type Draw = (mean: number) => number;
 
@@ -66,30 +67,32 @@ const SHOPS: [heads: number, load: number, machine: number, walk: number][] = [
   [10, 90, 600, 10],
 ];
 
-describe("a shop played event by event, invented times", () => {
-  test.each(SHOPS)("%d heads, load %d, machine %d, walk %d: steady times", (heads, load, machine, walk) => {
-    // All heads call at once at first; after that the pattern repeats and only the ends of the count are off.
-    const shop = played(heads, load, machine, walk, 20_000, always);
-    expect(Math.abs(shop / output("steady", heads, load, machine, walk) - 1)).toBeLessThan(1e-3);
+describe(evidence("CREW_OUTPUT CREW_HEADS", INDEPENDENT, "a shop played event by event"), () => {
+  describe("a shop played event by event, invented times", () => {
+    test.each(SHOPS)("%d heads, load %d, machine %d, walk %d: steady times", (heads, load, machine, walk) => {
+      // All heads call at once at first; after that the pattern repeats and only the ends of the count are off.
+      const shop = played(heads, load, machine, walk, 20_000, always);
+      expect(Math.abs(shop / output("steady", heads, load, machine, walk) - 1)).toBeLessThan(1e-3);
+    });
+
+    test.each(SHOPS.filter(([, , , walk]) => walk === 0))(
+      "%d heads, load %d, machine %d, walk %d: exponential times",
+      (heads, load, machine, walk) => {
+        // 200 000 joints leave about 0.3 % of chance.
+        const shop = played(heads, load, machine, walk, 200_000, exponential(uniform(7)));
+        expect(Math.abs(shop / output("random", heads, load, machine, walk) - 1)).toBeLessThan(0.01);
+      },
+    );
+
+    test.each(SHOPS.filter(([heads]) => heads > 1))(
+      "%d heads, load %d, machine %d, walk %d: times that scatter somewhat lie between the two",
+      (heads, load, machine, walk) => {
+        const shop = played(heads, load, machine, walk, 100_000, scattered(uniform(11)));
+        expect(shop).toBeLessThan(output("steady", heads, load, machine, walk) * 1.003);
+        expect(shop).toBeGreaterThan(output("random", heads, load, machine, walk));
+      },
+    );
   });
-
-  test.each(SHOPS.filter(([, , , walk]) => walk === 0))(
-    "%d heads, load %d, machine %d, walk %d: exponential times",
-    (heads, load, machine, walk) => {
-      // 200 000 joints leave about 0.3 % of chance.
-      const shop = played(heads, load, machine, walk, 200_000, exponential(uniform(7)));
-      expect(Math.abs(shop / output("random", heads, load, machine, walk) - 1)).toBeLessThan(0.01);
-    },
-  );
-
-  test.each(SHOPS.filter(([heads]) => heads > 1))(
-    "%d heads, load %d, machine %d, walk %d: times that scatter somewhat lie between the two",
-    (heads, load, machine, walk) => {
-      const shop = played(heads, load, machine, walk, 100_000, scattered(uniform(11)));
-      expect(shop).toBeLessThan(output("steady", heads, load, machine, walk) * 1.003);
-      expect(shop).toBeGreaterThan(output("random", heads, load, machine, walk));
-    },
-  );
 });
 
 const seconds = fc.double({ min: 0, max: 1e5, noNaN: true });

@@ -4,6 +4,7 @@ import type { Cycle } from "../../src/cycle";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, cyclePhases, cycleTime } from "../../src/cycle";
 import { decades, RUNS } from "../arbitrary-cells";
 import { expectNear, number, table } from "../bead";
+import { BY_HAND, COMMON_PRACTICE, evidence } from "../evidence";
 
 const seconds = fc.double({ min: 0, max: 600, noNaN: true });
 const anyCycle: fc.Arbitrary<Cycle> = fc.record({
@@ -63,9 +64,22 @@ test("the arc burns from the start dwell to the end of the downslope", () => {
   ]);
 });
 
-test("30 s before and 15 s after the arc unless given (common practice); 0 is a number", () => {
-  expect([COMMON_PREPURGE, COMMON_POSTPURGE]).toEqual([30, 15]);
-  const turn = number("TRAVEL_TIME", 2, 5);
-  expectNear(number("CYCLE_TIME", 2, 5), turn + 45);
-  expectNear(number("CYCLE_TIME", 2, 5, 0, 0, 0, 0, 0, 0), turn);
-});
+describe(
+  evidence("CYCLE_TIME CYCLE_PHASES", COMMON_PRACTICE, "30 s of gas before the arc and 15 s after it"),
+  () => {
+    test("30 s before and 15 s after the arc unless given (common practice); 0 is a number", () => {
+      expect([COMMON_PREPURGE, COMMON_POSTPURGE]).toEqual([30, 15]);
+      const turn = number("TRAVEL_TIME", 2, 5);
+      expectNear(number("CYCLE_TIME", 2, 5), turn + 45);
+      expectNear(number("CYCLE_TIME", 2, 5, 0, 0, 0, 0, 0, 0), turn);
+    });
+  },
+);
+
+test(
+  evidence("CYCLE_TIME", BY_HAND, "one turn of 100/π mm at 100 mm/min is 60 s, a tenth more with 36° of lap"),
+  () => {
+    const seconds = number("CYCLE_TIME", 100 / Math.PI, 100, 30, 2, 36, 5, 15, 120, "SI");
+    expect(seconds).toBeCloseTo(30 + 2 + 66 + 5 + 15 + 120, 10);
+  },
+);

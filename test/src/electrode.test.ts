@@ -10,6 +10,7 @@ import {
 } from "../../src/electrode";
 import { decades, RUNS } from "../arbitrary-cells";
 import { expectNear, number, table } from "../bead";
+import { BY_HAND, evidence } from "../evidence";
 
 const small = decades(1e-5, 5e-3);
 
@@ -82,19 +83,28 @@ test("the common allowance is ten thousandths of an inch, 0.254 mm, in both syst
   expectNear(number("STANDOFF", 2, 0), 1);
 });
 
-test("no runout unless given: 0.0425 ∓ 0.0025 in", () => {
-  const [[least, greatest] = []] = table("STANDOFF_SPREAD", 0.0425, 0.005);
-  expectNear(least as number, 0.04);
-  expectNear(greatest as number, 0.045);
+describe(evidence("STANDOFF_SPREAD", BY_HAND, "0.0425 ∓ 0.0025 in"), () => {
+  test("no runout unless given: 0.0425 ∓ 0.0025 in", () => {
+    const [[least, greatest] = []] = table("STANDOFF_SPREAD", 0.0425, 0.005);
+    expectNear(least as number, 0.04);
+    expectNear(greatest as number, 0.045);
+  });
 });
 
-test("arc volts at both ends of their range: 8.9 V at 0.5 mm, 10.9 V at 3 mm (recomputed)", () => {
-  expectNear(number("ARC_VOLTS", 0.5, "SI"), 8.9);
-  expectNear(number("ARC_VOLTS", 3, "SI"), 10.9);
-  expectNear(number("ARC_VOLTS", 1 / 25.4), 9.3);
+describe(evidence("ARC_VOLTS", BY_HAND, "8.5 + 0.8·g at 0.5 and 3 mm"), () => {
+  test("arc volts at both ends of their range: 8.9 V at 0.5 mm, 10.9 V at 3 mm (recomputed)", () => {
+    expectNear(number("ARC_VOLTS", 0.5, "SI"), 8.9);
+    expectNear(number("ARC_VOLTS", 3, "SI"), 10.9);
+    expectNear(number("ARC_VOLTS", 1 / 25.4), 9.3);
+  });
 });
 
 test("an electrode of no length is refused, one just longer is not", () => {
   expect(() => electrodeLength(1, 1, 0.5)).toThrow("reach refused");
   expect(electrodeLength(1 + 2 ** -40, 1, 0.5)).toBe(2 ** -40);
+});
+
+test(evidence("ELECTRODE_LENGTH", BY_HAND, "1.5 − 1/2 − 0.0425 in from centre to tip"), () => {
+  expect(number("ELECTRODE_LENGTH", 1.5, 1, 0.0425)).toBeCloseTo(0.9575, 12);
+  expect(number("ELECTRODE_LENGTH", 38.1, 25.4, 1.08, "SI")).toBeCloseTo(24.32, 12);
 });

@@ -11,6 +11,7 @@ import {
 } from "../../src/heat-input";
 import { decades, RUNS } from "../arbitrary-cells";
 import { expectNear, number } from "../bead";
+import { BY_HAND, COMMON_PRACTICE, evidence } from "../evidence";
 
 const volts = decades(5, 40);
 const amps = decades(1, 500);
@@ -110,15 +111,19 @@ test("shares at the ends: all background 0, all peak 1", () => {
   expect(pulseShare(30, 100, 0)).toBeCloseTo(0.3, 15);
 });
 
-test("1 mm/s over spots of 2 mm that overlap by half: 1 Hz", () => {
-  expectNear(pulseRate(0.001, 0.002, 0.5), 1);
+describe(evidence("PULSE_RATE", BY_HAND, "1 mm/s over spots of 2 mm that overlap by half"), () => {
+  test("1 mm/s over spots of 2 mm that overlap by half: 1 Hz", () => {
+    expectNear(pulseRate(0.001, 0.002, 0.5), 1);
+  });
 });
 
-test("spots overlap by three quarters unless given (common practice); efficiency is 1", () => {
-  // 60 mm/min is 1 mm/s; spots of 2 mm move on by 0.5 mm.
-  expectNear(number("PULSE_RATE", 60, 2, null, "SI"), 2);
-  expectNear(number("PULSE_RATE", 60, 2, 0, "SI"), 0.5);
-  expect(number("HEAT_INPUT", 10, 100, 5)).toBe(number("HEAT_INPUT", 10, 100, 5, 1, "US"));
-  expectNear(number("HEAT_METERED", 1000, 1), 1);
-  expectNear(number("HEAT_PULSED", 10, 100, 1, 10, 100, 1, 5), number("HEAT_INPUT", 10, 100, 5));
+describe(evidence("PULSE_RATE", COMMON_PRACTICE, "spots that overlap by three quarters"), () => {
+  test("spots overlap by three quarters unless given (common practice); efficiency is 1", () => {
+    // 60 mm/min is 1 mm/s; spots of 2 mm move on by 0.5 mm.
+    expectNear(number("PULSE_RATE", 60, 2, null, "SI"), 2);
+    expectNear(number("PULSE_RATE", 60, 2, 0, "SI"), 0.5);
+    expect(number("HEAT_INPUT", 10, 100, 5)).toBe(number("HEAT_INPUT", 10, 100, 5, 1, "US"));
+    expectNear(number("HEAT_METERED", 1000, 1), 1);
+    expectNear(number("HEAT_PULSED", 10, 100, 1, 10, 100, 1, 5), number("HEAT_INPUT", 10, 100, 5));
+  });
 });

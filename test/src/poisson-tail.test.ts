@@ -5,6 +5,7 @@ import fc from "fast-check";
 import { poissonTail, poissonTerm } from "../../src/poisson-tail";
 import { RUNS } from "../arbitrary-cells";
 import { expectNear } from "../bead";
+import { INDEPENDENT, evidence } from "../evidence";
 
 /** Fixed point with 400 digits behind it; x stands as x/8, so that it is exact. */
 const ONE = 10n ** 400n;
@@ -43,29 +44,34 @@ const CASES = [
   [40, 300],
 ] as const;
 
-describe("equals the sum of the series over e^x, in whole numbers", () => {
-  test.each(CASES)("%d terms at %d/8", (terms, eighths) => {
-    const exact = quotient(sum(series(BigInt(eighths), terms)), exponential(BigInt(eighths)));
-    expectNear(poissonTail(terms, eighths / 8), exact);
-  });
+describe(
+  evidence("PURGE_CHANGES PURGE_TIME PURGE_FLOW PURGE_OXYGEN", INDEPENDENT, "the series in whole numbers"),
+  () => {
+    describe("equals the sum of the series over e^x, in whole numbers", () => {
+      test.each(CASES)("%d terms at %d/8", (terms, eighths) => {
+        const exact = quotient(sum(series(BigInt(eighths), terms)), exponential(BigInt(eighths)));
+        expectNear(poissonTail(terms, eighths / 8), exact);
+      });
 
-  // The exponent k·ln x − x − ln k! is a difference of numbers near 10 000, which costs four of sixteen digits.
-  test.each([
-    [100, 1600],
-    [300, 4000],
-    [1000, 8000],
-    [1000, 9600],
-    [1000, 6400],
-  ] as const)("%d terms at %d/8, to 1e-10", (terms, eighths) => {
-    const exact = quotient(sum(series(BigInt(eighths), terms)), exponential(BigInt(eighths)));
-    expectNear(poissonTail(terms, eighths / 8), exact, 1e-10);
-  });
+      // The exponent k·ln x − x − ln k! is a difference of numbers near 10 000, which costs four of sixteen digits.
+      test.each([
+        [100, 1600],
+        [300, 4000],
+        [1000, 8000],
+        [1000, 9600],
+        [1000, 6400],
+      ] as const)("%d terms at %d/8, to 1e-10", (terms, eighths) => {
+        const exact = quotient(sum(series(BigInt(eighths), terms)), exponential(BigInt(eighths)));
+        expectNear(poissonTail(terms, eighths / 8), exact, 1e-10);
+      });
 
-  test.each(CASES)("and so does the single term, %d at %d/8", (k, eighths) => {
-    const last = series(BigInt(eighths), k + 1).at(-1) ?? 0n;
-    expectNear(poissonTerm(k, eighths / 8), quotient(last, exponential(BigInt(eighths))));
-  });
-});
+      test.each(CASES)("and so does the single term, %d at %d/8", (k, eighths) => {
+        const last = series(BigInt(eighths), k + 1).at(-1) ?? 0n;
+        expectNear(poissonTerm(k, eighths / 8), quotient(last, exponential(BigInt(eighths))));
+      });
+    });
+  },
+);
 
 /** Air left in the last of some stirred tanks in a row, each holding its share of the volume: Runge–Kutta, 4th order. */
 function stirredTanks(tanks: number, changes: number, steps: number): number {
@@ -87,21 +93,30 @@ function stirredTanks(tanks: number, changes: number, steps: number): number {
   return air.at(-1) ?? NaN;
 }
 
-describe("is what is left in the last of stirred tanks in series", () => {
-  test.each([
-    [1, 1],
-    [1, 5],
-    [2, 0.5],
-    [2, 3],
-    [3, 2],
-    [5, 1],
-    [5, 3],
-    [8, 1.5],
-  ])("%d tanks after %d changes, to 1e-9 (2000 steps of the fourth order)", (tanks, changes) => {
-    const left = stirredTanks(tanks, changes, 2000);
-    expect(Math.abs(poissonTail(tanks, tanks * changes) - left)).toBeLessThan(1e-9);
-  });
-});
+describe(
+  evidence(
+    "PURGE_CHANGES PURGE_TIME PURGE_FLOW PURGE_OXYGEN",
+    INDEPENDENT,
+    "stirred tanks in series, integrated step by step",
+  ),
+  () => {
+    describe("is what is left in the last of stirred tanks in series", () => {
+      test.each([
+        [1, 1],
+        [1, 5],
+        [2, 0.5],
+        [2, 3],
+        [3, 2],
+        [5, 1],
+        [5, 3],
+        [8, 1.5],
+      ])("%d tanks after %d changes, to 1e-9 (2000 steps of the fourth order)", (tanks, changes) => {
+        const left = stirredTanks(tanks, changes, 2000);
+        expect(Math.abs(poissonTail(tanks, tanks * changes) - left)).toBeLessThan(1e-9);
+      });
+    });
+  },
+);
 
 describe(`laws (${RUNS})`, () => {
   const terms = fc.integer({ min: 1, max: 1000 });

@@ -13,6 +13,7 @@ import {
 } from "../../src/purge";
 import { decades, RUNS } from "../arbitrary-cells";
 import { expectNear, number } from "../bead";
+import { BY_HAND, COMMON_PRACTICE, evidence } from "../evidence";
 
 const cells = fc.oneof(fc.constant(1), fc.integer({ min: 1, max: 20 }), fc.integer({ min: 1, max: 1000 }));
 /** A target and a supply some way under it. */
@@ -23,10 +24,19 @@ const bore = decades(1e-3, 1);
 const length = decades(1e-2, 100);
 const flow = decades(1e-6, 1e-2);
 
-test("air is 209 500 ppm oxygen (20.95 % of dry air), and 50 ppm a common target (common practice)", () => {
-  expect(AIR_PPM).toBe(209_500);
-  expect(COMMON_TARGET_PPM).toBe(50);
-});
+describe(
+  evidence(
+    "PURGE_CHANGES PURGE_TIME PURGE_FLOW PURGE_OXYGEN PURGE_LEAK",
+    COMMON_PRACTICE,
+    "20.95 % of dry air is oxygen; 50 ppm is a common target",
+  ),
+  () => {
+    test("air is 209 500 ppm oxygen (20.95 % of dry air), and 50 ppm a common target (common practice)", () => {
+      expect(AIR_PPM).toBe(209_500);
+      expect(COMMON_TARGET_PPM).toBe(50);
+    });
+  },
+);
 
 describe(`laws (${RUNS})`, () => {
   test("the oxygen after the changes that a target needs is the target", () => {
@@ -125,8 +135,10 @@ test("just under air needs next to nothing, just over the supply is still reache
   expect(purgeChanges(5.000001, 5, 1)).toBeCloseTo(26.06797, 4);
 });
 
-test("the volume of a bore of 2 mm by 1/π mm is one cubic millimetre: π/4·4·1/π", () => {
-  expectNear(purgeVolume(0.002, 0.001 / Math.PI), 1e-9);
+describe(evidence("PURGE_VOLUME", BY_HAND, "π/4·4·1/π mm³"), () => {
+  test("the volume of a bore of 2 mm by 1/π mm is one cubic millimetre: π/4·4·1/π", () => {
+    expectNear(purgeVolume(0.002, 0.001 / Math.PI), 1e-9);
+  });
 });
 
 test("the formulas default to 50 ppm, a pure supply and one cell", () => {

@@ -5,6 +5,7 @@ import { DESIGNATIONS, MATERIALS } from "../../src/material";
 import { rotation, suggestedOverlap, suggestedSpeed, travelSpeed, travelTime } from "../../src/travel";
 import { decades, RUNS } from "../arbitrary-cells";
 import { expectNear, number } from "../bead";
+import { BY_HAND, COMMON_PRACTICE, evidence } from "../evidence";
 
 const od = decades(3e-3, 1);
 const speed = decades(1e-4, 0.1);
@@ -62,21 +63,28 @@ test("a thousandth of a degree over a step needs the next", () => {
   expect(suggestedOverlap(0.0254, 0.001, (Math.PI * 0.0254 * 20.001) / 360)).toBe(25);
 });
 
-test("bead width aimed at: 1 mm and twice the wall, 4.302 mm for 1.651 mm (common practice)", () => {
-  expectNear(commonBeadWidth(0.001651), 0.004302);
-  const [wall, width] = [1.651, 4.302];
-  expectNear(
-    number("TRAVEL_SUGGEST", wall, null, null, "SI"),
-    number("TRAVEL_SUGGEST", wall, width, "316L", "SI"),
-  );
-  expect(number("OVERLAP_SUGGEST", 25.4, wall, null, "SI")).toBe(
-    number("OVERLAP_SUGGEST", 25.4, wall, width, "SI"),
-  );
-});
+describe(
+  evidence("TRAVEL_SUGGEST OVERLAP_SUGGEST AMPS_MELT", COMMON_PRACTICE, "a bead of 1 mm and twice the wall"),
+  () => {
+    test("bead width aimed at: 1 mm and twice the wall, 4.302 mm for 1.651 mm (common practice)", () => {
+      expectNear(commonBeadWidth(0.001651), 0.004302);
+      const [wall, width] = [1.651, 4.302];
+      expectNear(
+        number("TRAVEL_SUGGEST", wall, null, null, "SI"),
+        number("TRAVEL_SUGGEST", wall, width, "316L", "SI"),
+      );
+      expect(number("OVERLAP_SUGGEST", 25.4, wall, null, "SI")).toBe(
+        number("OVERLAP_SUGGEST", 25.4, wall, width, "SI"),
+      );
+    });
+  },
+);
 
-test("one turn a minute of 1 in: π in/min, 60 s a turn", () => {
-  expectNear(number("TRAVEL_SPEED", 1, 1), Math.PI);
-  expectNear(number("TRAVEL_RPM", 1, Math.PI), 1);
-  expectNear(number("TRAVEL_TIME", 1, Math.PI), 60);
-  expectNear(number("TRAVEL_TIME", 1, Math.PI, 90), 75);
+describe(evidence("TRAVEL_SPEED TRAVEL_TIME", BY_HAND, "π in/min and 60 s a turn"), () => {
+  test("one turn a minute of 1 in: π in/min, 60 s a turn", () => {
+    expectNear(number("TRAVEL_SPEED", 1, 1), Math.PI);
+    expectNear(number("TRAVEL_RPM", 1, Math.PI), 1);
+    expectNear(number("TRAVEL_TIME", 1, Math.PI), 60);
+    expectNear(number("TRAVEL_TIME", 1, Math.PI, 90), 75);
+  });
 });

@@ -2,6 +2,7 @@ import { scaledBesselK } from "../../../src/heat-flow/bessel";
 import { scaledErrorFunctions } from "../../../src/heat-flow/error-function";
 import { decayIntegral, scaledE1 } from "../../../src/heat-flow/exponential-integral";
 import { integral, integralBetween } from "../../quadrature";
+import { INDEPENDENT, evidence } from "../../evidence";
 
 /** From far under any pool to far over any, and close to where one method hands over to the next. */
 const ARGUMENTS = [
@@ -15,60 +16,69 @@ function expectNear(value: number, expected: number, relative = CLOSE): void {
   expect(Math.abs(value / expected - 1)).toBeLessThan(relative);
 }
 
-describe("integral forms, by quadrature", () => {
-  test.each(ARGUMENTS)(
-    "e^x·K₀ and e^x·(K₁ − K₀) at %p (Abramowitz & Stegun 9.6.23, with t = 1 + s²)",
-    (x) => {
-      const { k0, gap } = scaledBesselK(x);
-      const plain = integral((s) => (2 * Math.exp(-x * s * s)) / Math.sqrt(s * s + 2));
-      const first = integral((s) => 2 * x * s * s * Math.exp(-x * s * s) * Math.sqrt(s * s + 2));
-      expectNear(k0, plain);
-      expectNear(k0 + gap, first);
-      // 9.6.24 with cosh t = 1 + s²: the difference itself, nothing cancels.
-      expectNear(
-        gap,
-        integral((s) => (2 * s * s * Math.exp(-x * s * s)) / Math.sqrt(s * s + 2)),
+describe(
+  evidence(
+    "AMPS_MELT MELT_WIDTH AMPS_SECTORS START_DWELL DAM_TEMPERATURE",
+    INDEPENDENT,
+    "the special functions by quadrature of their integrals",
+  ),
+  () => {
+    describe("integral forms, by quadrature", () => {
+      test.each(ARGUMENTS)(
+        "e^x·K₀ and e^x·(K₁ − K₀) at %p (Abramowitz & Stegun 9.6.23, with t = 1 + s²)",
+        (x) => {
+          const { k0, gap } = scaledBesselK(x);
+          const plain = integral((s) => (2 * Math.exp(-x * s * s)) / Math.sqrt(s * s + 2));
+          const first = integral((s) => 2 * x * s * s * Math.exp(-x * s * s) * Math.sqrt(s * s + 2));
+          expectNear(k0, plain);
+          expectNear(k0 + gap, first);
+          // 9.6.24 with cosh t = 1 + s²: the difference itself, nothing cancels.
+          expectNear(
+            gap,
+            integral((s) => (2 * s * s * Math.exp(-x * s * s)) / Math.sqrt(s * s + 2)),
+          );
+        },
       );
-    },
-  );
 
-  test.each(ARGUMENTS)("e^x·E₁ at %p (Abramowitz & Stegun 5.1.1, with s = t − x)", (x) => {
-    expectNear(
-      scaledE1(x),
-      integral((s) => Math.exp(-s) / (x + s)),
-    );
-  });
+      test.each(ARGUMENTS)("e^x·E₁ at %p (Abramowitz & Stegun 5.1.1, with s = t − x)", (x) => {
+        expectNear(
+          scaledE1(x),
+          integral((s) => Math.exp(-s) / (x + s)),
+        );
+      });
 
-  test.each([...ARGUMENTS, 0])("e^(z²)·erfc and e^(z²)·ierfc at %p (Abramowitz & Stegun 7.2.3)", (z) => {
-    const { erfc, ierfc } = scaledErrorFunctions(z);
-    const twoOverRootPi = 2 / Math.sqrt(Math.PI);
-    expectNear(erfc, twoOverRootPi * integral((s) => Math.exp(-s * s - 2 * z * s)));
-    expectNear(ierfc, twoOverRootPi * integral((s) => s * Math.exp(-s * s - 2 * z * s)));
-  });
+      test.each([...ARGUMENTS, 0])("e^(z²)·erfc and e^(z²)·ierfc at %p (Abramowitz & Stegun 7.2.3)", (z) => {
+        const { erfc, ierfc } = scaledErrorFunctions(z);
+        const twoOverRootPi = 2 / Math.sqrt(Math.PI);
+        expectNear(erfc, twoOverRootPi * integral((s) => Math.exp(-s * s - 2 * z * s)));
+        expectNear(ierfc, twoOverRootPi * integral((s) => s * Math.exp(-s * s - 2 * z * s)));
+      });
 
-  test.each([
-    [0.3, 0.2, 5],
-    [1e-9, 0.2, 5],
-    [0, 0.2, 5],
-    [4, 1, 1.5],
-    [1.5, 0.99, 1.01],
-    [9, 0.5, 40],
-  ])("∫ e^(−c/u)/u du for c = %p from %p to %p", (c, from, to) => {
-    expectNear(
-      decayIntegral(c, from, to),
-      integralBetween((u) => Math.exp(-c / u) / u, from, to, 4000),
-      1e-10,
-    );
-  });
+      test.each([
+        [0.3, 0.2, 5],
+        [1e-9, 0.2, 5],
+        [0, 0.2, 5],
+        [4, 1, 1.5],
+        [1.5, 0.99, 1.01],
+        [9, 0.5, 40],
+      ])("∫ e^(−c/u)/u du for c = %p from %p to %p", (c, from, to) => {
+        expectNear(
+          decayIntegral(c, from, to),
+          integralBetween((u) => Math.exp(-c / u) / u, from, to, 4000),
+          1e-10,
+        );
+      });
 
-  test("∫ from nothing is E₁ itself", () => {
-    expectNear(
-      decayIntegral(2, 0, 4),
-      integral((s) => Math.exp(-0.5 - s) / (0.5 + s)),
-    );
-    expect(decayIntegral(2, 0, 0)).toBe(0);
-  });
-});
+      test("∫ from nothing is E₁ itself", () => {
+        expectNear(
+          decayIntegral(2, 0, 4),
+          integral((s) => Math.exp(-0.5 - s) / (0.5 + s)),
+        );
+        expect(decayIntegral(2, 0, 0)).toBe(0);
+      });
+    });
+  },
+);
 
 describe("limits beyond any quadrature", () => {
   test.each([1e-300, 1e-100, 1e-20])(
