@@ -1,5 +1,6 @@
 /** Feeler leaves for a gap: which of the set to stack. */
 
+import { element } from "./element";
 import { above0, between } from "./limits";
 import type { Units } from "./quantity";
 import { COUNT, LENGTH } from "./quantity";
@@ -55,7 +56,7 @@ export function feelerStack(gap: number, leaves: readonly number[], tolerance: n
     .sort((a, b) => b.thickness - a.thickness);
   const fewest = fewestLeaves(set, most);
   const least = Math.max(1, Math.ceil(target - slack));
-  const stacks = bestSums(fewest[0], least, most, target).map((sum) => stackOf(set, fewest, sum));
+  const stacks = bestSums(element(fewest, 0), least, most, target).map((sum) => stackOf(set, fewest, sum));
   const best = stacks.reduce((a, b) => (thickerFirst(b, a) ? b : a), stacks[0] ?? []);
   if (best.length > 0) return best;
   throw new Refusal(
@@ -79,8 +80,8 @@ function fewestLeaves(set: readonly Leaf[], most: number): Uint8Array[] {
   for (const { grains } of [...set].reverse()) {
     const here = after.slice();
     for (let sum = grains; sum <= most; sum += 1) {
-      const without = at(after, sum - grains);
-      if (without !== OUT_OF_REACH && without + 1 < at(here, sum)) here[sum] = without + 1;
+      const without = element(after, sum - grains);
+      if (without !== OUT_OF_REACH && without + 1 < element(here, sum)) here[sum] = without + 1;
     }
     rows.push(here);
     after = here;
@@ -89,12 +90,12 @@ function fewestLeaves(set: readonly Leaf[], most: number): Uint8Array[] {
 }
 
 /** The sums that need fewest leaves and, among those, lie nearest to the target: one, or two on either side of it. */
-function bestSums(fewest: Uint8Array | undefined, least: number, most: number, target: number): number[] {
+function bestSums(fewest: Uint8Array, least: number, most: number, target: number): number[] {
   let best: number[] = [];
   let count = OUT_OF_REACH;
   let distance = Infinity;
   for (let sum = least; sum <= most; sum += 1) {
-    const needs = at(fewest, sum);
+    const needs = element(fewest, sum);
     const away = Math.abs(sum - target);
     if (needs > count || needs === OUT_OF_REACH) continue;
     if (needs < count || away < distance - ROUNDING) {
@@ -111,7 +112,11 @@ function stackOf(set: readonly Leaf[], fewest: readonly Uint8Array[], sum: numbe
   const taken: number[] = [];
   let left = sum;
   set.forEach(({ thickness, grains }, i) => {
-    if (left < grains || at(fewest[i + 1], left - grains) + 1 !== at(fewest[i], left)) return;
+    if (
+      left < grains ||
+      element(element(fewest, i + 1), left - grains) + 1 !== element(element(fewest, i), left)
+    )
+      return;
     taken.push(thickness);
     left -= grains;
   });
@@ -121,9 +126,5 @@ function stackOf(set: readonly Leaf[], fewest: readonly Uint8Array[], sum: numbe
 /** Whether stack a has the thicker leaf at the first place where the two differ. */
 function thickerFirst(a: readonly number[], b: readonly number[]): boolean {
   const differs = a.findIndex((leaf, i) => leaf !== b[i]);
-  return differs >= 0 && (a[differs] ?? 0) > (b[differs] ?? 0);
-}
-
-function at(row: Uint8Array | undefined, sum: number): number {
-  return row?.[sum] ?? OUT_OF_REACH;
+  return differs >= 0 && element(a, differs) > element(b, differs);
 }

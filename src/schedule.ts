@@ -4,16 +4,19 @@ import { ampsByWall } from "./amperage";
 import { commonBeadWidth } from "./bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "./cycle";
 import { COMMON_ALLOWANCE, electrodeDiameter, standoff } from "./electrode";
+import { element } from "./element";
 import { ARC_EFFICIENCY, commonArcVolts, wattsPerAmp } from "./heat-flow/arc";
+import type { Plate } from "./heat-flow/plate";
 import { plateOf } from "./heat-flow/plate";
+import type { RingPass, Sector } from "./heat-flow/sectors";
 import { ringSectors } from "./heat-flow/sectors";
 import { startDwell } from "./heat-flow/start-dwell";
 import { heatInput, pulseRate, pulseShare } from "./heat-input";
 import { tube } from "./limits";
 import type { Material } from "./material";
 import type { Units } from "./quantity";
-import { CURRENT, LENGTH } from "./quantity";
-import { amount, Refusal, rule } from "./refusal";
+import { CURRENT, LENGTH, SPEED, TIME } from "./quantity";
+import { amount, orRefusal, Refusal, rule } from "./refusal";
 import { rotation, suggestedOverlap, suggestedSpeed, travelTime } from "./travel";
 
 /** Common practice of pulsed tube welding: background over peak, and by how much successive spots overlap. */
@@ -63,7 +66,7 @@ export function schedule(od: number, wall: number, material: Material, style: St
   const overlap = suggestedOverlap(od, wall, beadWidth);
   const plate = plateOf(wall, material);
   const dwell = startDwell(plate, speed, beadWidth);
-  const sectors = ringSectors(plate, { od, speed, beadWidth, dwell, sectors: SECTORS, overlap: 0 });
+  const sectors = sectorsOf(plate, { od, speed, beadWidth, dwell, sectors: SECTORS, overlap: 0 });
   const means = sectors.map(({ power }) => power / wattsPerAmp(volts, ARC_EFFICIENCY));
   const hottest = Math.max(...means);
   const pulse =
@@ -98,7 +101,7 @@ function pulseOf(
   speed: number,
   beadWidth: number,
 ): Pulse {
-  const [first = 0] = means;
+  const first = element(means, 0);
   const back = BACKGROUND * peak;
   if (!(first > back && first < peak)) {
     throw new Refusal(
@@ -117,16 +120,25 @@ function pulseOf(
   };
 }
 
+/** Speaks of the tube where the ring refuses its speed or dwell: those were suggested here, nobody typed them. */
+function sectorsOf(plate: Plate, pass: RingPass): Sector[] {
+  const sectors = orRefusal(() => ringSectors(plate, pass));
+  if (!(sectors instanceof Refusal)) return sectors;
+  throw new Refusal(
+    "od",
+    amount(pass.od, LENGTH),
+    rule`has no suggested schedule with this wall; at ${amount(pass.speed, SPEED)} after a dwell of ${amount(pass.dwell, TIME)} the ring is too small, and melts ahead of the arc, or too large to reckon with`,
+    "unanswerable",
+  );
+}
+
 function electrodeFor(wall: number, amps: number, units: Units): number {
-  try {
-    return electrodeDiameter(amps, units);
-  } catch (problem) {
-    if (!(problem instanceof Refusal)) throw problem;
-    throw new Refusal(
-      "wall",
-      amount(wall, LENGTH),
-      rule`calls for ${amount(amps, CURRENT)}, which no standard electrode is listed for`,
-      "unanswerable",
-    );
-  }
+  const diameter = orRefusal(() => electrodeDiameter(amps, units));
+  if (!(diameter instanceof Refusal)) return diameter;
+  throw new Refusal(
+    "wall",
+    amount(wall, LENGTH),
+    rule`calls for ${amount(amps, CURRENT)}, which no standard electrode is listed for`,
+    "unanswerable",
+  );
 }

@@ -1,6 +1,5 @@
 /** Travel of the arc round the tube. */
 
-import { commonBeadWidth } from "./bead";
 import { above0, atLeast0, tube } from "./limits";
 import type { Material } from "./material";
 import { ANGLE, LENGTH, ROTATION, SPEED } from "./quantity";
@@ -37,7 +36,7 @@ const OVERLAP_STEP = 5;
 const ROUNDING = 1e-9;
 
 /** Overlap, degrees: covers one bead width on the outside, rounded up to a multiple of 5°. Geometry. */
-export function suggestedOverlap(od: number, wall: number, beadWidth = commonBeadWidth(wall)): number {
+export function suggestedOverlap(od: number, wall: number, beadWidth: number): number {
   tube(od, wall);
   const degrees = (360 * above0("beadWidth", beadWidth, LENGTH)) / (Math.PI * od);
   return Math.max(1, Math.ceil(degrees / OVERLAP_STEP - ROUNDING)) * OVERLAP_STEP;

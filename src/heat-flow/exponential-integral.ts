@@ -5,8 +5,6 @@ const EULER_GAMMA = 0.577_215_664_901_532_9;
 const SERIES_UP_TO = 1.5;
 const DEPTH_TIMES_X = 90;
 const SHORTEST_FRACTION = 8;
-/** Where E₁ has fallen under the smallest number. */
-const VANISHED = 745;
 
 /** e^x·E₁(x) for x > 0, within 1e-14 of the value. */
 export function scaledE1(x: number): number {
@@ -20,7 +18,7 @@ export function scaledE1(x: number): number {
 
 /** E₁(x) for x > 0. */
 export function e1(x: number): number {
-  return x > VANISHED ? 0 : Math.exp(-x) * scaledE1(x);
+  return Math.exp(-x) * scaledE1(x);
 }
 
 /**

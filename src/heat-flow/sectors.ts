@@ -1,5 +1,6 @@
 /** Current sector by sector round a tube that warms up as it is welded. */
 
+import { element } from "../element";
 import { above0, atLeast0, between, tube, wholeFrom1 } from "../limits";
 import { ANGLE, LENGTH, SPEED, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -54,8 +55,8 @@ export function ringSectors(plate: Plate, pass: RingPass): Sector[] {
   return ends.map((end, i) => ({
     from: 360 * (ends[i - 1] ?? 0),
     to: 360 * end,
-    power: power * (means[i] ?? 0),
-    share: (means[i] ?? 0) / (means[0] ?? 1),
+    power: power * element(means, i),
+    share: element(means, i) / element(means, 0),
     rise: Math.max(0, plate.meltingRise * (1 - powerAt(course, end))),
   }));
 }
@@ -63,8 +64,8 @@ export function ringSectors(plate: Plate, pass: RingPass): Sector[] {
 function courseOf(plate: Plate, { od, speed, beadWidth, dwell, overlap }: RingPass): Course {
   tube(od, plate.wall);
   const circumference = Math.PI * (above0("od", od, LENGTH) - plate.wall);
-  const [slowest, fastest] = PECLETS.map((peclet) => (4 * plate.diffusivity * peclet) / circumference);
-  between("speed", arcSpeed(speed), SPEED, slowest ?? 0, fastest ?? Infinity);
+  const atPeclet = (peclet: number): number => (4 * plate.diffusivity * peclet) / circumference;
+  between("speed", arcSpeed(speed), SPEED, atPeclet(PECLETS[0]), atPeclet(PECLETS[1]));
   between("dwell", atLeast0("dwell", dwell, TIME), TIME, 0, LONGEST_DWELL);
   const turns = 1 + overlap / 360;
   const course = ringCourse({

@@ -1,5 +1,6 @@
 /** Nominal pipe sizes and schedules as people type them. */
 
+import { element } from "../element";
 import { quotedText } from "../quoted-text";
 import { Refusal } from "../refusal";
 
@@ -10,13 +11,13 @@ const DAY_NUMBERS = [36_000, 110_000] as const;
 const WRITTEN_DATE =
   /JAN|FEB|MAR|APR|MAY|JUN|JUL|AUG|SEP|OCT|NOV|DEC|^\d+\/\d+\/\d+$|^\d+\.\d+\.\d+$|^\d{4}-\d+-\d+/;
 
-const FRACTIONS: Readonly<Record<string, string>> = {
+const FRACTIONS = {
   "⅛": " 1/8",
   "¼": " 1/4",
   "⅜": " 3/8",
   "½": " 1/2",
   "¾": " 3/4",
-};
+} as const;
 
 /** DN of the metric designation beside each NPS, ASME B36.10M. */
 const NPS_OF_DN: Readonly<Record<string, string>> = {
@@ -44,7 +45,7 @@ const NPS_OF_DN: Readonly<Record<string, string>> = {
 export function nominalSize(typed: string): number {
   const plain = spelled(typed);
   const metric = /^DN\s*(\d+)$/.exec(plain);
-  if (metric !== null) throw refused(typed, dnHint(metric[1] ?? ""));
+  if (metric !== null) throw refused(typed, dnHint(element(metric, 1)));
   const size = sizeOf(plain.replace(/^NPS\s*/, "").replace(/\s*(IN|INCH|INCHES|IN\.|"|'')$/, ""));
   if (WRITTEN_DATE.test(plain) || (size >= DAY_NUMBERS[0] && size <= DAY_NUMBERS[1])) {
     throw refused(typed, "is a date that a spreadsheet made of a fraction; type '1/2 as text, or 0.5");
@@ -65,7 +66,7 @@ export function scheduleName(typed: string): string {
 function spelled(typed: string): string {
   return typed
     .slice(0, LONGEST + 1)
-    .replace(/[⅛¼⅜½¾]/g, (sign) => FRACTIONS[sign] ?? sign)
+    .replace(/[⅛¼⅜½¾]/g, (sign) => FRACTIONS[sign as keyof typeof FRACTIONS])
     .replace(/[‐‑‒–—]/g, "-")
     .replace(/⁄/g, "/")
     .replace(/[“”″]/g, '"')

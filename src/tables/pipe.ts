@@ -8,7 +8,7 @@ import { quotedText } from "../quoted-text";
 import { Refusal } from "../refusal";
 import { nominalSize, scheduleName } from "./pipe-size";
 
-export const SCHEDULES = ["5S", "10S", "40S", "80S", "5", "10", "40", "80"] as const;
+const SCHEDULES = ["5S", "10S", "40S", "80S", "5", "10", "40", "80"] as const;
 export type PipeSchedule = (typeof SCHEDULES)[number];
 
 /**

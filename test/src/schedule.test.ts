@@ -127,4 +127,14 @@ test("what it cannot answer it refuses by an argument that the user gave", () =>
     '#VALUE! style = "fast": must be one of pulsed, steady',
   );
   expect(refusal("SCHEDULE", 1, 0.5)).toBe("#VALUE! wall = 0.5 in: must be under half of od, 0.5 in");
+  // Nobody typed a dwell or a speed: a thick little ring, and one too large to reckon with, are refused by their size.
+  expect(refusal("SCHEDULE", 1.11, 0.516, "C12200", "steady", "SI")).toMatch(
+    /^#N\/A od = 1\.11 mm: has no suggested schedule with this wall; at [\d.]+ mm\/min after a dwell of [\d.]+ s /,
+  );
+  expect(refusal("SCHEDULE", 3.45, 1.696, "304L", "steady", "SI")).toMatch(/^#N\/A od = 3\.45 mm: has no /);
+  expect(refusal("SCHEDULE", 200_000, 2, "C12200", "steady", "SI")).toMatch(/^#N\/A od = 200000 mm: has no /);
+  // A ring that takes less than the background of its pulse is welded steady.
+  expect(refusal("SCHEDULE", 4.64, 2.31, "", "pulsed", "SI")).toMatch(
+    /^#N\/A od = 4\.64 mm: the first sector needs a mean of [\d.]+ A, which no pulse between [\d.]+ A and [\d.]+ A gives; ask for "steady"$/,
+  );
 });
