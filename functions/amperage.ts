@@ -10,8 +10,13 @@ import { readMaterial } from "./materials";
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [units] "US" (default) or "SI"
  * @equation I = t/0.001 in · kθ/(kθ of 316L); θ = liquidus − 20 °C, k hot
+ * @math I = \frac{t}{0.001\ \text{in}} \cdot \frac{k\theta}{(k\theta)_{\text{316L}}}
+ * @math \theta = \text{liquidus} - 20\ \text{°C}
+ * @where I current, A; t wall thickness (wall); k hot conductivity of the metal; θ melting rise
  * @validity A first guess for ordinary speeds; shops run 0.8 to 1.8 A per 0.001 in
- * @source Common practice for 316L; other metals in the proportion of hot conductivity × melting rise, which nothing outside confirms
+ * @source Common practice for 316L; other metals in the proportion of hot conductivity × melting rise
+ * @unconfirmed The proportion by which other metals than 316L differ: no outside source gives it.
+ * @related AMPS_MELT, AMPS_SECTORS, SCHEDULE, MATERIALS
  * @example =BEAD.AMPS_WALL(0.065) → 65
  */
 export function ampsWallCell(wall: unknown, material?: unknown, units?: unknown): number {

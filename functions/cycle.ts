@@ -44,8 +44,13 @@ function readCycle(
  * @param [handling] Unload, load and set up, s; 0 if left out
  * @param [units] "US" (default) or "SI"
  * @equation T = prepurge + dwell + π·d·(360° + overlap)/360°/v + downslope + postpurge + handling
+ * @math T = \text{prepurge} + \text{dwell} + \frac{\pi d}{v} \cdot \frac{360° + \text{overlap}}{360°} +
+ *   \text{downslope} + \text{postpurge} + \text{handling}
+ * @where T time of a cycle; d outside diameter (od); v surface travel (speed)
  * @validity Times not below 0. The purge of the bore is not in it; see PURGE_TIME.
  * @source Sum of the phases; 30 s and 15 s of gas are common practice
+ * @related CYCLE_PHASES, TRAVEL_TIME, CREW_HEADS, PURGE_TIME
+ * @figure cycle
  * @example =BEAD.CYCLE_TIME(50.8, 127, 30, 0, 0, 0, 15, 0, "SI") → 120.398224
  */
 export function cycleTimeCell(
@@ -78,8 +83,12 @@ export function cycleTimeCell(
  * @param [units] "US" (default) or "SI"
  * @returns Seven rows: prepurge, start dwell, full turn, overlap, downslope, postpurge, handling
  * @equation Each phase starts where the one before it ends; turn π·d/v, overlap its share of a turn
+ * @math \text{turn} = \frac{\pi d}{v}
+ * @where d outside diameter (od); v surface travel (speed)
  * @validity Times not below 0; a phase of 0 s keeps its row
  * @source Sum of the phases; 30 s and 15 s of gas are common practice
+ * @related CYCLE_TIME, TRAVEL_TIME, START_DWELL
+ * @figure cycle
  * @example =BEAD.CYCLE_PHASES(50.8, 127, 30, 2, 0, 5, 15, 0, "SI") → "Prepurge", 0, 30, FALSE; "Start dwell", 30, 2, TRUE; "Full turn", 32, 75.398, TRUE; …
  */
 export function cyclePhasesCells(

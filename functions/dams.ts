@@ -50,9 +50,21 @@ function readHeatedTube(
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [ambient] Temperature of the tube before, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
- * @equation T − T₀ = max over t of f(t) − f(t − t_on); f = q√(κt)/(A·k)·ierfc(x/(2√(κt))), A = π(d − t)t, t_on = πd/v + extra
- * @validity Some wall widths from the weld, where the heat has evened out round the tube. Cold k and ρ·cp, no surface loss, tube long on both sides: on the hot side. Compared with finite differences of the same rod, no weld.
- * @source Carslaw & Jaeger §2.9, constant flux, half of the power each way; common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
+ * @equation T − T₀ = max over t of f(t) − f(t − t_on); f = q√(κt)/(A·k)·ierfc(x/(2√(κt))), A = π(d − t)t, t_on =
+ *   πd/v + extra
+ * @math T - T_0 = \max_t \left( f(t) - f(t - t_{\text{on}}) \right)
+ * @math f(t) = \frac{q \sqrt{\kappa t}}{A k}\, \operatorname{ierfc} \frac{x}{2 \sqrt{\kappa t}}
+ * @math A = \pi (d - t_w)\, t_w, \quad t_{\text{on}} = \frac{\pi d}{v} + \text{extra}
+ * @where T temperature at the dam; T₀ ambient; t time; t_w wall thickness (wall); q half of the arc's power in the
+ *   tube; κ cold diffusivity; k cold conductivity; A section of the tube; x distance from the weld (distance); d
+ *   outside diameter (od); v surface travel (speed); f rise while the heat goes on
+ * @validity Some wall widths from the weld, where the heat has evened out round the tube.
+ * @assumptions Cold k and ρ·cp, no surface loss, tube long on both sides: on the hot side.
+ * @source Carslaw & Jaeger §2.9, constant flux, half of the power each way; common practice keeps water-soluble
+ *   dams 6 in (150 mm) or more away: the larger of the two governs
+ * @unconfirmed No measured weld: it is compared with finite differences of the same rod.
+ * @related DAM_DISTANCE, HEAT_INPUT, MATERIALS
+ * @figure dams
  * @example =BEAD.DAM_TEMPERATURE(6, 1, 0.065, 46, 9.4, 5) → 144.818
  */
 export function damTemperatureCell(
@@ -102,7 +114,10 @@ export function damTemperatureCell(
  * @param [units] "US" (default) or "SI"
  * @equation The x at which DAM_TEMPERATURE is the limit
  * @validity As DAM_TEMPERATURE. #N/A if the limit is above what the weld itself reaches by this reckoning.
- * @source As DAM_TEMPERATURE. Common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
+ * @source As DAM_TEMPERATURE. Common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of
+ *   the two governs
+ * @related DAM_TEMPERATURE, PURGE_VOLUME
+ * @figure dams
  * @example =BEAD.DAM_DISTANCE(212, 1, 0.065, 46, 9.4, 5) → 3.20066
  */
 export function damDistanceCell(

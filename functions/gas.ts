@@ -27,8 +27,13 @@ function readRequiredGas(read: Reader, gas: unknown): Gas {
  * @param [purgeSeconds] Time the purge gas is on, s: purging and welding; 0 if left out
  * @param [units] "US" (default) or "SI"
  * @equation V = Qt·tt + Qp·tp
- * @validity Nothing below 0; volumes at the state the flow meters are made for. Hoses, leaks and forgotten valves come on top.
+ * @math V = Q_t t_t + Q_p t_p
+ * @where V gas a joint; Q flow of torch and of purge (torchFlow, purgeFlow); t time of torch and of purge
+ *   (torchSeconds, purgeSeconds)
+ * @validity Nothing below 0; volumes at the state the flow meters are made for. Hoses, leaks and forgotten valves
+ *   come on top.
  * @source Flow × time
+ * @related GAS_CYLINDER, GAS_METER, TAKEOFF, PURGE_TIME
  * @example =BEAD.GAS_JOINT(10, 120, 20, 660, "SI") → 240
  */
 export function gasJointCell(
@@ -60,8 +65,16 @@ export function gasJointCell(
  * @param [temperature] Temperature of the cylinder, °F | °C; 70 °F | 15 °C if left out
  * @param [units] "US" (default) or "SI"; US and SI differ in their standard state
  * @equation V = Vw·(ρ(p + 1 atm, T) − ρ(residual + 1 atm, T))/ρ(standard); ρ from the reference equation of state
- * @validity Argon; gauge 0 to 350 bar (5076 psi), −30 to 60 °C (−22 to 140 °F). The cubic foot is of 70 °F and 1 atm (14.696 psi), the litre of 15 °C and 1 bar: the one place where US and SI differ physically. What is left at residual stays in the cylinder.
- * @source Tegeler, Span & Wagner 1999, J. Phys. Chem. Ref. Data 28, 779, the equation NIST uses: 0.03 % in density to 300 bar. Chosen because the ideal gas is off by up to 7 % and a cubic equation by 2 to 3 %. Coefficients as a general reference library (CoolProp 8.0.0) has them, checked against printed NIST densities.
+ * @math V = V_w \frac{\rho(p + 1\ \text{atm}, T) - \rho(\text{residual} + 1\ \text{atm}, T)}{\rho(\text{standard})}
+ * @where V usable gas; V_w volume of water the cylinder holds (waterVolume); p gauge pressure (pressure); T
+ *   temperature; ρ density of argon
+ * @validity Argon; gauge 0 to 350 bar (5076 psi), −30 to 60 °C (−22 to 140 °F). The cubic foot is of 70 °F and 1
+ *   atm (14.696 psi), the litre of 15 °C and 1 bar: the one place where US and SI differ physically. What is left
+ *   at residual stays in the cylinder.
+ * @source Tegeler, Span & Wagner 1999, J. Phys. Chem. Ref. Data 28, 779, the equation NIST uses: 0.03 % in density
+ *   to 300 bar. Chosen because the ideal gas is off by up to 7 % and a cubic equation by 2 to 3 %. Coefficients as
+ *   a general reference library (CoolProp 8.0.0) has them, checked against printed NIST densities.
+ * @related GAS_JOINT, TAKEOFF, GAS_METER
  * @example =BEAD.GAS_CYLINDER(50, 200, 0, 15, "SI") → 10668.1
  */
 export function gasCylinderCell(
@@ -91,8 +104,12 @@ export function gasCylinderCell(
  * @param gas Gas that flows: "AR", "N2", "HE" or "AIR"
  * @param [scaleGas] Gas that the scale was made for; "AIR" if left out
  * @equation Q = reading·√(ρ of scaleGas/ρ of gas), densities at 20 °C and 1 atm
- * @validity reading not below 0; float meters near atmospheric pressure. A thermal mass flow meter follows other laws.
+ * @math Q = \text{reading} \cdot \sqrt{\frac{\rho_{\text{scale}}}{\rho_{\text{gas}}}}
+ * @where Q true flow; ρ density at 20 °C and 1 atm
+ * @validity reading not below 0; float meters near atmospheric pressure. A thermal mass flow meter follows other
+ *   laws.
  * @source Equal float height, as in de Nevers, Fluid Mechanics for Chemical Engineers, example 5.11
+ * @related GAS_JOINT, PURGE_TIME
  * @example =BEAD.GAS_METER(10, "AR") → 8.5138
  */
 export function gasMeterCell(reading: unknown, gas: unknown, scaleGas?: unknown): number {

@@ -21,8 +21,12 @@ const COMMON_SPOT_OVERLAP = 0.75;
  * @param [efficiency] 1 (default) for ASME arc energy; 0.6 for TIG by EN 1011-1
  * @param [units] "US" (default) or "SI"
  * @equation H = 60·V·I/(1000·v)·η
- * @validity efficiency above 0 and at most 1. For a pulsed arc use HEAT_PULSED. Your qualified procedure says which definition it was qualified by.
+ * @math H = \frac{60 V I}{1000 v} \eta
+ * @where H heat input; V arc voltage (volts); I current (amps); v surface travel (speed); η efficiency
+ * @validity efficiency above 0 and at most 1. For a pulsed arc use HEAT_PULSED. Your qualified procedure says which
+ *   definition it was qualified by.
  * @source ASME BPVC Section IX QW-409.1(a) with efficiency 1; EN 1011-1 and ISO/TR 17671-1 with 0.6
+ * @related HEAT_PULSED, HEAT_METERED, AMPS_MEAN, TRAVEL_SPEED
  * @example =BEAD.HEAT_INPUT(24, 120, 10) → 17.28
  */
 export function heatInputCell(
@@ -58,8 +62,15 @@ export function heatInputCell(
  * @param [efficiency] 1 (default) for ASME arc energy; 0.6 for TIG by EN 1011-1
  * @param [units] "US" (default) or "SI"
  * @equation H = (Vp·Ip·tp + Vb·Ib·tb)/(tp + tb)/v·η: the mean of V·I, not the product of means
+ * @math H = \frac{V_p I_p t_p + V_b I_b t_b}{(t_p + t_b)\, v} \eta
+ * @where H heat input; V volts at peak and background (peakVolts, backVolts); I amps at peak and background
+ *   (peakAmps, backAmps); t time at peak and background (peakTime, backTime); v surface travel (speed); η
+ *   efficiency
  * @validity Square pulses; slopes between the levels are not counted
- * @source ISO/TR 18491 and QW-409.1(c): instantaneous power; mean power of J. Braz. Soc. Mech. Sci. Eng. 2021, eq. 2–4
+ * @source ISO/TR 18491 and QW-409.1(c): instantaneous power; mean power of J. Braz. Soc. Mech. Sci. Eng. 2021, eq.
+ *   2–4
+ * @related HEAT_INPUT, HEAT_METERED, AMPS_MEAN
+ * @figure pulse
  * @example =BEAD.HEAT_PULSED(10, 100, 0.5, 9, 30, 0.5, 5) → 7.62
  */
 export function heatPulsedCell(
@@ -100,8 +111,11 @@ export function heatPulsedCell(
  * @param [efficiency] 1 (default) for ASME arc energy; 0.6 for TIG by EN 1011-1
  * @param [units] "US" (default) or "SI"
  * @equation H = E/(1000·L)·η
+ * @math H = \frac{E}{1000 L} \eta
+ * @where H heat input; E metered energy, J (joules); L length of weld (length); η efficiency
  * @validity Energy metered as instantaneous power over the arc-on time
  * @source ASME BPVC Section IX QW-409.1(c), 2010 edition on
+ * @related HEAT_INPUT, HEAT_PULSED
  * @example =BEAD.HEAT_METERED(24000, 10, 1, "SI") → 2.4
  */
 export function heatMeteredCell(
@@ -130,8 +144,13 @@ export function heatMeteredCell(
  * @param backAmps Background current, A
  * @param backTime Time at background, s
  * @equation I = (Ip·tp + Ib·tb)/(tp + tb)
+ * @math I = \frac{I_p t_p + I_b t_b}{t_p + t_b}
+ * @where I mean current, and current at peak and background (peakAmps, backAmps); t time at peak and background
+ *   (peakTime, backTime)
  * @validity Square pulses
  * @source Definition of a time-weighted mean
+ * @related PULSE_SHARE, PULSE_RATE, HEAT_PULSED
+ * @figure pulse
  * @example =BEAD.AMPS_MEAN(180, 0.125, 90, 0.125) → 135
  */
 export function ampsMeanCell(
@@ -157,8 +176,13 @@ export function ampsMeanCell(
  * @param peakAmps Peak current, A
  * @param backAmps Background current, A
  * @equation s = (I − Ib)/(Ip − Ib)
+ * @math s = \frac{I - I_b}{I_p - I_b}
+ * @where s share of the time at peak; I mean current, and current at peak and background (meanAmps, peakAmps,
+ *   backAmps)
  * @validity mean between background and peak
  * @source AMPS_MEAN solved for the share
+ * @related AMPS_MEAN, PULSE_RATE, SCHEDULE
+ * @figure pulse
  * @example =BEAD.PULSE_SHARE(48, 65, 19.5) → 0.6264
  */
 export function pulseShareCell(meanAmps: unknown, peakAmps: unknown, backAmps: unknown): number {
@@ -179,8 +203,13 @@ export function pulseShareCell(meanAmps: unknown, peakAmps: unknown, backAmps: u
  * @param [overlap] Share of a spot that the next one covers, 0 to under 1; 0.75 if left out
  * @param [units] "US" (default) or "SI"
  * @equation f = v/(b·(1 − o))
+ * @math f = \frac{v}{b (1 - o)}
+ * @where f pulses a second; v surface travel (speed); b width of a spot (beadWidth); o share by which spots overlap
+ *   (overlap)
  * @validity overlap at least 0 and under 1
  * @source Geometry; an overlap of three quarters is common practice
+ * @related PULSE_SHARE, TRAVEL_SPEED, SCHEDULE
+ * @figure pulse
  * @example =BEAD.PULSE_RATE(5.138, 0.1694) → 2.022
  */
 export function pulseRateCell(

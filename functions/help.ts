@@ -12,6 +12,7 @@ import { isBlank, quoted, rowsOf } from "./cells";
  * @returns Five rows of label and text
  * @validity #N/A for a name that is not one of these formulas
  * @source The same help text that the pane and the help page show
+ * @related REASON, VERSION
  * @example =BEAD.ABOUT("STANDOFF") → "meaning", "Arc gap between electrode tip and tube, in | mm: half the wall plus an allowance."; "equation", "g = t/2 + a"; …
  */
 export function aboutCells(id: unknown): unknown[][] {
@@ -34,6 +35,7 @@ export function aboutCells(id: unknown): unknown[][] {
  * @param argument The arguments as that formula has them, cells or ranges
  * @validity For hosts that hide the sentence behind an error. An argument that holds an error shows that error.
  * @source The refusal sentence of the formula itself
+ * @related ABOUT, VERSION
  * @example =BEAD.REASON("STANDOFF", -0.065) → "wall = -0.065 in: must be above 0"
  */
 export function reasonCell(id: unknown, argument: unknown[][][]): string {
@@ -51,6 +53,7 @@ export function reasonCell(id: unknown, argument: unknown[][][]): string {
  * @customfunction VERSION
  * @validity Text such as 0.1.0
  * @source The project's change log
+ * @related ABOUT, REASON
  * @example =BEAD.VERSION() → "0.1.0"
  */
 export function versionCell(): string {

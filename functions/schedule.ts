@@ -29,10 +29,21 @@ const STYLES: readonly Style[] = ["pulsed", "steady"];
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [style] "pulsed" (default) or "steady"
  * @param [units] "US" (default) or "SI"
- * @returns Rows of label, value, unit: standoff, electrode, volts, bead width, travel, rpm, prepurge, dwell, amps by sector, pulse, rotation, slope, postpurge, heat input, arc time, a warning
- * @equation Each value from its own formula: STANDOFF, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS, OVERLAP_SUGGEST. Pulsed: peak of sector 1 = AMPS_WALL, background 30 % of peak, peak share (mean − background)/(peak − background)
- * @validity Starting values for full-penetration autogenous butt welds of walls 0.02 to 0.216 in (0.5 to 5.5 mm). Beside outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy within 60 to 130 J/mm² of travel × wall up to 1.7 mm, above it (to 207) for thicker walls, whose suggested travel is slow. Sectors are quarters of the full turn; AMPS_SECTORS gives the overlap its own row. Heat input is arc energy (efficiency 1) of the hottest sector.
- * @source The formulas it calls; background 30 %, spots overlapping by 0.75, 30 s and 15 s of gas and a downslope of three bead widths are common practice
+ * @returns Rows of label, value, unit: standoff, electrode, volts, bead width, travel, rpm, prepurge, dwell, amps
+ *   by sector, pulse, rotation, slope, postpurge, heat input, arc time, a warning
+ * @equation Each value from its own formula: STANDOFF, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS,
+ *   OVERLAP_SUGGEST. Pulsed: peak of sector 1 = AMPS_WALL, background 30 % of peak, peak share (mean −
+ *   background)/(peak − background)
+ * @validity Starting values for full-penetration autogenous butt welds of walls 0.02 to 0.216 in (0.5 to 5.5 mm).
+ *   Beside outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy within
+ *   60 to 130 J/mm² of travel × wall up to 1.7 mm, above it (to 207) for thicker walls, whose suggested travel is
+ *   slow. Sectors are quarters of the full turn; AMPS_SECTORS gives the overlap its own row. Heat input is arc
+ *   energy (efficiency 1) of the hottest sector.
+ * @source The formulas it calls; background 30 %, spots overlapping by 0.75, 30 s and 15 s of gas and a downslope
+ *   of three bead widths are common practice
+ * @unconfirmed No measured weld stands behind the schedule as a whole; see AMPS_SECTORS and ARC_VOLTS.
+ * @related STANDOFF, AMPS_SECTORS, TRAVEL_SUGGEST, PULSE_SHARE, HEAT_INPUT
+ * @figure sectors
  * @example =BEAD.SCHEDULE(1, 0.065) → "Standoff", 0.0425, "in"; "Electrode diameter", 0.04, "in"; "Arc voltage", 9.3636, "V"; "Bead width", 0.16937, "in"; "Travel speed", 5.138, "in/min"; …
  */
 export function scheduleCells(

@@ -12,8 +12,11 @@ import { readMaterial } from "./materials";
  * @param rpm Rotor speed, turns per minute
  * @param [units] "US" (default) or "SI"
  * @equation v = π·d·n
+ * @math v = \pi d n
+ * @where v surface travel; d outside diameter (od); n turns a minute (rpm)
  * @validity od and rpm above 0
  * @source Geometry
+ * @related TRAVEL_RPM, TRAVEL_TIME, TRAVEL_SUGGEST
  * @example =BEAD.TRAVEL_SPEED(1, 1.6) → 5.0265
  */
 export function travelSpeedCell(od: unknown, rpm: unknown, units?: unknown): number {
@@ -29,8 +32,11 @@ export function travelSpeedCell(od: unknown, rpm: unknown, units?: unknown): num
  * @param speed Surface travel, in/min | mm/min
  * @param [units] "US" (default) or "SI"
  * @equation n = v/(π·d)
+ * @math n = \frac{v}{\pi d}
+ * @where n turns a minute; v surface travel (speed); d outside diameter (od)
  * @validity od and speed above 0
  * @source Geometry
+ * @related TRAVEL_SPEED, TRAVEL_TIME
  * @example =BEAD.TRAVEL_RPM(50.8, 127, "SI") → 0.795775
  */
 export function travelRpmCell(od: unknown, speed: unknown, units?: unknown): number {
@@ -47,8 +53,11 @@ export function travelRpmCell(od: unknown, speed: unknown, units?: unknown): num
  * @param [overlap] Degrees past the full turn; 0 if left out
  * @param [units] "US" (default) or "SI"
  * @equation t = π·d·(360° + overlap)/360°/v
+ * @math t = \frac{\pi d}{v} \cdot \frac{360° + \text{overlap}}{360°}
+ * @where t time; d outside diameter (od); v surface travel (speed)
  * @validity od and speed above 0, overlap not below 0
  * @source Geometry
+ * @related TRAVEL_SPEED, CYCLE_TIME, OVERLAP_SUGGEST
  * @example =BEAD.TRAVEL_TIME(50.8, 127, 0, "SI") → 75.398224
  */
 export function travelTimeCell(od: unknown, speed: unknown, overlap?: unknown, units?: unknown): number {
@@ -69,8 +78,13 @@ export function travelTimeCell(od: unknown, speed: unknown, overlap?: unknown, u
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [units] "US" (default) or "SI"
  * @equation v = 1.6·α/b, so that v·b/(4α) = 0.4 (α hot)
- * @validity A starting value for full-penetration single passes. The target 0.4 and the default width are common practice.
- * @source Dimensionless speed of Rosenthal's plate; the level 0.4 is an estimate from common practice
+ * @math v = \frac{1.6 \alpha}{b}, \quad \frac{v b}{4 \alpha} = 0.4
+ * @where v surface travel; α hot diffusivity of the metal; b bead width (beadWidth)
+ * @validity A starting value for full-penetration single passes.
+ * @source Dimensionless speed of Rosenthal's plate
+ * @unconfirmed The target 0.4 and the default width are estimates from common practice.
+ * @related TRAVEL_RPM, AMPS_MELT, SCHEDULE
+ * @figure plate
  * @example =BEAD.TRAVEL_SUGGEST(0.065) → 5.138
  */
 export function travelSuggestCell(
@@ -94,8 +108,12 @@ export function travelSuggestCell(
  * @param [beadWidth] Fused width, in | mm; 1 mm + 2 × wall if left out
  * @param [units] "US" (default) or "SI"
  * @equation 360°·b/(π·d), rounded up to a multiple of 5°
+ * @math \frac{360° \cdot b}{\pi d}
+ * @where b bead width (beadWidth); d outside diameter (od)
  * @validity wall under half of od
  * @source Geometry; one bead width of overlap is common practice
+ * @related TRAVEL_TIME, SCHEDULE
+ * @figure overlap
  * @example =BEAD.OVERLAP_SUGGEST(1, 0.065) → 20
  */
 export function overlapSuggestCell(od: unknown, wall: unknown, beadWidth?: unknown, units?: unknown): number {
