@@ -206,7 +206,7 @@ export function purgeOxygenCell(
  * @param flow Purge flow, any unit
  * @param leak Air leaking in, same unit as flow
  * @equation C = 209 500 ppm·q/(Q + q)
- * @math C = 209\,500\ \text{ppm} \cdot \frac{q}{Q + q}
+ * @math C = 209500\ \text{ppm} \cdot \frac{q}{Q + q}
  * @where C oxygen that stays; Q flow; q air that leaks in (leak)
  * @validity flow above 0, leak not below 0; fully mixed
  * @source Steady dilution, as in de Nevers, Fluid Mechanics for Chemical Engineers, example 3.8
