@@ -66,13 +66,13 @@ function readRows(joints: unknown): unknown[][] {
   if (rows.every(isBlankRow)) throw new Refusal("joints", "blank", [`needs rows of ${COLUMNS}`]);
   if (rows.length > MOST_ROWS) {
     throw new Refusal("joints", `${String(rows.length)} rows`, [
-      `must not be above ${String(MOST_ROWS)} rows; take the list in parts`,
+      `must be at most ${String(MOST_ROWS)} rows; take the list in parts`,
     ]);
   }
   const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
   if (width === NUMBERS || width === NUMBERS + 1) return rows;
   throw new Refusal("joints", `${String(width)} column${width === 1 ? "" : "s"}`, [
-    `must be 3 or 4: ${COLUMNS}`,
+    `must be 3 or 4 columns: ${COLUMNS}`,
   ]);
 }
 
