@@ -29,6 +29,7 @@ export function helpPage({ namespace, version, formulas }) {
 <html lang="en">
 <head>
 <meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>Ringbead help</title>
 <link rel="stylesheet" href="help.css">
