@@ -9,13 +9,14 @@ import { readMaterial } from "./materials";
  * @param wall Wall thickness, in | mm
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [units] "US" (default) or "SI"
- * @equation I = t/0.001 in · kθ/(kθ of 316L); θ = liquidus − 20 °C, k hot
- * @math I = \frac{t}{0.001\ \text{in}} \cdot \frac{k\theta}{(k\theta)_{\text{316L}}}
- * @math \theta = \text{liquidus} - 20\ \text{°C}
- * @where I current, A; t wall thickness (wall); k hot conductivity of the metal; θ melting rise
+ * @equation I = 1 A · t/0.001 in · kθ/(kθ of 316L); θ = liquidus − 20 °C, k hot
+ * @math I = 1\,\text{A} \cdot \frac{t}{0.001\,\text{in}} \cdot \frac{k\,\theta}{k_\text{316L}\,\theta_\text{316L}}
+ * @math \theta = T_\text{liq} - 20\,\text{°C}
+ * @where I current; t wall thickness (wall); k hot conductivity of the metal (material); θ rise from 20 °C to the liquidus; k_316L the same conductivity of 316L; θ_316L the same rise of 316L; T_liq liquidus of the metal
  * @validity A first guess for ordinary speeds; shops run 0.8 to 1.8 A per 0.001 in
+ * @assumptions Another metal is welded with a bead as wide, at the same speed × width over diffusivity, as 316L
  * @source Common practice for 316L; other metals in the proportion of hot conductivity × melting rise
- * @unconfirmed The proportion by which other metals than 316L differ: no outside source gives it.
+ * @unconfirmed The proportion for metals other than 316L: nothing outside confirms it.
  * @related AMPS_MELT, AMPS_SECTORS, SCHEDULE, MATERIALS
  * @example =BEAD.AMPS_WALL(0.065) → 65
  */

@@ -50,20 +50,16 @@ function readHeatedTube(
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [ambient] Temperature of the tube before, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
- * @equation T − T₀ = max over t of f(t) − f(t − t_on); f = q√(κt)/(A·k)·ierfc(x/(2√(κt))), A = π(d − t)t, t_on =
- *   πd/v + extra
- * @math T - T_0 = \max_t \left( f(t) - f(t - t_{\text{on}}) \right)
- * @math f(t) = \frac{q \sqrt{\kappa t}}{A k}\, \operatorname{ierfc} \frac{x}{2 \sqrt{\kappa t}}
- * @math A = \pi (d - t_w)\, t_w, \quad t_{\text{on}} = \frac{\pi d}{v} + \text{extra}
- * @where T temperature at the dam; T₀ ambient; t time; t_w wall thickness (wall); q half of the arc's power in the
- *   tube; κ cold diffusivity; k cold conductivity; A section of the tube; x distance from the weld (distance); d
- *   outside diameter (od); v surface travel (speed); f rise while the heat goes on
- * @validity Some wall widths from the weld, where the heat has evened out round the tube.
- * @assumptions Cold k and ρ·cp, no surface loss, tube long on both sides: on the hot side.
- * @source Carslaw & Jaeger §2.9, constant flux, half of the power each way; common practice keeps water-soluble
- *   dams 6 in (150 mm) or more away: the larger of the two governs
- * @unconfirmed No measured weld: it is compared with finite differences of the same rod.
- * @related DAM_DISTANCE, HEAT_INPUT, MATERIALS
+ * @equation T − T₀ = max over t of f(t) − f(t − t_on); f(t) = q√(κt)/(A·k)·ierfc(x/(2√(κt))), f = 0 for t ≤ 0; q = ηVI, A = π(d − h)h, t_on = πd/v + t_extra
+ * @math T - T_0 = \max_{t} \left[ f(t) - f(t - t_\text{on}) \right]
+ * @math f(t) = \frac{q\,\sqrt{\kappa\,t}}{A\,k} \operatorname{ierfc}\left( \frac{x}{2 \sqrt{\kappa\,t}} \right), \qquad f = 0 \text{ for } t \le 0
+ * @math q = \eta\,V I, \qquad A = \pi\,(d - h)\,h, \qquad t_\text{on} = \frac{\pi\,d}{v} + t_\text{extra}
+ * @where T greatest temperature the place ever sees; T₀ temperature of the tube before (ambient); t time since the arc struck; f rise there if the arc never went out; t_on time the arc is on; q power into the tube; κ cold diffusivity of the metal, k over ρ·cp (material); A section of the tube's metal; k cold conductivity of the metal (material); ierfc integral of the complementary error function; x distance from the weld along the tube (distance); η share of the arc's power that reaches the tube (efficiency); V arc voltage (volts); I mean current (amps); d outside diameter (od); h wall thickness (wall); v surface travel (speed); t_extra arc on beside the one turn (extraSeconds)
+ * @validity Some wall widths from the weld, where the heat has evened out round the tube
+ * @assumptions Cold k and ρ·cp, no surface loss, tube long on both sides: on the hot side. The weld is one source, even round the tube, and half of the power goes each way.
+ * @source Carslaw & Jaeger §2.9, constant flux, half of the power each way; common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
+ * @unconfirmed Compared with finite differences of the same rod, no weld.
+ * @related DAM_DISTANCE, AMPS_MELT, START_DWELL, PURGE_VOLUME, PURGE_TIME
  * @figure dams
  * @example =BEAD.DAM_TEMPERATURE(6, 1, 0.065, 46, 9.4, 5) → 144.818
  */
@@ -112,11 +108,14 @@ export function damTemperatureCell(
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [ambient] Temperature of the tube before, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
- * @equation The x at which DAM_TEMPERATURE is the limit
+ * @equation The x at which T(x) = limit, T by DAM_TEMPERATURE
+ * @math T(x) = T_\text{limit}
+ * @where T greatest temperature a place ever sees, by DAM_TEMPERATURE; x distance from the weld along the tube; T_limit greatest temperature the dam stands (limit)
  * @validity As DAM_TEMPERATURE. #N/A if the limit is above what the weld itself reaches by this reckoning.
- * @source As DAM_TEMPERATURE. Common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of
- *   the two governs
- * @related DAM_TEMPERATURE, PURGE_VOLUME
+ * @assumptions As DAM_TEMPERATURE
+ * @source As DAM_TEMPERATURE. Common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
+ * @unconfirmed Compared with finite differences of the same rod, no weld.
+ * @related DAM_TEMPERATURE, AMPS_MELT, START_DWELL, PURGE_VOLUME, PURGE_TIME
  * @figure dams
  * @example =BEAD.DAM_DISTANCE(212, 1, 0.065, 46, 9.4, 5) → 3.20066
  */

@@ -44,12 +44,12 @@ function readOrifice(read: Reader, gas: unknown, discharge: unknown): [Gas, numb
  * @param length Purged length, dam to dam, in | mm
  * @param [units] "US" (default) or "SI"
  * @equation V = π/4·d²·L
- * @math V = \frac{\pi}{4} d^2 L
- * @where V volume of the bore; d inside diameter (bore); L length between the dams (length)
- * @validity A round bore; add hoses and fittings
+ * @math V = \frac{\pi}{4}\,d^{2} L
+ * @where V gas volume; d inside diameter (bore); L purged length, dam to dam (length)
+ * @validity bore and length above 0; add hoses and fittings
+ * @assumptions A round bore.
  * @source Geometry
- * @related PURGE_TIME, PURGE_CHANGES, DAM_DISTANCE
- * @figure dams
+ * @related PURGE_CHANGES, PURGE_TIME, PURGE_FLOW, DAM_DISTANCE
  * @example =BEAD.PURGE_VOLUME(47.498, 6096, "SI") → 10.801535
  */
 export function purgeVolumeCell(bore: unknown, length: unknown, units?: unknown): number {
@@ -64,16 +64,16 @@ export function purgeVolumeCell(bore: unknown, length: unknown, units?: unknown)
  * @param [ppm] Oxygen to reach, ppm; 50 if left out
  * @param [supplyPpm] Oxygen in the purge gas, ppm; 0 if left out
  * @param [cells] Mixed cells in series: 1 (default) fully mixed and safe, more nears plain displacement
- * @equation C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, solved for n; C₀ = 209 500 ppm
- * @math C = C_s + (C_0 - C_s)\, e^{-N n} \sum_{k=0}^{N - 1} \frac{(N n)^k}{k!}
- * @where C oxygen aimed at (ppm); C_s oxygen of the supply (supplyPpm); C₀ oxygen of air; N mixed cells in a row
- *   (cells); n changes of the volume; k count from nothing; e base of natural logarithms
+ * @equation C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, solved for n; C₀ = 209 500 ppm; with N = 1, n = ln((C₀ − Cs)/(C − Cs))
+ * @math C = C_s + (C_0 - C_s)\,e^{-N n} \sum_{k=0}^{N-1} \frac{(N n)^{k}}{k!}
+ * @math C_0 = 209\,500\ \text{ppm}
+ * @math n = \ln \frac{C_0 - C_s}{C - C_s} \quad \text{if } N = 1
+ * @where C oxygen to reach (ppm); C_s oxygen in the purge gas (supplyPpm); C₀ oxygen in air; n volume changes; N mixed cells in series (cells); k number that runs through the sum; e base of the natural logarithm
  * @validity cells 1 to 1000; #N/A if ppm is not above supplyPpm. An oxygen meter decides.
- * @assumptions The gas in each cell is fully mixed; one cell is the whole bore mixed. Leaks and dead legs need
- *   more.
+ * @assumptions The bore starts full of air and each cell is fully mixed. Leaks and dead legs need more.
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
- * @related PURGE_TIME, PURGE_OXYGEN, PURGE_FLOW, PURGE_TINT
- * @figure cells
+ * @unconfirmed How many cells stand for a bore: no measured purge is compared; 1 is the safe default.
+ * @related PURGE_TIME, PURGE_FLOW, PURGE_OXYGEN, PURGE_LEAK
  * @example =BEAD.PURGE_CHANGES(50) → 8.3405
  */
 export function purgeChangesCell(ppm?: unknown, supplyPpm?: unknown, cells?: unknown): number {
@@ -90,13 +90,14 @@ export function purgeChangesCell(ppm?: unknown, supplyPpm?: unknown, cells?: unk
  * @param [supplyPpm] Oxygen in the purge gas, ppm; 0 if left out
  * @param [cells] Mixed cells in series: 1 (default) fully mixed and safe, more nears plain displacement
  * @param [units] "US" (default) or "SI"
- * @equation t = n·V/Q, n of PURGE_CHANGES
+ * @equation t = n·V/Q, n of PURGE_CHANGES, V of PURGE_VOLUME, Q per second
  * @math t = \frac{n V}{Q}
- * @where t time; n changes of PURGE_CHANGES; V volume of the bore; Q flow
- * @validity As PURGE_CHANGES; a tight volume vented at the top. An oxygen meter at the vent decides.
+ * @where t time to purge; n volume changes of PURGE_CHANGES (ppm, supplyPpm, cells); V gas volume of PURGE_VOLUME (bore, length); Q purge flow per second (flow)
+ * @validity As PURGE_CHANGES; flow above 0. An oxygen meter at the vent decides.
+ * @assumptions A tight volume vented at the top. The bore starts full of air and each cell is fully mixed.
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
- * @related PURGE_CHANGES, PURGE_FLOW, PURGE_VOLUME, PURGE_VENT
- * @figure dams
+ * @unconfirmed How many cells stand for a bore: no measured purge is compared; 1 is the safe default.
+ * @related PURGE_CHANGES, PURGE_FLOW, PURGE_OXYGEN, PURGE_VOLUME, PURGE_VENT
  * @example =BEAD.PURGE_TIME(47.498, 6096, 10, 50, 0, 1, "SI") → 540.538
  */
 export function purgeTimeCell(
@@ -128,13 +129,14 @@ export function purgeTimeCell(
  * @param [supplyPpm] Oxygen in the purge gas, ppm; 0 if left out
  * @param [cells] Mixed cells in series: 1 (default) fully mixed and safe, more nears plain displacement
  * @param [units] "US" (default) or "SI"
- * @equation Q = n·V/t, n of PURGE_CHANGES
+ * @equation Q = n·V/t, n of PURGE_CHANGES, V of PURGE_VOLUME, t in the flow's unit of time
  * @math Q = \frac{n V}{t}
- * @where Q flow; n changes of PURGE_CHANGES; V volume of the bore; t time (seconds)
- * @validity As PURGE_CHANGES. The vent must pass this flow without raising the bore pressure.
+ * @where Q purge flow; n volume changes of PURGE_CHANGES (ppm, supplyPpm, cells); V gas volume of PURGE_VOLUME (bore, length); t time to purge in, in the flow's unit of time (seconds)
+ * @validity As PURGE_CHANGES; seconds above 0. The vent must pass this flow without raising the bore pressure.
+ * @assumptions A tight volume. The bore starts full of air and each cell is fully mixed.
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
- * @related PURGE_TIME, PURGE_LAMINAR, PURGE_VENT
- * @figure dams
+ * @unconfirmed How many cells stand for a bore: no measured purge is compared; 1 is the safe default.
+ * @related PURGE_CHANGES, PURGE_TIME, PURGE_VOLUME, PURGE_LAMINAR, PURGE_PRESSURE
  * @example =BEAD.PURGE_FLOW(47.498, 6096, 540.538, 50, 0, 1, "SI") → 10
  */
 export function purgeFlowCell(
@@ -169,15 +171,16 @@ export function purgeFlowCell(
  * @param [supplyPpm] Oxygen in the purge gas, ppm; 0 if left out
  * @param [cells] Mixed cells in series: 1 (default) fully mixed and safe, more nears plain displacement
  * @param [units] "US" (default) or "SI"
- * @equation C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, n = Q·t/V
- * @math C = C_s + (C_0 - C_s)\, e^{-N n} \sum_{k=0}^{N - 1} \frac{(N n)^k}{k!}, \quad n = \frac{Q t}{V}
- * @where C oxygen at the vent; C_s oxygen of the supply (supplyPpm); C₀ oxygen of air; N mixed cells in a row
- *   (cells); n changes of the volume; k count from nothing; e base of natural logarithms; Q flow; t time (seconds);
- *   V volume of the bore
- * @validity cells 1 to 1000; no leak. Never a substitute for an oxygen meter.
+ * @equation C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, n = Q·t/V, V of PURGE_VOLUME; C₀ = 209 500 ppm
+ * @math C = C_s + (C_0 - C_s)\,e^{-N n} \sum_{k=0}^{N-1} \frac{(N n)^{k}}{k!}
+ * @math n = \frac{Q t}{V}
+ * @math C_0 = 209\,500\ \text{ppm}
+ * @where C oxygen in the bore; C_s oxygen in the purge gas (supplyPpm); C₀ oxygen in air; n volume changes; N mixed cells in series (cells); k number that runs through the sum; e base of the natural logarithm; Q purge flow per second (flow); t time purged (seconds); V gas volume of PURGE_VOLUME (bore, length)
+ * @validity cells 1 to 1000. Never a substitute for an oxygen meter.
+ * @assumptions No leak. The bore starts full of air and each cell is fully mixed.
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
- * @related PURGE_CHANGES, PURGE_TIME, PURGE_TINT, PURGE_LEAK
- * @figure cells
+ * @unconfirmed How many cells stand for a bore: no measured purge is compared; 1 is the safe default.
+ * @related PURGE_CHANGES, PURGE_TIME, PURGE_LEAK, PURGE_TINT
  * @example =BEAD.PURGE_OXYGEN(47.498, 6096, 10, 540.538, 0, 1, "SI") → 50.000
  */
 export function purgeOxygenCell(
@@ -206,11 +209,12 @@ export function purgeOxygenCell(
  * @param flow Purge flow, any unit
  * @param leak Air leaking in, same unit as flow
  * @equation C = 209 500 ppm·q/(Q + q)
- * @math C = 209500\ \text{ppm} \cdot \frac{q}{Q + q}
- * @where C oxygen that stays; Q flow; q air that leaks in (leak)
- * @validity flow above 0, leak not below 0; fully mixed
+ * @math C = 209\,500\ \text{ppm} \cdot \frac{q}{Q + q}
+ * @where C oxygen that stays in the bore; q air leaking in (leak); Q purge flow (flow)
+ * @validity flow above 0, leak not below 0
+ * @assumptions Fully mixed, steady, and no oxygen in the purge gas itself.
  * @source Steady dilution, as in de Nevers, Fluid Mechanics for Chemical Engineers, example 3.8
- * @related PURGE_OXYGEN, PURGE_TINT
+ * @related PURGE_OXYGEN, PURGE_CHANGES, PURGE_TINT
  * @example =BEAD.PURGE_LEAK(10, 0.05) → 1042.2886
  */
 export function purgeLeakCell(flow: unknown, leak: unknown): number {
@@ -227,12 +231,12 @@ export function purgeLeakCell(flow: unknown, leak: unknown): number {
  * @param [gas] "AR" (default), "N2", "HE" or "AIR"
  * @param [units] "US" (default) or "SI"
  * @equation Re = 4ρQ/(π·μ·d), ρ and μ at 20 °C and 1 atm
- * @math Re = \frac{4 \rho Q}{\pi \mu d}
- * @where R and e Reynolds number, Re; ρ density; μ viscosity; Q flow; d inside diameter (bore)
- * @validity A round bore. Under about 2000 the gas runs smoothly and pushes the air ahead of it; above 2300 it
- *   mixes.
+ * @math \mathrm{Re} = \frac{4 \rho Q}{\pi \mu d}
+ * @where Re Reynolds number; ρ density of the gas (gas); Q purge flow (flow); μ viscosity of the gas (gas); d inside diameter (bore)
+ * @validity bore and flow above 0. Under about 2000 the gas runs smoothly and pushes the air ahead of it; above 2300 it mixes.
+ * @assumptions A round bore; gas at 20 °C and 1 atm.
  * @source Reynolds; ρ and μ are NIST values, μ of nitrogen and helium from memory
- * @related PURGE_LAMINAR, PURGE_CHANGES
+ * @related PURGE_LAMINAR, PURGE_FLOW, PURGE_TIME
  * @example =BEAD.PURGE_REYNOLDS(47.5, 10, "AR", "SI") → 332.826
  */
 export function purgeReynoldsCell(bore: unknown, flow: unknown, gas?: unknown, units?: unknown): number {
@@ -248,11 +252,12 @@ export function purgeReynoldsCell(bore: unknown, flow: unknown, gas?: unknown, u
  * @param [gas] "AR" (default), "N2", "HE" or "AIR"
  * @param [units] "US" (default) or "SI"
  * @equation Q = 2000·π·μ·d/(4ρ), ρ and μ at 20 °C and 1 atm
- * @math Q = 2000 \cdot \frac{\pi \mu d}{4 \rho}
- * @where Q greatest smooth flow; μ viscosity; d inside diameter (bore); ρ density
- * @validity A round bore; a jet from the inlet hose can stir a bore that this calls smooth.
+ * @math Q = \frac{2000\,\pi \mu d}{4 \rho}
+ * @where Q greatest smooth flow; μ viscosity of the gas (gas); d inside diameter (bore); ρ density of the gas (gas)
+ * @validity bore above 0. The flow at a Reynolds number of 2000; a jet from the inlet hose can stir a bore that this calls smooth.
+ * @assumptions A round bore; gas at 20 °C and 1 atm.
  * @source Reynolds; ρ and μ are NIST values, μ of nitrogen and helium from memory
- * @related PURGE_REYNOLDS, PURGE_FLOW
+ * @related PURGE_REYNOLDS, PURGE_FLOW, PURGE_TIME
  * @example =BEAD.PURGE_LAMINAR(47.5, "AR", "SI") → 60.091
  */
 export function purgeLaminarCell(bore: unknown, gas?: unknown, units?: unknown): number {
@@ -269,15 +274,15 @@ export function purgeLaminarCell(bore: unknown, gas?: unknown, units?: unknown):
  * @param [gas] "AR" (default), "N2", "HE" or "AIR"
  * @param [discharge] Discharge coefficient, above 0 to 1; 0.61 (sharp edge) if left out
  * @param [units] "US" (default) or "SI"
- * @equation Q = Cd·π/4·d²·√(2Δp/ρ), solved for d
- * @math Q = C_d\, \frac{\pi}{4} d^2 \sqrt{\frac{2 \Delta p}{\rho}}
- * @where Q flow; C_d discharge coefficient (discharge); d diameter of the hole; p pressure in the bore over that
- *   outside (pressure); ρ density
- * @validity pressure at most 25 mbar (10 inH₂O): the gas passes for incompressible. Sharp-edged hole in a thin cap,
- *   bore far wider than the hole; at small flows Cd is known to some 10 % only, so read a gauge.
+ * @equation d = √(4Q/(π·Cd·√(2Δp/ρ))), from Q = Cd·π/4·d²·√(2Δp/ρ)
+ * @math Q = C_d\,\frac{\pi}{4}\,d^{2} \sqrt{\frac{2 \Delta p}{\rho}}
+ * @math d = \sqrt{\frac{4 Q}{\pi C_d \sqrt{2 \Delta p / \rho}}}
+ * @where d diameter of the vent; Q purge flow (flow); C_d discharge coefficient (discharge); Δp bore pressure above the room (pressure); ρ density of the gas (gas)
+ * @validity flow and pressure above 0, pressure at most 25 mbar (10 inH₂O), discharge above 0 and at most 1. At small flows Cd is known to some 10 % only, so read a gauge.
+ * @assumptions The gas passes for incompressible and is at 20 °C and 1 atm. Sharp-edged hole in a thin cap, bore far wider than the hole.
  * @source Orifice equation of ISO 5167 and textbooks, without the velocity of approach
+ * @unconfirmed The published examples compared are orifices in pipes; no measured vent of a purged bore.
  * @related PURGE_PRESSURE, PURGE_CEILING, PURGE_FLOW
- * @figure vent
  * @example =BEAD.PURGE_VENT(10, 1, "AR", , "SI") → 5.6312
  */
 export function purgeVentCell(
@@ -308,14 +313,13 @@ export function purgeVentCell(
  * @param [discharge] Discharge coefficient, above 0 to 1; 0.61 (sharp edge) if left out
  * @param [units] "US" (default) or "SI"
  * @equation Δp = ρ/2·(Q/(Cd·π/4·d²))²
- * @math \Delta p = \frac{\rho}{2} \left( \frac{Q}{C_d\, \frac{\pi}{4} d^2} \right)^2
- * @where p pressure in the bore over that outside; ρ density; Q flow; C_d discharge coefficient (discharge); d
- *   diameter of the hole (ventDiameter)
- * @validity As PURGE_VENT; a vent that would hold more than 25 mbar (10 inH₂O) is refused. Compare with
- *   PURGE_CEILING and keep well under it.
+ * @math \Delta p = \frac{\rho}{2} \left( \frac{Q}{C_d\,\frac{\pi}{4}\,d^{2}} \right)^{2}
+ * @where Δp bore pressure above the room; ρ density of the gas (gas); Q purge flow (flow); C_d discharge coefficient (discharge); d diameter of the vent (ventDiameter)
+ * @validity As PURGE_VENT; a vent that would hold more than 25 mbar (10 inH₂O) is refused. Compare with PURGE_CEILING and keep well under it.
+ * @assumptions The gas passes for incompressible and is at 20 °C and 1 atm. Sharp-edged hole in a thin cap, bore far wider than the hole.
  * @source Orifice equation of ISO 5167 and textbooks, without the velocity of approach
- * @related PURGE_VENT, PURGE_CEILING
- * @figure vent
+ * @unconfirmed The published examples compared are orifices in pipes; no measured vent of a purged bore.
+ * @related PURGE_VENT, PURGE_CEILING, PURGE_FLOW
  * @example =BEAD.PURGE_PRESSURE(20, 0.1875) → 0.69914
  */
 export function purgePressureCell(
@@ -345,13 +349,12 @@ export function purgePressureCell(
  * @param [units] "US" (default) or "SI"
  * @equation Δp = 2σ/w, σ of the liquid metal
  * @math \Delta p = \frac{2 \sigma}{w}
- * @where p pressure that the molten root holds; σ surface tension of the liquid metal; w width of the root
- *   (rootWidth)
- * @validity A ceiling, no target: stay well under it. The metal's own weight, about 1 mbar for 1.6 mm of steel,
- *   lowers it at the bottom of the tube, where it hangs outward. Sulphur lowers σ further.
+ * @where Δp pressure that blows out the root; σ surface tension of the liquid metal (material); w width of the molten root (rootWidth)
+ * @validity rootWidth above 0. A ceiling, no target: stay well under it.
+ * @assumptions A long root that bulges at most to a half-cylinder. The metal's own weight, about 1 mbar for 1.6 mm of steel, lowers the ceiling at the bottom of the tube, where it hangs outward. Sulphur lowers σ further.
  * @source Young–Laplace for a half-cylinder; σ and its source in MATERIALS
- * @related PURGE_PRESSURE, PURGE_VENT, MATERIALS
- * @figure puddle
+ * @unconfirmed No measured blow-out of a root is compared; nor is σ where MATERIALS marks it "estimate".
+ * @related PURGE_PRESSURE, PURGE_VENT, MELT_WIDTH, MATERIALS
  * @example =BEAD.PURGE_CEILING(4, "316L", "SI") → 7.965
  */
 export function purgeCeilingCell(rootWidth: unknown, material?: unknown, units?: unknown): number {
@@ -367,11 +370,11 @@ export function purgeCeilingCell(rootWidth: unknown, material?: unknown, units?:
  * Colour sample of AWS D18.2 to expect at an oxygen level in the purge gas, 1 to 10.
  * @customfunction PURGE_TINT
  * @param ppm Oxygen in the purge gas, ppm
- * @equation Sample of the smallest listed level that is not under ppm: 10, 25, 50, 100, 200, 500, 1000, 5000, 12
- *   500, 25 000 ppm
- * @validity 0 to 25 000 ppm; #N/A above. Samples are 316L tube; moisture, heat and surface shift the colour.
+ * @equation Sample of the smallest listed level that is not under ppm: 10, 25, 50, 100, 200, 500, 1000, 5000, 12 500, 25 000 ppm
+ * @validity 0 to 25 000 ppm; #N/A above
+ * @assumptions Samples are 316L tube; moisture, heat and surface shift the colour.
  * @source AWS D18.2
- * @related PURGE_OXYGEN, PURGE_CHANGES, PURGE_LEAK
+ * @related PURGE_OXYGEN, PURGE_LEAK, PURGE_CHANGES
  * @example =BEAD.PURGE_TINT(50) → 3
  */
 export function purgeTintCell(ppm: unknown): number {

@@ -9,11 +9,9 @@ import { answer } from "./answer";
  * @param nps Nominal pipe size as text or number: "1/2", "1-1/2", "1 1/2", 1.5, "2 in"
  * @param [units] "US" (default) or "SI"
  * @equation Table: inches as printed | millimetres as printed, which are rounded from the inches
- * @validity NPS 1/8 to 12; #N/A for other sizes. Pipe, not tube: NPS 2 is 2.375 in outside. B36.10M prints 273.0
- *   and 323.8 mm for NPS 10 and 12.
- * @source ASME B36.19M and B36.10M; millimetres compared with a general open reference library (fluids 1.3.1),
- *   inches from memory
- * @related PIPE_WALL, ACCEPT_LIMITS
+ * @validity NPS 1/8 to 12; #N/A for other sizes. Pipe, not tube: NPS 2 is 2.375 in outside. B36.10M prints 273.0 and 323.8 mm for NPS 10 and 12.
+ * @source ASME B36.19M and B36.10M; millimetres compared with a general open reference library (fluids 1.3.1), inches from memory
+ * @related PIPE_WALL, TRAVEL_RPM, SCHEDULE
  * @example =BEAD.PIPE_OD("1-1/2", "SI") → 48.3
  */
 export function pipeOdCell(nps: unknown, units?: unknown): number {
@@ -28,10 +26,9 @@ export function pipeOdCell(nps: unknown, units?: unknown): number {
  * @param [units] "US" (default) or "SI"
  * @equation Table: inches as printed | millimetres as printed, which are rounded from the inches
  * @validity NPS 1/8 to 12; #N/A if the standard has no such wall. 40 and 40S part at NPS 12, 80 and 80S at NPS 10.
- *   Mill tolerance, commonly 12.5 %, is not in it.
- * @source ASME B36.19M (with S) and B36.10M (without); millimetres compared with a general open reference library
- *   (fluids 1.3.1), inches from memory
- * @related PIPE_OD, STANDOFF
+ * @assumptions The wall is nominal: mill tolerance, commonly 12.5 %, is not in it.
+ * @source ASME B36.19M (with S) and B36.10M (without); millimetres compared with a general open reference library (fluids 1.3.1), inches from memory
+ * @related PIPE_OD, AMPS_WALL, SCHEDULE
  * @example =BEAD.PIPE_WALL(2, "10S") → 0.109
  */
 export function pipeWallCell(nps: unknown, schedule: unknown, units?: unknown): number {
@@ -47,13 +44,14 @@ export function pipeWallCell(nps: unknown, schedule: unknown, units?: unknown): 
  * @param wall Nominal wall, in | mm
  * @param [units] "US" (default) or "SI"
  * @returns One row: concavity, convexity, misalignment on the outside
- * @equation 10 % of wall, 10 % of wall, 15 % of wall; misalignment 0.015 in for a 4 in tube and 0.030 in for a 6 in
- *   tube
- * @validity Wall under half of od. Inside misalignment is 15 % of wall for every size. Inside and outside concavity
- *   together may not thin the wall under its minimum. A tube within ± 0.015 in of 4 in or ± 0.030 in of 6 in counts
- *   as that size. The edition of the contract governs.
+ * @equation Concavity 10 % of wall, convexity 10 % of wall, misalignment 15 % of wall, but 0.015 in for a 4 in tube and 0.030 in for a 6 in tube
+ * @math c = x = 10\,\%\,t
+ * @math m = \begin{cases} 0.015\ \text{in} & \text{4 in tube} \\ 0.030\ \text{in} & \text{6 in tube} \\ 15\,\%\,t & \text{any other} \end{cases}
+ * @where c concavity; x convexity; m misalignment on the outside; t nominal wall (wall)
+ * @validity Wall under half of od. Inside misalignment is 15 % of wall for every size. Inside and outside concavity together may not thin the wall under its minimum. The edition of the contract governs.
+ * @assumptions A tube within ± 0.015 in of 4 in or ± 0.030 in of 6 in counts as that size.
  * @source ASME BPE-2012 Table MJ-8.4-1
- * @related STANDOFF_SPREAD, PIPE_WALL, PURGE_TINT
+ * @related PURGE_TINT, PIPE_WALL
  * @example =BEAD.ACCEPT_LIMITS(50.8, 1.65, "SI") → 0.165, 0.165, 0.2475
  */
 export function acceptLimitsCells(od: unknown, wall: unknown, units?: unknown): number[][] {

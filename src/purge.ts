@@ -35,7 +35,7 @@ export function purgeChanges(ppm: number, supplyPpm: number, cells: number): num
   wholeFrom1("cells", cells, MOST_CELLS);
   atLeast0("ppm", ppm, OXYGEN);
   if (ppm >= AIR_PPM) {
-    throw new Refusal("ppm", amount(ppm, OXYGEN), rule`must be under air, ${amount(AIR_PPM, OXYGEN)}`);
+    throw new Refusal("ppm", amount(ppm, OXYGEN), rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`);
   }
   if (ppm <= supplyPpm) {
     throw new Refusal(
@@ -117,6 +117,6 @@ function checkSupply(supplyPpm: number): void {
   throw new Refusal(
     "supplyPpm",
     amount(supplyPpm, OXYGEN),
-    rule`must be under air, ${amount(AIR_PPM, OXYGEN)}`,
+    rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
   );
 }

@@ -30,8 +30,21 @@ const awkwardNumber = fc.constantFrom(
   -1,
   1e-9,
   1e9,
+  1e-300,
+  1e300,
+  -1e300,
 );
+/** What every object answers to without having been given it: a table of words asked for one must not find it. */
+const PROTOTYPE_NAMES = [
+  "__proto__",
+  "constructor",
+  "prototype",
+  "toString",
+  "valueOf",
+  "hasOwnProperty",
+] as const;
 const awkwardText = fc.constantFrom(
+  ...PROTOTYPE_NAMES,
   "",
   "  ",
   "12",
@@ -45,6 +58,15 @@ const errorObject = fc.constantFrom(
   { type: "Error", basicValue: "#N/A", errorType: "NotAvailable" },
   { type: "Error", basicValue: "#VALUE!" },
   { code: "#DIV/0!" },
+);
+/** As parsed from JSON: `__proto__` is a key of its own here, which an object literal cannot write. */
+const prototypeKeyed = fc.constantFrom(
+  ...PROTOTYPE_NAMES.flatMap((name): unknown[] => [
+    JSON.parse(`{"${name}": 1}`),
+    JSON.parse(`{"type": "Error", "basicValue": "${name}", "${name}": {"${name}": null}}`),
+    { type: "String", basicValue: name },
+    { code: `#${name}` },
+  ]),
 );
 const richObject = fc.constantFrom(
   {},
@@ -70,12 +92,19 @@ export const anyCell: fc.Arbitrary<unknown> = fc.oneof(
   anyText,
   errorObject,
   richObject,
+  prototypeKeyed,
 );
+
+/** As long as a list that people paste; its rows come again after a while, since making each anew costs the most. */
+const longRange = fc
+  .array(fc.array(anyCell, { minLength: 3, maxLength: 4 }), { minLength: 5, maxLength: 20 })
+  .map((rows) => Array.from({ length: 300 }, (_, i) => rows[i % rows.length] ?? []));
 
 /** A range, now and then of the ragged or empty shapes that a host should never send. */
 export const anyRange: fc.Arbitrary<unknown> = fc.oneof(
   { weight: 8, arbitrary: fc.array(fc.array(anyCell, { minLength: 1, maxLength: 3 }), { maxLength: 5 }) },
   { weight: 1, arbitrary: fc.array(anyCell, { maxLength: 4 }) },
+  { weight: 1, arbitrary: longRange },
 );
 
 /** What may stand in any argument's place. */

@@ -15,6 +15,7 @@ import { generate } from "./generate.mjs";
 import { figures, helpPages } from "./help/page.mjs";
 import { filledIn, manifestErrors, writeManifest } from "./manifest.mjs";
 import { DEVELOPMENT_URL, dist, root } from "./project.mjs";
+import { LICENCE_COPIES, licenceErrors } from "./shipped.mjs";
 import { bundle } from "./webpack.mjs";
 
 /** Files that go into dist/ as they are. */
@@ -22,18 +23,12 @@ const COPIES = {
   "taskpane/pane/pane.css": "pane.css",
   "taskpane/pane/help.css": "help.css",
   "taskpane/bench/index.html": "sheet/index.html",
-  "node_modules/@odoo/o-spreadsheet/LICENSE": "sheet/o-spreadsheet-licence.txt",
-  "node_modules/@odoo/owl/LICENSE": "sheet/owl-licence.txt",
-  "node_modules/chart.js/LICENSE.md": "sheet/chart.js-licence.txt",
-  "node_modules/bootstrap/LICENSE": "sheet/bootstrap-licence.txt",
-  "node_modules/rbush/LICENSE": "sheet/rbush-licence.txt",
-  "node_modules/hucre/LICENSE": "sheet/hucre-licence.txt",
-  "node_modules/fflate/LICENSE": "sheet/fflate-licence.txt",
   "manifest/icon-16.png": "icon-16.png",
   "manifest/icon-32.png": "icon-32.png",
   "manifest/icon-64.png": "icon-64.png",
   "manifest/icon-80.png": "icon-80.png",
   LICENSE: "licence.txt",
+  ...LICENCE_COPIES,
 };
 
 /** @param {string} url @param {(line: string) => void} say */
@@ -62,6 +57,7 @@ export async function build(url = DEVELOPMENT_URL, say = console.log) {
   say("checking what was built");
   const errors = [
     ...builtErrors(dist),
+    ...licenceErrors(dist),
     ...manifestErrors(manifest, url, (file) => existsSync(path.join(dist, file))),
   ];
   if (errors.length > 0) throw new Error(`The build is not right:\n  ${errors.join("\n  ")}`);

@@ -1,10 +1,11 @@
-/** Loads the built functions.js as a host would, in a context of its own, and tries every formula in it. */
+/** Loads the built functions.js as a host would, in a context of its own, tries every formula in it, and looks for what no script in Excel may hold. */
 
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
 
 import { disagreement, parseCall } from "./example.mjs";
+import { unsafeScripts } from "./safe-script.mjs";
 
 /**
  * @param {string} dist
@@ -17,6 +18,7 @@ export function builtErrors(dist) {
   /** @type {string[]} */
   const ids = functions.map((/** @type {{ id: string }} */ { id }) => id);
   return [
+    ...unsafeScripts(dist),
     ...ids.filter((id) => !associated.has(id)).map((id) => `${id} is not associated`),
     ...[...associated.keys()]
       .filter((id) => !ids.includes(id))

@@ -61,6 +61,8 @@ if (process.argv[1] === import.meta.filename) {
   const { spawnSync } = await import("node:child_process");
   const { RECORDS } = await import("./checks-reporter.mjs");
   const { build } = await import("./build.mjs");
+  const { writeNotice } = await import("./notice.mjs");
+  const { writeRefusals } = await import("./refusals.mjs");
   console.log("running the tests, for what they check against");
   const { status } = spawnSync(
     "npx",
@@ -78,4 +80,6 @@ if (process.argv[1] === import.meta.filename) {
     writeFileSync(path.join(root, file), made.get(file) ?? "");
     console.log(file);
   }
+  writeNotice();
+  await writeRefusals();
 }

@@ -2,9 +2,9 @@
 
 import fc from "fast-check";
 
-import type { FormulaHelp } from "../../functions/catalogue";
 import { HELP } from "../../functions/catalogue";
-import { anyArgument, anyRange, RUNS } from "../arbitrary-cells";
+import { argumentsOf } from "../arbitrary-calls";
+import { RUNS } from "../arbitrary-cells";
 import { bead, exampleCells } from "../bead";
 
 const SENTENCE = /^\w+ = .+: .+$/;
@@ -24,11 +24,24 @@ function isAnswer(result: unknown): boolean {
   return width > 0 && rows.every((row) => row.length === width && row.every(isValue));
 }
 
+/** A sheet of 361 sectors is the longest table; a list comes back with its sums and a header beside its own rows. */
+const MOST_ROWS = 400;
+const MORE_ROWS_THAN_GIVEN = 3;
+const MOST_COLUMNS = 12;
+
+function expectBounded(result: unknown, cells: readonly unknown[]): void {
+  if (!Array.isArray(result)) return;
+  const given = Math.max(...cells.map((cell) => (Array.isArray(cell) ? cell.length : 1)), 0);
+  expect(result.length).toBeLessThanOrEqual(Math.max(MOST_ROWS, given + MORE_ROWS_THAN_GIVEN));
+  expect((result[0] as unknown[]).length).toBeLessThanOrEqual(MOST_COLUMNS);
+}
+
 /** The answer, or code and sentence of the refusal; anything else a formula does fails the test. */
 function outcome(id: string, cells: readonly unknown[]): unknown {
   try {
     const result = bead(id, ...cells);
     expect(isAnswer(result)).toBe(true);
+    expectBounded(result, cells);
     return result;
   } catch (problem) {
     if (!(problem instanceof CustomFunctions.Error)) throw problem;
@@ -40,16 +53,6 @@ function outcome(id: string, cells: readonly unknown[]): unknown {
     expect(message).not.toMatch(HALF_A_SIGN);
     return `${code} ${message}`;
   }
-}
-
-/** Arguments of the example, any of them changed into anything. */
-function argumentsOf(about: FormulaHelp): fc.Arbitrary<unknown[]> {
-  const example = exampleCells(about);
-  const places = about.parameters.map(({ range, repeating }, i) => {
-    const anything = repeating ? fc.array(anyRange, { maxLength: 10 }) : range ? anyRange : anyArgument;
-    return fc.oneof({ weight: 2, arbitrary: fc.constant(example[i]) }, { weight: 1, arbitrary: anything });
-  });
-  return fc.tuple(...places);
 }
 
 const everyFormula = HELP.map((about) => [about.id, about] as const);

@@ -265,9 +265,9 @@ describe("refused as a whole", () => {
     [[null], `#VALUE! joints = blank: needs rows of ${NEEDS}`],
     [[[["", null, " "]]], `#VALUE! joints = blank: needs rows of ${NEEDS}`],
     [[[]], `#VALUE! joints = blank: needs rows of ${NEEDS}`],
-    [[120], `#VALUE! joints = 1 column: must be 3 or 4: ${NEEDS}`],
-    [[[[120, 1]]], `#VALUE! joints = 2 columns: must be 3 or 4: ${NEEDS}`],
-    [[[[1, 120, 1, 0.065, "CS"]]], `#VALUE! joints = 5 columns: must be 3 or 4: ${NEEDS}`],
+    [[120], `#VALUE! joints = 1 column: must be 3 or 4 columns: ${NEEDS}`],
+    [[[[120, 1]]], `#VALUE! joints = 2 columns: must be 3 or 4 columns: ${NEEDS}`],
+    [[[[1, 120, 1, 0.065, "CS"]]], `#VALUE! joints = 5 columns: must be 3 or 4 columns: ${NEEDS}`],
     [[[GOOD], -1], "#VALUE! handlingSeconds = -1 s: must not be below 0"],
     [[[GOOD], 0, -1], "#VALUE! torchFlow = -1 ft³/h: must not be below 0"],
     [[[GOOD], 0, 0, -1], "#VALUE! purgeFlow = -1 ft³/h: must not be below 0"],
@@ -287,7 +287,7 @@ describe("refused as a whole", () => {
     rows[0] = [8, 1, 0.065];
     expect(takeoff(rows).sums).toEqual(takeoff([GOOD]).sums);
     expect(refusal("TAKEOFF", [...rows, [""]])).toBe(
-      "#VALUE! joints = 200001 rows: must not be above 200000 rows; take the list in parts",
+      "#VALUE! joints = 200001 rows: must be at most 200000 rows; take the list in parts",
     );
   });
 

@@ -39,6 +39,7 @@ describe("the check of the built functions", () => {
     ["an id not in functions.json", TWICE, [], undefined, "TWICE is associated but not in functions.json"],
     ["a wrong example", TWICE, ["TWICE"], "=BEAD.TWICE(2) → 5", "TWICE: its example says 5, gives 4"],
     ["another formula's example", TWICE, ["TWICE"], "=BEAD.THRICE(2) → 4", "TWICE: its example calls THRICE"],
+    ["text that is run", `${TWICE} eval("1");`, ["TWICE"], undefined, "functions.js runs text: eval"],
     ["an example that is no call", TWICE, ["TWICE"], "=1+1 → 2", "not a single call"],
   ])("finds %s", (_, script, ids, example, expected) => {
     expect(build(script, ids, example).join("\n")).toContain(expected);

@@ -1,85 +1,118 @@
-/** The typeset equations say what the plain ones say, in symbols that are explained. */
-
-import temml from "temml";
-
-import type { FormulaHelp, FormulaReference, Metadata } from "../../tools/metadata.mjs";
+import { HELP } from "../../functions/catalogue";
+import type { FormulaHelp, FormulaReference } from "../../tools/metadata.mjs";
 import { readMetadata } from "../../tools/metadata.mjs";
+import { explainedKeys, mathml, needsExplaining, strangeNumbers, symbolsOf } from "./latex";
 
-/** Equations whose plain text tells a rule or a table that typesetting would not make clearer. */
-const TOLD_IN_WORDS = ["SCHEDULE"];
+const FIGURES = [
+  "standoff",
+  "electrode-length",
+  "off-size",
+  "sectors",
+  "plate",
+  "dams",
+  "vent",
+  "puddle",
+  "cells",
+  "pulse",
+  "cycle",
+  "crew",
+  "overlap",
+];
 
-/** The circle constant, and the sign of a difference. */
-const NEED_NO_WORD = ["π", "Δ"];
+/** Formulas whose plain equation has an equals sign and yet nothing to display, and why. */
+const WITHOUT_MATH = new Map([["SCHEDULE", "each of its values has a formula of its own, displayed there"]]);
 
-let metadata: Metadata;
+let metadata: Awaited<ReturnType<typeof readMetadata>>;
 beforeAll(async () => {
-  metadata = await readMetadata("help.html");
+  metadata = await readMetadata("https://addins.example/help.html");
 });
 
-function each(check: (about: FormulaHelp, more: FormulaReference) => void): void {
-  const { help, reference } = metadata;
-  expect(reference.map(({ id }) => id)).toEqual(help.formulas.map(({ id }) => id));
-  help.formulas.forEach((about, i) => {
-    const more = reference[i];
-    if (more !== undefined) check(about, more);
-  });
+function tagsOf(id: string): FormulaHelp & FormulaReference {
+  const about = metadata.help.formulas.find((formula) => formula.id === id);
+  const more = metadata.reference.find((formula) => formula.id === id);
+  if (about === undefined || more === undefined) throw new Error(`no formula ${id}`);
+  return { ...about, ...more };
 }
 
-/** The texts of all elements of one name in the MathML of an equation. */
-function texts(line: string, name: "mi" | "mn"): string[] {
-  const mathml = temml.renderToString(line, { displayMode: true, throwOnError: true });
-  return [...mathml.matchAll(new RegExp(`<${name}[^>]*>([^<]+)</${name}>`, "g"))].map(([, text = ""]) =>
-    text.normalize("NFKC").replace(/[^\p{L}\p{N}.]/gu, ""),
-  );
-}
+test("the comments hold the formulas that the help has", () => {
+  expect(metadata.errors).toEqual([]);
+  expect(metadata.reference.map(({ id }) => id)).toEqual(HELP.map(({ id }) => id));
+});
 
-/** The numbers in a plain text, subscripts and exponents apart from what stands before them. */
-function numbers(text: string): string[] {
-  const plain = text
-    .normalize("NFKC")
-    .replace(/(\d)\s(?=\d{3})/g, "$1")
-    .replace(/\d+L\b/g, "");
-  return [...plain.matchAll(/\d+(?:\.\d+)?/g)].map(([number]) => number);
-}
+describe.each(HELP.map(({ id }) => id))("%s", (id) => {
+  test("every line of the equation can be displayed", () => {
+    for (const line of tagsOf(id).math) expect(mathml(line)).toMatch(/^<math[^]*<\/math>$/);
+  });
 
-test("every line can be typeset, and every formula with an equation has one", () => {
-  each(({ id, equation }, { math }) => {
-    for (const line of math) expect(texts(line, "mi").length + texts(line, "mn").length).toBeGreaterThan(0);
-    const told = math.length > 0 || !equation.includes("=") || TOLD_IN_WORDS.includes(id);
-    expect([id, told]).toEqual([id, true]);
+  test("the displayed equation has no number that the plain one has not", () => {
+    const { math, equation } = tagsOf(id);
+    expect(math.flatMap((line) => strangeNumbers(line, equation))).toEqual([]);
+  });
+
+  test("every symbol is explained, and every explained symbol is there", () => {
+    const { math, symbols } = tagsOf(id);
+    const inEquation = new Set(math.flatMap((line) => [...symbolsOf(line)]));
+    const explained = symbols.flatMap(({ symbol }) => explainedKeys(symbol, inEquation));
+    expect([...inEquation].filter((key) => needsExplaining(key) && !explained.includes(key))).toEqual([]);
+    expect(explained.filter((key) => !inEquation.has(key))).toEqual([]);
+    expect(explained.filter((key, i) => explained.indexOf(key) !== i)).toEqual([]);
+    expect(symbols.filter(({ meaning }) => meaning === "")).toEqual([]);
+  });
+
+  test("an equation with an equals sign is displayed", () => {
+    const { math, equation } = tagsOf(id);
+    if (equation.includes("=") && !WITHOUT_MATH.has(id)) expect(math).not.toEqual([]);
+    if (equation === "") expect(math).toEqual([]);
+  });
+
+  test("names two to five related formulas, each once", () => {
+    const { related } = tagsOf(id);
+    expect(new Set(related).size).toBe(related.length);
+    expect(related.length).toBeGreaterThanOrEqual(2);
+    expect(related.length).toBeLessThanOrEqual(5);
+  });
+
+  test("its figure is one that there is", () => {
+    const { figure } = tagsOf(id);
+    expect(["", ...FIGURES]).toContain(figure);
   });
 });
 
-test("its numbers are the plain equation's numbers", () => {
-  each(({ id, equation }, { math }) => {
-    const plain = numbers(equation);
-    const set = math.flatMap((line) => texts(line, "mn")).map((number) => number.replace(/\s/g, ""));
-    const strange = set.filter((number) => !plain.includes(number) && !["0", "1"].includes(number));
-    expect([id, strange]).toEqual([id, []]);
-  });
+test("the list of equations without display holds only such", () => {
+  const needless = [...WITHOUT_MATH.keys()].filter((id) => tagsOf(id).math.length > 0);
+  expect(needless).toEqual([]);
 });
 
-test("every symbol is explained, and nothing is explained that is not there", () => {
-  each(({ id }, { math, symbols }) => {
-    const letters = new Set(
-      math.flatMap((line) => texts(line, "mi")).filter((text) => /^\p{L}$/u.test(text) && !NEED_NO_WORD.includes(text)),
-    );
-    const subscripts = new Set(
-      math.flatMap((line) => [...line.matchAll(/_\{?([A-Za-z])\}?/g)].map(([, letter = ""]) => letter)),
-    );
-    const said = symbols.map(({ symbol, meaning }) => `${symbol} ${meaning}`).join(" ");
-    const unexplained = [...letters].filter(
-      (letter) => !subscripts.has(letter) && !new RegExp(`(^| )${letter}[₀-₉_ (]`, "u").test(said),
-    );
-    expect([id, unexplained]).toEqual([id, []]);
-    const absent = symbols.filter(({ symbol }) => !letters.has(symbol.charAt(0)));
-    expect([id, absent.map(({ symbol }) => symbol)]).toEqual([id, []]);
-    for (const { meaning } of symbols) expect(meaning).not.toBe("");
+describe("what the checks find", () => {
+  test.each([
+    ["U = 8.6\\,\\text{V} + 0.8\\,g", "U = 8.5 V + 0.8·g", ["8.6"]],
+    ["\\frac{t}{3} + a", "g = t/2 + a", ["3"]],
+    ["\\frac12 t", "t/2 − 1", ["12"]],
+    ["10^6\\,K_0", "10⁶·K₀", []],
+    ["x^3", "x²", ["3"]],
+    ["10^{16}", "10⁶", ["16"]],
+    ["209\\,500\\,q", "209 500 ppm·q", []],
+    ["209\\,600\\,q", "209 500 ppm·q", ["209600"]],
+  ])("the numbers of %s beside %s", (latex, equation, strange) => {
+    expect(strangeNumbers(latex, equation)).toEqual(strange);
   });
-});
 
-test("every formula leads to others", () => {
-  each(({ id }, { related }) => {
-    expect([id, related.length >= 1]).toEqual([id, true]);
+  test.each([
+    ["t_\\text{p}^2 + \\frac{K_0}{\\alpha}", ["t_p", "K_0", "α"]],
+    ["\\int_0^{t} e^{-x}\\,\\mathrm{d}\\tau", ["t", "x", "τ"]],
+    ["c_{n-1}\\,\\pi", ["c_n-1"]],
+    ["8\\,\\text{V}\\,U \\text{ of load}", ["U", "of load"]],
+    ["\\operatorname{ierfc}(\\Delta d)", ["ierfc", "Δ", "d"]],
+  ])("the symbols of %s", (latex, symbols) => {
+    expect([...symbolsOf(latex)]).toEqual(symbols);
+  });
+
+  test.each([
+    ["T₀", ["T_0"]],
+    ["t_p", ["t_p"]],
+    ["Δd", ["Δ", "d"]],
+    ["ierfc", ["ierfc"]],
+  ])("%s in an explanation", (symbol, keys) => {
+    expect(explainedKeys(symbol, new Set(["ierfc"]))).toEqual(keys);
   });
 });

@@ -1,0 +1,116 @@
+/**
+ * No call keeps a sheet waiting, whatever its cells hold. Work is counted in blocks entered, which depends on no
+ * clock. Calibration, Node 20 on two cores of a server: a block costs 1.4 ns in the hottest loop (46 million of
+ * FEELER_STACK in 62 ms), 11 ns among exponentials and logarithms (50 thousand of AMPS_SECTORS in 0.55 ms), and 180 ns
+ * the first time, while nothing is compiled yet (the same in 8.8 ms).
+ */
+
+// First, so that the formulas are compiled with their blocks counted.
+import { workOf } from "../work";
+
+import fc from "fast-check";
+
+import type { FormulaHelp } from "../../functions/catalogue";
+import { HELP } from "../../functions/catalogue";
+import { argumentsOf } from "../arbitrary-calls";
+import { decades, SETTINGS } from "../arbitrary-cells";
+import { bead, exampleCells } from "../bead";
+
+/** At 200 ns, the price of code never run before, 50 ms. */
+const MOST = 250_000;
+/**
+ * Its steps grow with the square root of v·π·d/2α, up to 500 a turn and so 2000 in four, and each looks back on all
+ * before it: 2 million pairs, three blocks each. Only a tube of 170 m diameter comes there; one of 300 in needs 0.7
+ * million, one of 12 in under 0.1 million.
+ */
+const MOST_OF_AMPS_SECTORS = 7_000_000;
+/** 100 leaves × sums up to 200 000 grains, two blocks and a half each: at 1.4 ns about 65 ms, the dearest call there is. */
+const MOST_OF_FEELER_STACK = 50_000_000;
+/** A line of a list: its start dwell is a root of a transcendental equation. At 11 ns, 200 000 lines are 2.2 s. */
+const MOST_A_LINE = 1000;
+
+const ANY = 5;
+const STRETCHED = 10;
+
+/** Numbers that are allowed somewhere and make for much to do. */
+const EXTREME = fc.constantFrom(0.001, 0.01, 100, 360, 999, 1000, 1080, 1e4, 1e6, 1e9);
+
+/** The example with its numbers, and the optional ones it leaves out, made small and large. */
+function stretched(about: FormulaHelp): fc.Arbitrary<unknown[]> {
+  const places = exampleCells(about).map((cell) => {
+    if (typeof cell !== "number" && cell !== null) return fc.constant(cell);
+    const near = typeof cell === "number" ? decades(0.1, 10).map((times) => times * cell) : fc.constant(null);
+    return fc.oneof({ weight: 3, arbitrary: near }, { weight: 1, arbitrary: EXTREME });
+  });
+  return fc.tuple(...places);
+}
+
+function most(id: string, cells: readonly unknown[]): number {
+  if (id === "FEELER_STACK") return MOST_OF_FEELER_STACK;
+  if (id === "AMPS_SECTORS") return MOST_OF_AMPS_SECTORS;
+  const lines = Math.max(1, ...cells.map((cell) => (Array.isArray(cell) ? cell.length : 1)));
+  return MOST + (lines - 1) * MOST_A_LINE;
+}
+
+function expectBounded(id: string, cells: readonly unknown[]): void {
+  const work = workOf(() => bead(id, ...cells));
+  expect(work).toBeGreaterThan(0);
+  expect(work).toBeLessThanOrEqual(most(id, cells));
+}
+
+test("the count grows with the work", () => {
+  const listed = (count: number): number => workOf(() => bead("TAKEOFF", lines(count), 300));
+  const few = listed(2);
+  // Each wall is another, and so has a dwell of its own to find.
+  expect(listed(1000)).toBeGreaterThan(50 * few);
+});
+
+describe(`bounded work (${String(ANY)} of any arguments, ${String(STRETCHED)} stretched, seed ${String(SETTINGS.seed)})`, () => {
+  test.each(HELP.map((about) => [about.id, about] as const))("%s", (id, about) => {
+    expectBounded(id, exampleCells(about));
+    for (const [calls, numRuns] of [
+      [argumentsOf(about), ANY],
+      [stretched(about), STRETCHED],
+    ] as const) {
+      const bounded = fc.property(calls, (cells) => {
+        expectBounded(id, cells);
+      });
+      // Without shrinking, so that one dear call is not followed by a thousand of its kind.
+      fc.assert(bounded, { numRuns, endOnFailure: true });
+    }
+  });
+});
+
+/** Just allowed: as much as can be asked of a formula in one call. */
+const DEAREST: readonly (readonly [what: string, id: string, ...cells: unknown[]])[] = [
+  ["360 sectors, three turns of overlap", "AMPS_SECTORS", 1, 0.065, 5, 360, 1080],
+  ["the same on a small tube", "AMPS_SECTORS", 0.125, 0.02, 9, 360, 1080],
+  ["the same on a large tube", "AMPS_SECTORS", 300, 0.2, 2.5, 360, 1080],
+  ["the largest that the heat flow takes", "AMPS_SECTORS", 6826, 1, 1, 360, 1080, 0],
+  ["the same, very fast", "AMPS_SECTORS", 1, 0.065, 60, 360, 1080],
+  ["a small tube's schedule", "SCHEDULE", 0.125, 0.02],
+  ["a large tube's schedule", "SCHEDULE", 12, 0.2, "C12200"],
+  ["1000 cells, most changes", "PURGE_CHANGES", 1e-9, 0, 1000],
+  ["1000 cells", "PURGE_TIME", 2, 12, 20, 50, 0, 1000],
+  ["1000 cells", "PURGE_FLOW", 2, 12, 20, 50, 0, 1000],
+  ["1000 cells", "PURGE_OXYGEN", 2, 12, 20, 500, 0, 1000],
+  ["1000 heads", "CREW_OUTPUT", 1000, 120, 360, 8, 0.8, "random", 30],
+  ["1000 heads, nearly no machine time", "CREW_OUTPUT", 1000, 120, 1e-6, 8, 0.8, "random", 30],
+  ["a temperature hard to find", "DAM_DISTANCE", 68.001, 1, 0.065, 46, 9.4, 5, 1e6],
+  ["a full cylinder", "GAS_CYLINDER", 50, 300, 0, 60, "SI"],
+  ["100 leaves, widest tolerance", "FEELER_STACK", 10, leaves(0.05, 0.0007), 10, "SI"],
+  ["100 leaves, thinnest", "FEELER_STACK", 10, leaves(0.0001, 0.0001), 10, "SI"],
+  ["a thousand lines, every wall different", "TAKEOFF", lines(1000), 300, 20, 10, 60, 1080],
+];
+
+function leaves(thinnest: number, step: number): number[][] {
+  return Array.from({ length: 100 }, (_, i) => [thinnest + i * step]);
+}
+
+function lines(count: number): unknown[][] {
+  return Array.from({ length: count }, (_, i) => [i + 1, 2, 0.03 + i * 1e-5, "316L"]);
+}
+
+test.each(DEAREST.map(([what, id, ...cells]) => [id, what, cells] as const))("%s, %s", (id, _, cells) => {
+  expectBounded(id, cells);
+});
