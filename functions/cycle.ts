@@ -44,13 +44,12 @@ function readCycle(
  * @param [handling] Unload, load and set up, s; 0 if left out
  * @param [units] "US" (default) or "SI"
  * @equation T = prepurge + dwell + π·d·(360° + overlap)/360°/v + downslope + postpurge + handling
- * @math T = t_\text{pre} + t_\text{dwell} + \frac{\pi\,d}{v} \cdot \frac{360^\circ + \varphi}{360^\circ} + t_\text{slope} + t_\text{post} + t_\text{hand}
- * @where T time from start to start; t_pre gas before the arc (prepurge); t_dwell arc on before the head turns (dwell); d outside diameter (od); v surface travel (speed); φ degrees past the full turn (overlap); t_slope fading of the arc (downslope); t_post gas after the arc (postpurge); t_hand unload, load and set up (handling)
+ * @math T = \text{prepurge} + \text{dwell} + \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ} + \text{downslope} + \text{postpurge} + \text{handling}
+ * @where T time from start to start; d outside diameter (od); v surface travel (speed); overlap degrees past the full turn; dwell arc on before the head turns
  * @validity Times not below 0. The purge of the bore is not in it; see PURGE_TIME.
- * @assumptions The speed is steady over the full turn and the overlap; the phases follow one another without a pause.
+ * @assumptions One phase after the other, none at the same time; the travel is that of the tube's outside
  * @source Sum of the phases; 30 s and 15 s of gas are common practice
- * @unconfirmed 30 s and 15 s of gas are shop custom: no code or table confirms them.
- * @related CYCLE_PHASES, TRAVEL_TIME, START_DWELL, PURGE_TIME, CREW_HEADS
+ * @related CYCLE_PHASES, TRAVEL_TIME, START_DWELL, PURGE_TIME, TAKEOFF
  * @figure cycle
  * @example =BEAD.CYCLE_TIME(50.8, 127, 30, 0, 0, 0, 15, 0, "SI") → 120.398224
  */
@@ -83,15 +82,14 @@ export function cycleTimeCell(
  * @param [handling] Unload, load and set up, s; 0 if left out
  * @param [units] "US" (default) or "SI"
  * @returns Seven rows: prepurge, start dwell, full turn, overlap, downslope, postpurge, handling
- * @equation Each phase starts where the one before it ends; turn π·d/v, overlap turn·overlap/360°
- * @math t_\text{turn} = \frac{\pi\,d}{v}
- * @math t_\text{lap} = t_\text{turn} \cdot \frac{\varphi}{360^\circ}
- * @where t_turn length of the full turn; d outside diameter (od); v surface travel (speed); t_lap length of the overlap; φ degrees past the full turn (overlap)
+ * @equation Each phase starts where the one before it ends; turn = π·d/v, lap = turn·overlap/360°
+ * @math \text{turn} = \frac{\pi d}{v}
+ * @math \text{lap} = \text{turn}\cdot\frac{\text{overlap}}{360^\circ}
+ * @where turn time of the full turn; lap time of the overlap; d outside diameter (od); v surface travel (speed); overlap degrees past the full turn
  * @validity Times not below 0; a phase of 0 s keeps its row
- * @assumptions The speed is steady over the full turn and the overlap; the phases follow one another without a pause.
+ * @assumptions One phase after the other, none at the same time; the travel is that of the tube's outside
  * @source Sum of the phases; 30 s and 15 s of gas are common practice
- * @unconfirmed 30 s and 15 s of gas are shop custom: no code or table confirms them.
- * @related CYCLE_TIME, TRAVEL_TIME, OVERLAP_SUGGEST, START_DWELL
+ * @related CYCLE_TIME, TRAVEL_TIME, START_DWELL, OVERLAP_SUGGEST
  * @figure cycle
  * @example =BEAD.CYCLE_PHASES(50.8, 127, 30, 2, 0, 5, 15, 0, "SI") → "Prepurge", 0, 30, FALSE; "Start dwell", 30, 2, TRUE; "Full turn", 32, 75.398, TRUE; …
  */

@@ -50,16 +50,17 @@ function readHeatedTube(
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [ambient] Temperature of the tube before, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
- * @equation T − T₀ = max over t of f(t) − f(t − t_on); f(t) = q√(κt)/(A·k)·ierfc(x/(2√(κt))), f = 0 for t ≤ 0; q = ηVI, A = π(d − h)h, t_on = πd/v + t_extra
- * @math T - T_0 = \max_{t} \left[ f(t) - f(t - t_\text{on}) \right]
- * @math f(t) = \frac{q\,\sqrt{\kappa\,t}}{A\,k} \operatorname{ierfc}\left( \frac{x}{2 \sqrt{\kappa\,t}} \right), \qquad f = 0 \text{ for } t \le 0
- * @math q = \eta\,V I, \qquad A = \pi\,(d - h)\,h, \qquad t_\text{on} = \frac{\pi\,d}{v} + t_\text{extra}
- * @where T greatest temperature the place ever sees; T₀ temperature of the tube before (ambient); t time since the arc struck; f rise there if the arc never went out; t_on time the arc is on; q power into the tube; κ cold diffusivity of the metal, k over ρ·cp (material); A section of the tube's metal; k cold conductivity of the metal (material); ierfc integral of the complementary error function; x distance from the weld along the tube (distance); η share of the arc's power that reaches the tube (efficiency); V arc voltage (volts); I mean current (amps); d outside diameter (od); h wall thickness (wall); v surface travel (speed); t_extra arc on beside the one turn (extraSeconds)
+ * @equation T − T₀ = max over t of f(t) − f(t − t_on); f(t) = q√(κt)/(A·k)·ierfc(x/(2√(κt))), f(t) = 0 for t ≤ 0; q = ηVI, κ = k/(ρ·cp), A = π(d − h)h, t_on = π·d/v + extra
+ * @math T - T_0 = \max_t\,\bigl(f(t) - f(t - t_{\text{on}})\bigr)
+ * @math f(t) = \frac{q\sqrt{\kappa t}}{A\,k}\,\operatorname{ierfc}\frac{x}{2\sqrt{\kappa t}},\quad f(t) = 0\ \text{for}\ t \le 0
+ * @math q = \eta V I,\quad \kappa = \frac{k}{\rho\,c_p}
+ * @math A = \pi(d - h)h,\quad t_{\text{on}} = \frac{\pi d}{v} + \text{extra}
+ * @where T greatest temperature; T₀ temperature before (ambient); t time since the arc started; tₒₙ time the arc is on; f rise under an arc that never stops; x distance from the weld (distance); q power into the tube, W; η share of the arc's power that reaches it (efficiency); V arc voltage (volts); I mean current (amps); k conductivity at 25 °C (material); κ diffusivity at 25 °C; ρ density; cₚ specific heat; A section of the tube's wall; d outside diameter (od); h wall thickness (wall); v surface travel (speed); extra arc on beside the one turn (extraSeconds); ierfc integral of the complementary error function
  * @validity Some wall widths from the weld, where the heat has evened out round the tube
- * @assumptions Cold k and ρ·cp, no surface loss, tube long on both sides: on the hot side. The weld is one source, even round the tube, and half of the power goes each way.
- * @source Carslaw & Jaeger §2.9, constant flux, half of the power each way; common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
- * @unconfirmed Compared with finite differences of the same rod, no weld.
- * @related DAM_DISTANCE, AMPS_MELT, START_DWELL, PURGE_VOLUME, PURGE_TIME
+ * @assumptions The weld is one source, even round the tube, of constant power while the arc is on, half of it each way. Cold k and ρ·cp, no surface loss, tube long on both sides: on the hot side.
+ * @source Carslaw & Jaeger §2.9, constant flux; common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
+ * @unconfirmed Compared with finite differences of the same rod, with no weld
+ * @related DAM_DISTANCE, AMPS_MELT, MATERIALS, TRAVEL_TIME
  * @figure dams
  * @example =BEAD.DAM_TEMPERATURE(6, 1, 0.065, 46, 9.4, 5) → 144.818
  */
@@ -108,14 +109,12 @@ export function damTemperatureCell(
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [ambient] Temperature of the tube before, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
- * @equation The x at which T(x) = limit, T by DAM_TEMPERATURE
- * @math T(x) = T_\text{limit}
- * @where T greatest temperature a place ever sees, by DAM_TEMPERATURE; x distance from the weld along the tube; T_limit greatest temperature the dam stands (limit)
+ * @equation The x at which DAM_TEMPERATURE is the limit
  * @validity As DAM_TEMPERATURE. #N/A if the limit is above what the weld itself reaches by this reckoning.
- * @assumptions As DAM_TEMPERATURE
+ * @assumptions As DAM_TEMPERATURE, on the hot side: the distance comes out too long rather than too short
  * @source As DAM_TEMPERATURE. Common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs
- * @unconfirmed Compared with finite differences of the same rod, no weld.
- * @related DAM_TEMPERATURE, AMPS_MELT, START_DWELL, PURGE_VOLUME, PURGE_TIME
+ * @unconfirmed As DAM_TEMPERATURE: compared with finite differences of the same rod, with no weld
+ * @related DAM_TEMPERATURE, AMPS_MELT, MATERIALS
  * @figure dams
  * @example =BEAD.DAM_DISTANCE(212, 1, 0.065, 46, 9.4, 5) → 3.20066
  */

@@ -18,10 +18,9 @@ import { answer } from "./answer";
  * @param [units] "US" (default) or "SI"
  * @equation g = t/2 + a
  * @math g = \frac{t}{2} + a
- * @where g standoff, the arc gap; t wall thickness (wall); a added to half the wall (allowance)
+ * @where g arc gap; t wall thickness (wall); a addition to half the wall (allowance)
  * @validity wall above 0, allowance not below 0
  * @source Common practice: half the wall plus ten thousandths of an inch, set by feeler gauge
- * @unconfirmed The rule and the ten thousandths are shop custom: no published table confirms them.
  * @related STANDOFF_SPREAD, FEELER_STACK, ELECTRODE_LENGTH, ARC_VOLTS
  * @figure standoff
  * @example =BEAD.STANDOFF(0.065) → 0.0425
@@ -46,13 +45,13 @@ export function standoffCell(wall: unknown, allowance?: unknown, units?: unknown
  * @param [runout] Runout of the tube under the electrode, total indicator reading, in | mm; 0 if left out
  * @param [units] "US" (default) or "SI"
  * @returns Two cells: least gap, greatest gap
- * @equation g ∓ (Δd/2 + r/2): least with −, greatest with +
- * @math g \mp \left( \frac{\Delta d}{2} + \frac{r}{2} \right)
- * @where g arc gap as set (standoff); Δd tolerance on the outside diameter, the ± figure (odTolerance); r runout of the tube under the electrode, total indicator reading (runout)
+ * @equation g ∓ (Δd/2 + r/2)
+ * @math g \mp \left(\frac{\Delta d}{2} + \frac{r}{2}\right)
+ * @where g arc gap as set (standoff); Δd tolerance on the outside diameter, the ± figure (odTolerance); r runout, total indicator reading (runout)
  * @validity Refused where the electrode could touch the tube (least gap 0 or less)
- * @assumptions Tolerance and runout both move the surface by half their amount, and may do so at the same place.
+ * @assumptions The gap is set on a tube of nominal size; size and runout are off by all they may be at once, and each moves the surface by half its amount
  * @source Geometry
- * @related STANDOFF, FEELER_STACK, ELECTRODE_LENGTH, ARC_VOLTS
+ * @related STANDOFF, ELECTRODE_LENGTH, ARC_VOLTS
  * @example =BEAD.STANDOFF_SPREAD(0.0425, 0.005, 0.002) → 0.039, 0.046
  */
 export function standoffSpreadCells(
@@ -79,14 +78,13 @@ export function standoffSpreadCells(
  * @param [tolerance] How far the stack may be off, in | mm; 0.0005 in | 0.025 mm if left out
  * @param [units] "US" (default) or "SI"
  * @returns A column of leaves
- * @equation Fewest leaves s with |Σs − g| ≤ e, then the nearest sum, then the thickest first leaf; no leaf twice
- * @math \left| \sum s - g \right| \le e
- * @where s thickness of each leaf stacked (leaves); g arc gap to gauge (gap); e how far the stack may be off (tolerance)
+ * @equation Fewest leaves with |Σ − gap| ≤ tolerance, then the nearest sum, then the thickest first leaf; no leaf twice
+ * @math \left|\sum t_i - g\right| \le \text{tolerance}
+ * @where tᵢ thicknesses of the leaves in the stack (leaves); g arc gap to gauge (gap); tolerance how far the stack may be off
  * @validity Gap and tolerance up to 10 mm, at most 100 leaves, told apart to 0.1 µm. #N/A if no stack fits. The default set and tolerance follow the units.
- * @source Exact search; the default sets are common practice, from memory
- * @unconfirmed The default sets and tolerances: no published list was compared; give the leaves you own.
- * @related STANDOFF, STANDOFF_SPREAD, ELECTRODE_LENGTH
- * @figure standoff
+ * @source Exact search; the default sets are common practice
+ * @unconfirmed The default sets are from memory
+ * @related STANDOFF, STANDOFF_SPREAD
  * @example =BEAD.FEELER_STACK(0.0425) → 0.035; 0.008
  */
 export function feelerStackCells(
@@ -114,10 +112,11 @@ export function feelerStackCells(
  * @param [units] "US" (default) or "SI"
  * @equation L = R − d/2 − g
  * @math L = R - \frac{d}{2} - g
- * @where L electrode length from its seat to the tip; R from tube centre to the electrode's seat in the rotor (reach); d outside diameter of the tube (od); g arc gap (standoff)
+ * @where L electrode length from seat to tip; R reach from tube centre to the seat (reach); d outside diameter (od); g arc gap (standoff)
  * @validity reach above od/2 + standoff
+ * @assumptions The electrode points straight at the tube's centre
  * @source Geometry
- * @related STANDOFF, STANDOFF_SPREAD, ELECTRODE_DIAMETER, FEELER_STACK
+ * @related STANDOFF, STANDOFF_SPREAD, ELECTRODE_DIAMETER
  * @example =BEAD.ELECTRODE_LENGTH(1.5, 1, 0.0425) → 0.9575
  */
 export function electrodeLengthCell(reach: unknown, od: unknown, standoff: unknown, units?: unknown): number {
@@ -140,9 +139,10 @@ export function electrodeLengthCell(reach: unknown, od: unknown, standoff: unkno
  * @param [units] "US" (default) or "SI"
  * @equation Smallest of 0.5 (5–20 A), 1.0 (15–80), 1.6 (70–150), 2.4 (150–250), 3.2 (250–400), 4.0 mm (400–500)
  * @validity 5 to 500 A; #N/A outside. Nominal sizes of each series: 1/16 in in US, 1.6 mm in SI.
- * @source AWS A5.12 current ranges for DCEN, from memory
- * @unconfirmed The ranges are from memory: not compared with a copy of the standard.
- * @related AMPS_WALL, AMPS_MELT, AMPS_MEAN, ELECTRODE_LENGTH, ARC_VOLTS
+ * @assumptions Direct current, electrode negative, in argon
+ * @source AWS A5.12 current ranges for DCEN
+ * @unconfirmed The ranges are from memory, not compared with a copy of the standard
+ * @related AMPS_WALL, AMPS_MELT, ELECTRODE_LENGTH, SCHEDULE
  * @example =BEAD.ELECTRODE_DIAMETER(65) → 0.04
  */
 export function electrodeDiameterCell(amps: unknown, units?: unknown): number {
@@ -157,12 +157,13 @@ export function electrodeDiameterCell(amps: unknown, units?: unknown): number {
  * @param standoff Arc gap, in | mm
  * @param [units] "US" (default) or "SI"
  * @equation U = 8.5 V + 0.8 V/mm · g
- * @math U = 8.5\,\text{V} + 0.8\,\frac{\text{V}}{\text{mm}} \cdot g
+ * @math U = 8.5\ \text{V} + 0.8\ \tfrac{\text{V}}{\text{mm}}\cdot g
  * @where U arc voltage; g arc gap (standoff)
- * @validity Argon, electrode negative, 50–150 A, gap 0.5 to 3 mm (0.0197 to 0.118 in); refused outside. Measure at the head: leads add their own drop.
+ * @validity Argon, electrode negative, 50–150 A, gap 0.5 to 3 mm (0.0197 to 0.118 in); a gap outside is refused. Measure at the head: leads add their own drop.
+ * @assumptions The current does not change the voltage
  * @source An estimate from common practice
- * @unconfirmed The estimate itself: no published table confirms it.
- * @related STANDOFF, AMPS_MELT, HEAT_INPUT, ELECTRODE_DIAMETER
+ * @unconfirmed No published table confirms it
+ * @related STANDOFF, AMPS_MELT, HEAT_INPUT
  * @figure standoff
  * @example =BEAD.ARC_VOLTS(0.0425) → 9.3636
  */

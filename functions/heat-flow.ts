@@ -50,15 +50,16 @@ function readWattsPerAmp(read: Reader, volts: unknown, efficiency: unknown, plat
  * @param [efficiency] Share of the arc's power that reaches the tube; 0.78 if left out
  * @param [preheat] Temperature of the tube before the arc comes, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
- * @equation I = q/(ηV); q = 2πkhθ/(exp(x·K₀/K₁)·K₀), λ = v/2α, at the x with x√(1 − (K₀/K₁)²) = λb/2; K₀, K₁ of x; θ = liquidus − preheat
- * @math I = \frac{q}{\eta\,V}, \qquad q = \frac{2 \pi\,k\,h\,\theta}{\exp\left( x\,\frac{K_0}{K_1} \right) K_0}
- * @math x\,\sqrt{1 - \left( \frac{K_0}{K_1} \right)^2} = \frac{\lambda\,b}{2}, \qquad \lambda = \frac{v}{2\,\alpha}, \qquad \theta = T_\text{liq} - T_\text{pre}
- * @where I mean current; q power into the tube; η share of the arc's power that reaches the tube (efficiency); V arc voltage (volts); k hot conductivity of the metal (material); h wall thickness (wall); θ rise from preheat to the liquidus; x place on the widest line of the melt, λ × distance from the arc; K₀ modified Bessel function of the second kind, order 0, of x; K₁ the same of order 1; λ how steeply the heat fades with distance, one over a length; b fused width (beadWidth); v surface travel (speed); α hot diffusivity of the metal (material); T_liq liquidus of the metal; T_pre temperature of the tube before the arc comes (preheat)
- * @validity Full-penetration single passes, autogenous
- * @assumptions Takes the heat as uniform through the wall and k and α as constant; no surface loss, no clamp taking heat, no effect of sulphur on penetration.
+ * @equation I = q/(ηV); q = 2πkhθ/(exp(x·K₀/K₁)·K₀), λ = v/(2α), θ = liquidus − preheat, at the x with x√(1 − (K₀/K₁)²) = λb/2; K₀, K₁ of x
+ * @math I = \frac{q}{\eta V}
+ * @math q = \frac{2\pi k h\theta}{\exp\left(x\,\frac{K_0}{K_1}\right) K_0},\quad \theta = \text{liquidus} - \text{preheat}
+ * @math x\sqrt{1 - \left(\frac{K_0}{K_1}\right)^2} = \frac{\lambda b}{2},\quad \lambda = \frac{v}{2\alpha}
+ * @where I mean current, A; q power into the tube, W; η share of the arc's power that reaches it (efficiency); V arc voltage (volts); k conductivity near 1200 K (material); h wall thickness (wall); θ rise to the liquidus; liquidus temperature at which the last solid melts; preheat temperature before the arc comes; x distance of the isotherm's widest place from the arc, times λ; K₀ modified Bessel function of the second kind and order 0, of x; K₁ the same of order 1; λ of the moving source, 1/length; b fused width (beadWidth); v surface travel (speed); α diffusivity near 1200 K
+ * @validity Full-penetration single passes, autogenous; prove on a coupon
+ * @assumptions Takes the heat as uniform through the wall and k and α as constant; no surface loss, no clamp taking heat, no effect of sulphur on penetration
  * @source Rosenthal 1941 and 1946, moving line source in a plate; arc efficiency Stenbacka, Choquet & Hurtig 2012 (95 % range 0.73–0.82)
- * @unconfirmed Compared with brackets of published practice for 316L of 1 to 3.2 mm only (see SCHEDULE), with no single measured weld; prove on a coupon. Default width and voltage are estimates from common practice.
- * @related MELT_WIDTH, AMPS_SECTORS, START_DWELL, AMPS_WALL, SCHEDULE
+ * @unconfirmed Compared with brackets of published practice for 316L of 1 to 3.2 mm only (see SCHEDULE), with no single measured weld. Default width and voltage are estimates from common practice.
+ * @related MELT_WIDTH, AMPS_SECTORS, AMPS_WALL, START_DWELL, TRAVEL_SUGGEST
  * @example =BEAD.AMPS_MELT(0.065, 5) → 45.3828
  */
 export function ampsMeltCell(
@@ -90,15 +91,15 @@ export function ampsMeltCell(
  * @param [efficiency] Share of the arc's power that reaches the tube; 0.78 if left out
  * @param [preheat] Temperature of the tube before the arc comes, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
- * @equation b = 2x√(1 − (K₀/K₁)²)/λ at the x with exp(x·K₀/K₁)·K₀ = 2πkhθ/(ηVI), λ = v/2α; K₀, K₁ of x
- * @math b = \frac{2\,x}{\lambda} \sqrt{1 - \left( \frac{K_0}{K_1} \right)^2}, \qquad \lambda = \frac{v}{2\,\alpha}
- * @math \exp\left( x\,\frac{K_0}{K_1} \right) K_0 = \frac{2 \pi\,k\,h\,\theta}{\eta\,V I}
- * @where b fused width; x place on the widest line of the melt, λ × distance from the arc; λ how steeply the heat fades with distance, one over a length; K₀ modified Bessel function of the second kind, order 0, of x; K₁ the same of order 1; v surface travel (speed); α hot diffusivity of the metal (material); k hot conductivity of the metal (material); h wall thickness (wall); θ rise from preheat to the liquidus (preheat); η share of the arc's power that reaches the tube (efficiency); V arc voltage (volts); I mean current (amps)
+ * @equation b = 2x√(1 − (K₀/K₁)²)/λ at the x with exp(x·K₀/K₁)·K₀ = 2πkhθ/(ηVI), λ = v/(2α), θ = liquidus − preheat; K₀, K₁ of x
+ * @math b = \frac{2x}{\lambda}\sqrt{1 - \left(\frac{K_0}{K_1}\right)^2},\quad \lambda = \frac{v}{2\alpha}
+ * @math \exp\left(x\,\frac{K_0}{K_1}\right) K_0 = \frac{2\pi k h\theta}{\eta V I},\quad \theta = \text{liquidus} - \text{preheat}
+ * @where b fused width; x distance of the isotherm's widest place from the arc, times λ; λ of the moving source, 1/length; K₀ modified Bessel function of the second kind and order 0, of x; K₁ the same of order 1; v surface travel (speed); α diffusivity near 1200 K (material); k conductivity near 1200 K (material); h wall thickness (wall); θ rise to the liquidus; liquidus temperature at which the last solid melts; preheat temperature before the arc comes; η share of the arc's power that reaches the tube (efficiency); V arc voltage (volts); I mean current (amps)
  * @validity As AMPS_MELT. A width under one wall thickness is no full-penetration bead: the heat is then not uniform through the wall.
  * @assumptions As AMPS_MELT
  * @source Rosenthal 1941 and 1946, moving line source in a plate; the power of Wells 1952 agrees within 8 % for v·b/4α from 0.05 to 5
- * @unconfirmed As AMPS_MELT: no single measured weld. The voltage that is left out is an estimate from common practice.
- * @related AMPS_MELT, AMPS_SECTORS, START_DWELL, OVERLAP_SUGGEST
+ * @unconfirmed As AMPS_MELT: no single measured weld. The default voltage is an estimate from common practice.
+ * @related AMPS_MELT, AMPS_SECTORS, PULSE_RATE, TRAVEL_SUGGEST
  * @example =BEAD.MELT_WIDTH(0.065, 45, 5) → 0.16701
  */
 export function meltWidthCell(
@@ -136,17 +137,16 @@ export function meltWidthCell(
  * @param [preheat] Temperature of the tube before the arc comes, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
  * @returns Columns: from °; to °; mean amps; share of the first sector's amps; rise ahead of the arc at the sector's end °F | °C
- * @equation q(t) = q_b·(1 − T(t)/θ); T(t) = Σ over n ≠ 0 of ∫ from −t_d to t of q(τ)/(4πkh(t − τ))·exp(−(x(t) − x(τ) + nC)²/(4α(t − τ))) dτ: the rise that all heat so far, dwell included, sends round the circumference C = π(d − h); q = q_b and x = 0 in the dwell, x = vt after it; I = mean of q/(ηV) over the sector
- * @math q(t) = q_\text{b} \left( 1 - \frac{T(t)}{\theta} \right)
- * @math T(t) = \sum_{n \ne 0} \int_{-t_\text{d}}^{t} \frac{q(\tau)}{4 \pi\,k\,h\,(t - \tau)} \exp\left( -\frac{\left( x(t) - x(\tau) + n\,C \right)^2}{4\,\alpha\,(t - \tau)} \right) \mathrm{d}\tau
- * @math x = \begin{cases} 0 & \text{in the dwell} \\ v\,t & \text{after it} \end{cases} \qquad C = \pi\,(d - h)
- * @math I = \frac{\overline{q}}{\eta\,V} \quad \text{(mean over the sector)}
- * @where q power into the tube; t time since the head began to turn; q_b power of the bead by AMPS_MELT, held all through the dwell (beadWidth); T rise of the metal ahead of the arc by the heat that has come round the tube; k hot conductivity of the metal (material); h wall thickness (wall); θ rise from preheat to the liquidus (preheat); n times the heat has gone round, either way; t_d arc on before the head turns (dwell); τ time at which the heat was let out; x place of the arc along the circumference; C mean circumference; α hot diffusivity of the metal (material); v surface travel (speed); d outside diameter (od); I mean current of the sector; η share of the arc's power that reaches the tube (efficiency); V arc voltage (volts)
- * @validity As AMPS_MELT, on a tube that starts evenly warm. overlap up to 1080°, 1 to 360 sectors. #N/A where the tube's own heat would melt it ahead of the arc.
- * @assumptions As AMPS_MELT. Travel of the outside is taken at the mean diameter. The power falls as the tube warms, so that the bead keeps its width.
+ * @equation q(t) = q_b·(1 − T(t)/θ), T(t) = 1/(4πkh)·∫ q(t − u)·Σ exp(−(s + nC)²/(4αu))/u du, u from 0 to t + D, n ≠ 0; s = v·min(u, t), C = π(d − h); I = mean of q/(ηV); q_b the power of AMPS_MELT, D the dwell
+ * @math q(t) = q_b\left(1 - \frac{T(t)}{\theta}\right)
+ * @math T(t) = \frac{1}{4\pi k h}\int_0^{t + D} q(t - u)\sum_{n \ne 0}\exp\left(-\frac{(s + nC)^2}{4\alpha u}\right)\frac{\mathrm{d}u}{u}
+ * @math s = v\min(u, t),\quad C = \pi(d - h),\quad I = \frac{\bar{q}}{\eta V}
+ * @where q power into the tube, q_b until the head turns, W; q_b power of the bead in a plate, of AMPS_MELT, W; t time since the head turns; T rise ahead of the arc by all heat that came round the tube; θ rise from preheat to the liquidus; k conductivity near 1200 K (material); h wall thickness (wall); D dwell before the head turns (dwell); u time since a piece of heat went in; n turns round the tube, forwards and backwards; s way of the arc since; C mean circumference; α diffusivity near 1200 K; v surface travel (speed); d outside diameter (od); I mean current of a sector, A; η share of the arc's power that reaches the tube (efficiency); V arc voltage (volts)
+ * @validity As AMPS_MELT. overlap up to 1080°, 1 to 360 sectors. #N/A where the tube's own heat would melt it ahead of the arc.
+ * @assumptions As AMPS_MELT, on a tube that starts evenly warm. Travel of the outside is taken at the mean diameter.
  * @source Rosenthal's line source with images round the ring, solved as a Volterra equation to 0.1 %; the warming it answers is what Kou & Le 1984 measured on small girth welds
  * @unconfirmed Compared with a finite-difference run of the same ring, no weld. Default width and voltage are estimates from common practice.
- * @related AMPS_MELT, START_DWELL, MELT_WIDTH, OVERLAP_SUGGEST, SCHEDULE
+ * @related AMPS_MELT, START_DWELL, OVERLAP_SUGGEST, SCHEDULE
  * @figure sectors
  * @example =BEAD.AMPS_SECTORS(1, 0.065, 5) → 0, 90, 45.383, 1, 0.0; 90, 180, 45.337, 0.9990, 13.8; 180, 270, 43.944, 0.9683, 187.4; 270, 360, 39.611, 0.8728, 458.5
  */
@@ -197,14 +197,14 @@ export function ampsSectorsCells(
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [preheat] Temperature of the tube before the arc comes, °F | °C; 68 °F (20 °C) if left out
  * @param [units] "US" (default) or "SI"
- * @equation E₁(b²/16αt) = 4πkhθ/q, q the power of AMPS_MELT
- * @math E_1\left( \frac{b^2}{16\,\alpha\,t} \right) = \frac{4 \pi\,k\,h\,\theta}{q}
- * @where E₁ exponential integral; b fused width (beadWidth); α hot diffusivity of the metal (material); t time the arc stands still; k hot conductivity of the metal (material); h wall thickness (wall); θ rise from preheat to the liquidus (preheat); q power of AMPS_MELT at the travel to come (speed)
+ * @equation E₁(b²/(16αt)) = 4πkhθ/q; q the power of AMPS_MELT
+ * @math E_1\left(\frac{b^2}{16\alpha t}\right) = \frac{4\pi k h\theta}{q}
+ * @where E₁ exponential integral; b fused width (beadWidth); α diffusivity near 1200 K (material); t dwell; k conductivity near 1200 K (material); h wall thickness (wall); θ rise from preheat to the liquidus; q power into the tube, of AMPS_MELT, W
  * @validity As AMPS_MELT. preheat does not change it: the power of AMPS_MELT falls in the same proportion.
  * @assumptions As AMPS_MELT, at the bead's own power from the first moment
  * @source Standing line source in a plate, Carslaw & Jaeger §10.4
- * @unconfirmed As AMPS_MELT: no measured weld. The width that is left out is an estimate from common practice.
- * @related AMPS_MELT, AMPS_SECTORS, CYCLE_TIME, SCHEDULE
+ * @unconfirmed As AMPS_MELT: no measured weld. The default width is an estimate from common practice.
+ * @related AMPS_MELT, AMPS_SECTORS, CYCLE_TIME
  * @example =BEAD.START_DWELL(0.065, 5) → 4.27072
  */
 export function startDwellCell(

@@ -12,7 +12,7 @@ import { isBlank, quoted, rowsOf } from "./cells";
  * @returns Five rows of label and text
  * @validity #N/A for a name that is not one of these formulas
  * @source The same help text that the pane and the help page show
- * @related REASON, VERSION, MATERIALS
+ * @related REASON, VERSION
  * @example =BEAD.ABOUT("STANDOFF") → "meaning", "Arc gap between electrode tip and tube, in | mm: half the wall plus an allowance."; "equation", "g = t/2 + a"; …
  */
 export function aboutCells(id: unknown): unknown[][] {

@@ -15,10 +15,9 @@ export function readMaterial(read: Reader, material: unknown): Material {
  * @customfunction MATERIALS
  * @returns Columns: designation; hot k W/(m·K); hot α mm²/s; liquidus °C; cold k W/(m·K); cold ρ·cp MJ/(m³·K); surface tension N/m; sources
  * @validity Hot: near 1200 K (927 °C). Cold: 25 °C. Surface tension: the liquid near its liquidus. SI units whatever the sheet's system.
- * @assumptions One value stands for each property: hot for the metal on its way to melting, cold for room temperature.
- * @source Named in the last column for every number; "memory" marks one recalled from its source and not compared with a copy.
- * @unconfirmed "estimate" in the last column marks a number that nothing outside confirms.
- * @related AMPS_MELT, AMPS_WALL, TRAVEL_SUGGEST, DAM_TEMPERATURE, PURGE_CEILING
+ * @source Named in the last column for every number
+ * @unconfirmed "memory" in the last column marks a number recalled from its source and not compared with a copy, "estimate" one that nothing outside confirms.
+ * @related AMPS_MELT, AMPS_WALL, DAM_TEMPERATURE, PURGE_CEILING
  * @example =BEAD.MATERIALS() → "304L", 27.532, 5.8167, 1455, 12.94, 4.0231, 1.565, …
  */
 export function materialsCells(): unknown[][] {

@@ -44,12 +44,12 @@ function readOrifice(read: Reader, gas: unknown, discharge: unknown): [Gas, numb
  * @param length Purged length, dam to dam, in | mm
  * @param [units] "US" (default) or "SI"
  * @equation V = π/4·d²·L
- * @math V = \frac{\pi}{4}\,d^{2} L
- * @where V gas volume; d inside diameter (bore); L purged length, dam to dam (length)
+ * @math V = \frac{\pi}{4}\,d^2 L
+ * @where V gas volume; d inside diameter (bore); L purged length (length)
  * @validity bore and length above 0; add hoses and fittings
- * @assumptions A round bore.
+ * @assumptions A round bore
  * @source Geometry
- * @related PURGE_CHANGES, PURGE_TIME, PURGE_FLOW, DAM_DISTANCE
+ * @related PURGE_TIME, PURGE_FLOW, PURGE_CHANGES
  * @example =BEAD.PURGE_VOLUME(47.498, 6096, "SI") → 10.801535
  */
 export function purgeVolumeCell(bore: unknown, length: unknown, units?: unknown): number {
@@ -64,16 +64,14 @@ export function purgeVolumeCell(bore: unknown, length: unknown, units?: unknown)
  * @param [ppm] Oxygen to reach, ppm; 50 if left out
  * @param [supplyPpm] Oxygen in the purge gas, ppm; 0 if left out
  * @param [cells] Mixed cells in series: 1 (default) fully mixed and safe, more nears plain displacement
- * @equation C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, solved for n; C₀ = 209 500 ppm; with N = 1, n = ln((C₀ − Cs)/(C − Cs))
- * @math C = C_s + (C_0 - C_s)\,e^{-N n} \sum_{k=0}^{N-1} \frac{(N n)^{k}}{k!}
+ * @equation C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, solved for n; C₀ = 209 500 ppm
+ * @math C = C_s + (C_0 - C_s)\,\exp(-Nn)\sum_{k=0}^{N-1}\frac{(Nn)^k}{k!}
  * @math C_0 = 209\,500\ \text{ppm}
- * @math n = \ln \frac{C_0 - C_s}{C - C_s} \quad \text{if } N = 1
- * @where C oxygen to reach (ppm); C_s oxygen in the purge gas (supplyPpm); C₀ oxygen in air; n volume changes; N mixed cells in series (cells); k number that runs through the sum; e base of the natural logarithm
- * @validity cells 1 to 1000; #N/A if ppm is not above supplyPpm. An oxygen meter decides.
- * @assumptions The bore starts full of air and each cell is fully mixed. Leaks and dead legs need more.
+ * @where C oxygen to reach (ppm); Cₛ oxygen in the purge gas (supplyPpm); C₀ oxygen in dry air; N mixed cells in series (cells); n volume changes; k index of the sum
+ * @validity cells 1 to 1000; #N/A if ppm is not above supplyPpm. Leaks and dead legs need more: an oxygen meter decides.
+ * @assumptions The bore starts full of dry air, flow is steady and every cell fully mixed; no leak, no dead leg
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
- * @unconfirmed How many cells stand for a bore: no measured purge is compared; 1 is the safe default.
- * @related PURGE_TIME, PURGE_FLOW, PURGE_OXYGEN, PURGE_LEAK
+ * @related PURGE_TIME, PURGE_FLOW, PURGE_OXYGEN, PURGE_LEAK, PURGE_TINT
  * @example =BEAD.PURGE_CHANGES(50) → 8.3405
  */
 export function purgeChangesCell(ppm?: unknown, supplyPpm?: unknown, cells?: unknown): number {
@@ -90,14 +88,13 @@ export function purgeChangesCell(ppm?: unknown, supplyPpm?: unknown, cells?: unk
  * @param [supplyPpm] Oxygen in the purge gas, ppm; 0 if left out
  * @param [cells] Mixed cells in series: 1 (default) fully mixed and safe, more nears plain displacement
  * @param [units] "US" (default) or "SI"
- * @equation t = n·V/Q, n of PURGE_CHANGES, V of PURGE_VOLUME, Q per second
+ * @equation t = n·V/Q, n of PURGE_CHANGES
  * @math t = \frac{n V}{Q}
- * @where t time to purge; n volume changes of PURGE_CHANGES (ppm, supplyPpm, cells); V gas volume of PURGE_VOLUME (bore, length); Q purge flow per second (flow)
- * @validity As PURGE_CHANGES; flow above 0. An oxygen meter at the vent decides.
- * @assumptions A tight volume vented at the top. The bore starts full of air and each cell is fully mixed.
+ * @where t time to purge; n volume changes, of PURGE_CHANGES; V volume of the bore, of PURGE_VOLUME; Q purge flow (flow)
+ * @validity As PURGE_CHANGES. An oxygen meter at the vent decides.
+ * @assumptions As PURGE_CHANGES; a tight volume vented at the top
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
- * @unconfirmed How many cells stand for a bore: no measured purge is compared; 1 is the safe default.
- * @related PURGE_CHANGES, PURGE_FLOW, PURGE_OXYGEN, PURGE_VOLUME, PURGE_VENT
+ * @related PURGE_CHANGES, PURGE_VOLUME, PURGE_FLOW, PURGE_OXYGEN, PURGE_LAMINAR
  * @example =BEAD.PURGE_TIME(47.498, 6096, 10, 50, 0, 1, "SI") → 540.538
  */
 export function purgeTimeCell(
@@ -129,14 +126,13 @@ export function purgeTimeCell(
  * @param [supplyPpm] Oxygen in the purge gas, ppm; 0 if left out
  * @param [cells] Mixed cells in series: 1 (default) fully mixed and safe, more nears plain displacement
  * @param [units] "US" (default) or "SI"
- * @equation Q = n·V/t, n of PURGE_CHANGES, V of PURGE_VOLUME, t in the flow's unit of time
+ * @equation Q = n·V/t, n of PURGE_CHANGES
  * @math Q = \frac{n V}{t}
- * @where Q purge flow; n volume changes of PURGE_CHANGES (ppm, supplyPpm, cells); V gas volume of PURGE_VOLUME (bore, length); t time to purge in, in the flow's unit of time (seconds)
- * @validity As PURGE_CHANGES; seconds above 0. The vent must pass this flow without raising the bore pressure.
- * @assumptions A tight volume. The bore starts full of air and each cell is fully mixed.
+ * @where Q purge flow; n volume changes, of PURGE_CHANGES; V volume of the bore, of PURGE_VOLUME; t time to purge in (seconds)
+ * @validity As PURGE_CHANGES. The vent must pass this flow without raising the bore pressure.
+ * @assumptions As PURGE_CHANGES
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
- * @unconfirmed How many cells stand for a bore: no measured purge is compared; 1 is the safe default.
- * @related PURGE_CHANGES, PURGE_TIME, PURGE_VOLUME, PURGE_LAMINAR, PURGE_PRESSURE
+ * @related PURGE_CHANGES, PURGE_TIME, PURGE_VENT, PURGE_LAMINAR
  * @example =BEAD.PURGE_FLOW(47.498, 6096, 540.538, 50, 0, 1, "SI") → 10
  */
 export function purgeFlowCell(
@@ -171,15 +167,13 @@ export function purgeFlowCell(
  * @param [supplyPpm] Oxygen in the purge gas, ppm; 0 if left out
  * @param [cells] Mixed cells in series: 1 (default) fully mixed and safe, more nears plain displacement
  * @param [units] "US" (default) or "SI"
- * @equation C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, n = Q·t/V, V of PURGE_VOLUME; C₀ = 209 500 ppm
- * @math C = C_s + (C_0 - C_s)\,e^{-N n} \sum_{k=0}^{N-1} \frac{(N n)^{k}}{k!}
- * @math n = \frac{Q t}{V}
- * @math C_0 = 209\,500\ \text{ppm}
- * @where C oxygen in the bore; C_s oxygen in the purge gas (supplyPpm); C₀ oxygen in air; n volume changes; N mixed cells in series (cells); k number that runs through the sum; e base of the natural logarithm; Q purge flow per second (flow); t time purged (seconds); V gas volume of PURGE_VOLUME (bore, length)
+ * @equation C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, n = Q·t/V; C₀ = 209 500 ppm
+ * @math C = C_s + (C_0 - C_s)\,\exp(-Nn)\sum_{k=0}^{N-1}\frac{(Nn)^k}{k!}
+ * @math n = \frac{Q t}{V},\quad C_0 = 209\,500\ \text{ppm}
+ * @where C oxygen in the bore; Cₛ oxygen in the purge gas (supplyPpm); C₀ oxygen in dry air; N mixed cells in series (cells); n volume changes; k index of the sum; Q purge flow (flow); t time purged (seconds); V volume of the bore, of PURGE_VOLUME
  * @validity cells 1 to 1000. Never a substitute for an oxygen meter.
- * @assumptions No leak. The bore starts full of air and each cell is fully mixed.
+ * @assumptions As PURGE_CHANGES: no leak
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
- * @unconfirmed How many cells stand for a bore: no measured purge is compared; 1 is the safe default.
  * @related PURGE_CHANGES, PURGE_TIME, PURGE_LEAK, PURGE_TINT
  * @example =BEAD.PURGE_OXYGEN(47.498, 6096, 10, 540.538, 0, 1, "SI") → 50.000
  */
@@ -209,12 +203,12 @@ export function purgeOxygenCell(
  * @param flow Purge flow, any unit
  * @param leak Air leaking in, same unit as flow
  * @equation C = 209 500 ppm·q/(Q + q)
- * @math C = 209\,500\ \text{ppm} \cdot \frac{q}{Q + q}
- * @where C oxygen that stays in the bore; q air leaking in (leak); Q purge flow (flow)
+ * @math C = 209\,500\ \text{ppm}\cdot\frac{q}{Q + q}
+ * @where C oxygen that stays in the bore; Q purge flow (flow); q air leaking in, same unit (leak)
  * @validity flow above 0, leak not below 0
- * @assumptions Fully mixed, steady, and no oxygen in the purge gas itself.
+ * @assumptions Fully mixed, a steady leak of dry air, no oxygen in the purge gas itself
  * @source Steady dilution, as in de Nevers, Fluid Mechanics for Chemical Engineers, example 3.8
- * @related PURGE_OXYGEN, PURGE_CHANGES, PURGE_TINT
+ * @related PURGE_CHANGES, PURGE_OXYGEN, PURGE_TINT
  * @example =BEAD.PURGE_LEAK(10, 0.05) → 1042.2886
  */
 export function purgeLeakCell(flow: unknown, leak: unknown): number {
@@ -230,13 +224,14 @@ export function purgeLeakCell(flow: unknown, leak: unknown): number {
  * @param flow Purge flow, ft³/h | L/min
  * @param [gas] "AR" (default), "N2", "HE" or "AIR"
  * @param [units] "US" (default) or "SI"
- * @equation Re = 4ρQ/(π·μ·d), ρ and μ at 20 °C and 1 atm
- * @math \mathrm{Re} = \frac{4 \rho Q}{\pi \mu d}
- * @where Re Reynolds number; ρ density of the gas (gas); Q purge flow (flow); μ viscosity of the gas (gas); d inside diameter (bore)
- * @validity bore and flow above 0. Under about 2000 the gas runs smoothly and pushes the air ahead of it; above 2300 it mixes.
- * @assumptions A round bore; gas at 20 °C and 1 atm.
- * @source Reynolds; ρ and μ are NIST values, μ of nitrogen and helium from memory
- * @related PURGE_LAMINAR, PURGE_FLOW, PURGE_TIME
+ * @equation Re = 4ρQ/(π·μ·d); ρ and μ at 20 °C and 1 atm
+ * @math \mathrm{Re} = \frac{4\rho Q}{\pi\mu d}
+ * @where Re Reynolds number; ρ density of the gas at 20 °C and 1 atm (gas); Q purge flow (flow); μ dynamic viscosity of the gas at the same state; d inside diameter (bore)
+ * @validity Under about 2000 the gas runs smoothly and pushes the air ahead of it; above 2300 it mixes.
+ * @assumptions A round bore
+ * @source Reynolds; ρ and μ are NIST values, μ of helium a handbook value
+ * @unconfirmed μ of nitrogen and helium are from memory
+ * @related PURGE_LAMINAR, PURGE_CHANGES, PURGE_FLOW
  * @example =BEAD.PURGE_REYNOLDS(47.5, 10, "AR", "SI") → 332.826
  */
 export function purgeReynoldsCell(bore: unknown, flow: unknown, gas?: unknown, units?: unknown): number {
@@ -251,12 +246,13 @@ export function purgeReynoldsCell(bore: unknown, flow: unknown, gas?: unknown, u
  * @param bore Inside diameter, in | mm
  * @param [gas] "AR" (default), "N2", "HE" or "AIR"
  * @param [units] "US" (default) or "SI"
- * @equation Q = 2000·π·μ·d/(4ρ), ρ and μ at 20 °C and 1 atm
- * @math Q = \frac{2000\,\pi \mu d}{4 \rho}
- * @where Q greatest smooth flow; μ viscosity of the gas (gas); d inside diameter (bore); ρ density of the gas (gas)
- * @validity bore above 0. The flow at a Reynolds number of 2000; a jet from the inlet hose can stir a bore that this calls smooth.
- * @assumptions A round bore; gas at 20 °C and 1 atm.
- * @source Reynolds; ρ and μ are NIST values, μ of nitrogen and helium from memory
+ * @equation Q = 2000·π·μ·d/(4ρ); ρ and μ at 20 °C and 1 atm
+ * @math Q = \frac{2000\,\pi\mu d}{4\rho}
+ * @where Q greatest smooth flow; μ dynamic viscosity of the gas at 20 °C and 1 atm (gas); d inside diameter (bore); ρ density of the gas at the same state
+ * @validity A jet from the inlet hose can stir a bore that this calls smooth.
+ * @assumptions A round bore
+ * @source Reynolds; ρ and μ are NIST values, μ of helium a handbook value
+ * @unconfirmed μ of nitrogen and helium are from memory
  * @related PURGE_REYNOLDS, PURGE_FLOW, PURGE_TIME
  * @example =BEAD.PURGE_LAMINAR(47.5, "AR", "SI") → 60.091
  */
@@ -274,14 +270,12 @@ export function purgeLaminarCell(bore: unknown, gas?: unknown, units?: unknown):
  * @param [gas] "AR" (default), "N2", "HE" or "AIR"
  * @param [discharge] Discharge coefficient, above 0 to 1; 0.61 (sharp edge) if left out
  * @param [units] "US" (default) or "SI"
- * @equation d = √(4Q/(π·Cd·√(2Δp/ρ))), from Q = Cd·π/4·d²·√(2Δp/ρ)
- * @math Q = C_d\,\frac{\pi}{4}\,d^{2} \sqrt{\frac{2 \Delta p}{\rho}}
- * @math d = \sqrt{\frac{4 Q}{\pi C_d \sqrt{2 \Delta p / \rho}}}
- * @where d diameter of the vent; Q purge flow (flow); C_d discharge coefficient (discharge); Δp bore pressure above the room (pressure); ρ density of the gas (gas)
- * @validity flow and pressure above 0, pressure at most 25 mbar (10 inH₂O), discharge above 0 and at most 1. At small flows Cd is known to some 10 % only, so read a gauge.
- * @assumptions The gas passes for incompressible and is at 20 °C and 1 atm. Sharp-edged hole in a thin cap, bore far wider than the hole.
+ * @equation Q = Cd·π/4·d²·√(2Δp/ρ), solved for d
+ * @math Q = C_d\,\frac{\pi}{4}\,d^2\sqrt{\frac{2\,\Delta p}{\rho}}
+ * @where Q purge flow (flow); C_d discharge coefficient (discharge); d diameter of the vent; Δp bore pressure above the room (pressure); ρ density of the gas at 20 °C and 1 atm (gas)
+ * @validity pressure at most 25 mbar (10 inH₂O). At small flows Cd is known to some 10 % only, so read a gauge.
+ * @assumptions The gas passes for incompressible; sharp-edged hole in a thin cap, bore far wider than the hole
  * @source Orifice equation of ISO 5167 and textbooks, without the velocity of approach
- * @unconfirmed The published examples compared are orifices in pipes; no measured vent of a purged bore.
  * @related PURGE_PRESSURE, PURGE_CEILING, PURGE_FLOW
  * @example =BEAD.PURGE_VENT(10, 1, "AR", , "SI") → 5.6312
  */
@@ -313,12 +307,11 @@ export function purgeVentCell(
  * @param [discharge] Discharge coefficient, above 0 to 1; 0.61 (sharp edge) if left out
  * @param [units] "US" (default) or "SI"
  * @equation Δp = ρ/2·(Q/(Cd·π/4·d²))²
- * @math \Delta p = \frac{\rho}{2} \left( \frac{Q}{C_d\,\frac{\pi}{4}\,d^{2}} \right)^{2}
- * @where Δp bore pressure above the room; ρ density of the gas (gas); Q purge flow (flow); C_d discharge coefficient (discharge); d diameter of the vent (ventDiameter)
+ * @math \Delta p = \frac{\rho}{2}\left(\frac{Q}{C_d\,\frac{\pi}{4}\,d^2}\right)^2
+ * @where Δp bore pressure above the room; ρ density of the gas at 20 °C and 1 atm (gas); Q purge flow (flow); C_d discharge coefficient (discharge); d diameter of the vent (ventDiameter)
  * @validity As PURGE_VENT; a vent that would hold more than 25 mbar (10 inH₂O) is refused. Compare with PURGE_CEILING and keep well under it.
- * @assumptions The gas passes for incompressible and is at 20 °C and 1 atm. Sharp-edged hole in a thin cap, bore far wider than the hole.
+ * @assumptions As PURGE_VENT
  * @source Orifice equation of ISO 5167 and textbooks, without the velocity of approach
- * @unconfirmed The published examples compared are orifices in pipes; no measured vent of a purged bore.
  * @related PURGE_VENT, PURGE_CEILING, PURGE_FLOW
  * @example =BEAD.PURGE_PRESSURE(20, 0.1875) → 0.69914
  */
@@ -348,13 +341,13 @@ export function purgePressureCell(
  * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
  * @param [units] "US" (default) or "SI"
  * @equation Δp = 2σ/w, σ of the liquid metal
- * @math \Delta p = \frac{2 \sigma}{w}
- * @where Δp pressure that blows out the root; σ surface tension of the liquid metal (material); w width of the molten root (rootWidth)
- * @validity rootWidth above 0. A ceiling, no target: stay well under it.
- * @assumptions A long root that bulges at most to a half-cylinder. The metal's own weight, about 1 mbar for 1.6 mm of steel, lowers the ceiling at the bottom of the tube, where it hangs outward. Sulphur lowers σ further.
+ * @math \Delta p = \frac{2\sigma}{w}
+ * @where Δp bore pressure above the room; σ surface tension of the liquid metal (material); w width of the molten root (rootWidth)
+ * @validity A ceiling, no target: stay well under it. Sulphur lowers σ further.
+ * @assumptions A long root, which bulges to a half-cylinder as wide as it is. The metal's own weight is left out: about 1 mbar for 1.6 mm of steel, it lowers the ceiling at the bottom of the tube, where it hangs outward.
  * @source Young–Laplace for a half-cylinder; σ and its source in MATERIALS
- * @unconfirmed No measured blow-out of a root is compared; nor is σ where MATERIALS marks it "estimate".
- * @related PURGE_PRESSURE, PURGE_VENT, MELT_WIDTH, MATERIALS
+ * @unconfirmed No measured blow-out stands beside it. σ of some metals is from memory or an estimate; MATERIALS marks them.
+ * @related PURGE_PRESSURE, PURGE_VENT, MATERIALS
  * @example =BEAD.PURGE_CEILING(4, "316L", "SI") → 7.965
  */
 export function purgeCeilingCell(rootWidth: unknown, material?: unknown, units?: unknown): number {
@@ -371,10 +364,10 @@ export function purgeCeilingCell(rootWidth: unknown, material?: unknown, units?:
  * @customfunction PURGE_TINT
  * @param ppm Oxygen in the purge gas, ppm
  * @equation Sample of the smallest listed level that is not under ppm: 10, 25, 50, 100, 200, 500, 1000, 5000, 12 500, 25 000 ppm
- * @validity 0 to 25 000 ppm; #N/A above
- * @assumptions Samples are 316L tube; moisture, heat and surface shift the colour.
+ * @validity 0 to 25 000 ppm; #N/A above. Moisture, heat and surface shift the colour.
+ * @assumptions A tube as in the samples, which are of 316L
  * @source AWS D18.2
- * @related PURGE_OXYGEN, PURGE_LEAK, PURGE_CHANGES
+ * @related PURGE_OXYGEN, PURGE_CHANGES, PURGE_LEAK
  * @example =BEAD.PURGE_TINT(50) → 3
  */
 export function purgeTintCell(ppm: unknown): number {

@@ -30,17 +30,16 @@ const STYLES: readonly Style[] = ["pulsed", "steady"];
  * @param [style] "pulsed" (default) or "steady"
  * @param [units] "US" (default) or "SI"
  * @returns Rows of label, value, unit: standoff, electrode, volts, bead width, travel, rpm, prepurge, dwell, amps by sector, pulse, rotation, slope, postpurge, heat input, arc time, a warning
- * @equation Each value from its own formula: STANDOFF, ELECTRODE_DIAMETER, ARC_VOLTS, TRAVEL_SUGGEST, TRAVEL_RPM, START_DWELL, AMPS_SECTORS, PULSE_RATE, TRAVEL_TIME, OVERLAP_SUGGEST, HEAT_INPUT. Pulsed: peak of sector 1 = AMPS_WALL, later peaks in proportion to their sector's mean, background 30 % of peak, peak share (mean − background)/(peak − background)
- * @math P_i = P_1\,\frac{M_i}{M_1}
- * @math B_i = 30\,\%\,P_i
- * @math s = \frac{M_1 - B_1}{P_1 - B_1}
- * @where P₁ peak of sector 1, AMPS_WALL (wall, material); P_i peak of sector i; M₁ mean current of sector 1; M_i mean current of sector i by AMPS_SECTORS; B₁ background of sector 1; B_i background of sector i; s peak share of the pulse; i number of the sector
- * @validity Starting values for full-penetration autogenous butt welds of walls 0.02 to 0.216 in (0.5 to 5.5 mm). Beside outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy within 60 to 130 J/mm² of travel × wall up to 1.7 mm, above it (to 207) for thicker walls, whose suggested travel is slow.
- * @assumptions Sectors are quarters of the full turn; AMPS_SECTORS gives the overlap its own row. Heat input is arc energy (efficiency 1) of the hottest sector.
+ * @equation Each value from its own formula: STANDOFF, ELECTRODE_DIAMETER, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS, OVERLAP_SUGGEST, PULSE_RATE, HEAT_INPUT; pulsed: peak of the first sector Ip = AMPS_WALL, background Ib = 30 %·Ip, peak share s = (I − Ib)/(Ip − Ib), later peaks in the proportion of the means
+ * @math I_p = \text{AMPS\_WALL},\quad I_b = 30\,\%\cdot I_p
+ * @math s = \frac{I - I_b}{I_p - I_b}
+ * @where Iₚ peak current of the first sector; I_b its background current; I its mean current, of AMPS_SECTORS; s share of the pulse time at peak
+ * @validity Starting values for full-penetration autogenous butt welds of walls 0.02 to 0.216 in (0.5 to 5.5 mm). Beside outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy within 60 to 130 J/mm² of travel × wall up to 1.7 mm, above it (to 207) for thicker walls, whose suggested travel is slow. Sectors are quarters of the full turn; AMPS_SECTORS gives the overlap its own row.
+ * @assumptions Those of the formulas it calls. Heat input is arc energy (efficiency 1) of the hottest sector.
  * @source The formulas it calls; background 30 %, spots overlapping by 0.75, 30 s and 15 s of gas and a downslope of three bead widths are common practice
- * @unconfirmed The set as a whole: no measured weld is compared with it. The bead width 1 mm + 2 × wall, the level 0.4 behind the travel speed, and the peaks of later sectors in proportion to their means.
- * @related AMPS_SECTORS, AMPS_WALL, TRAVEL_SUGGEST, START_DWELL, HEAT_INPUT
- * @figure sectors
+ * @unconfirmed Outside brackets are of 316L, 1 to 3.2 mm: other metals and walls have none, and no single measured weld stands beside it. Bead width, arc voltage and the level of the travel speed are estimates from common practice.
+ * @related AMPS_SECTORS, AMPS_WALL, TRAVEL_SUGGEST, CYCLE_TIME, TAKEOFF
+ * @figure cycle
  * @example =BEAD.SCHEDULE(1, 0.065) → "Standoff", 0.0425, "in"; "Electrode diameter", 0.04, "in"; "Arc voltage", 9.3636, "V"; "Bead width", 0.16937, "in"; "Travel speed", 5.138, "in/min"; …
  */
 export function scheduleCells(

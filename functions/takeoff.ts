@@ -25,17 +25,17 @@ const HEADER = "header";
  * @param [overlap] Degrees past the full turn; 0 if left out
  * @param [units] "US" (default) or "SI"
  * @returns Columns: suggested speed in/min | mm/min; machine s a joint; hours of the line; gas of the line ft³ | L; remark. As many rows as joints has, and the totals: hours, gas, and how many lines are left out. A line that cannot be counted says why in its remark and has no numbers; a header has the remark "header", a blank line none.
- * @equation machine = 30 s + START_DWELL + π·d·(360° + overlap)/360°/v + 3·b/v + 15 s, v = TRAVEL_SUGGEST, per second, b = 1 mm + 2 × wall; hours = n·(machine + handling); gas = n·(torchFlow·machine + purgeFlow·(purgeSeconds + machine))
- * @math M = 30\ \text{s} + t_d + \frac{\pi d}{v} \cdot \frac{360^{\circ} + \varphi}{360^{\circ}} + \frac{3 b}{v} + 15\ \text{s}
- * @math b = 1\ \text{mm} + 2 w
- * @math H = n\,(M + h)
- * @math G = n\,\bigl(Q_t M + Q_p (t_p + M)\bigr)
- * @where M machine time of a joint; t_d dwell of START_DWELL; d outside diameter (joints); v travel of TRAVEL_SUGGEST per second; φ overlap past the full turn (overlap); b bead width; w wall (joints); H hours of the line; n quantity (joints); h unload, load and set up (handlingSeconds); G gas of the line; Q_t flow at the torch (torchFlow); Q_p flow into the bore (purgeFlow); t_p purge before the cycle (purgeSeconds)
+ * @equation machine = 30 s + dwell + π·d·(360° + overlap)/360°/v + 3·b/v + 15 s, v = TRAVEL_SUGGEST, b = 1 mm + 2·wall; hours = n·(machine + handling); gas = n·(torchFlow·machine + purgeFlow·(purgeSeconds + machine)); dwell that of START_DWELL
+ * @math \text{machine} = 30\ \text{s} + \text{dwell} + \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ} + \frac{3b}{v} + 15\ \text{s}
+ * @math b = 1\ \text{mm} + 2\,h,\quad v = \text{TRAVEL\_SUGGEST}
+ * @math \text{hours} = n\,(\text{machine} + \text{handling})
+ * @math \text{gas} = n\,\bigl(Q_t\cdot\text{machine} + Q_p\,(t_p + \text{machine})\bigr)
+ * @where machine time of one joint from prepurge to postpurge; dwell time of START_DWELL; d outside diameter (od); v suggested travel; overlap degrees past the full turn; b fused width; h wall thickness (wall); n joints of the line (quantity); hours time of the line; handling unload, load and set up per joint (handlingSeconds); gas volume of the line; Qₜ flow at the torch (torchFlow); Qₚ flow into the bore (purgeFlow); tₚ purge before the cycle starts (purgeSeconds)
  * @validity As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 1 to 1000000000; wall 0.001 to 100 mm (0.00004 to 3.94 in), od to 10 m (394 in); up to 200000 rows. The first row that is not blank is a header if it has no digit in quantity, od and wall.
  * @assumptions One head working by itself: CREW_OUTPUT tells what several put out. The bore purge stays on through the cycle.
- * @source Sum over the joints; 30 s and 15 s of gas and a downslope of three bead widths are common practice.
- * @unconfirmed The suggested travel and the bead width 1 mm + 2 × wall are estimates; no measured cycle is compared.
- * @related CYCLE_TIME, TRAVEL_SUGGEST, START_DWELL, GAS_JOINT, CREW_OUTPUT
+ * @source Sum over the joints; 30 s and 15 s of gas and a downslope of three bead widths are common practice
+ * @unconfirmed Suggested speed, dwell and bead width are estimates, as TRAVEL_SUGGEST and START_DWELL say
+ * @related CYCLE_TIME, GAS_JOINT, GAS_CYLINDER, CREW_OUTPUT, TRAVEL_SUGGEST
  * @figure cycle
  * @example =BEAD.TAKEOFF({"joints","od","wall";120,1,0.065;8,2,0.109}, 300) → "", "", "", "", "header"; 5.138, …
  */

@@ -299,7 +299,10 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     '=BEAD.SCHEDULE(0.05554, 0.02, "304L")',
     '#N/A od = 0.05554 in: the first sector needs a mean of 3.68834 A, which no pulse between 5.83963 A and 19.4654 A gives; ask for "steady"',
   ],
-  ['=BEAD.SCHEDULE(3.45, 1.696, "304L", "steady", "SI")', "#N/A od = 3.45 mm: has no suggested schedule with this wall; at 127.141 mm/min after a dwell of 4.28438 s the ring is too small, and melts ahead of the arc, or too large to reckon with"],
+  [
+    '=BEAD.SCHEDULE(3.45, 1.696, "304L", "steady", "SI")',
+    "#N/A od = 3.45 mm: has no suggested schedule with this wall; at 127.141 mm/min after a dwell of 4.28438 s the ring is too small, and melts ahead of the arc, or too large to reckon with",
+  ],
 
   ["=BEAD.TAKEOFF()", "#VALUE! joints = blank: needs rows of quantity, od, wall and, if you like, material"],
   [

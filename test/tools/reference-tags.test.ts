@@ -1,118 +1,216 @@
-import { HELP } from "../../functions/catalogue";
+/** The tags that the printed reference takes from the comments in functions/: each says what the others say. */
+
+import temml from "temml";
+
 import type { FormulaHelp, FormulaReference } from "../../tools/metadata.mjs";
 import { readMetadata } from "../../tools/metadata.mjs";
-import { explainedKeys, mathml, needsExplaining, strangeNumbers, symbolsOf } from "./latex";
+import type { Said } from "./mathml";
+import { numbersIn, read } from "./mathml";
 
-const FIGURES = [
-  "standoff",
-  "electrode-length",
-  "off-size",
-  "sectors",
-  "plate",
-  "dams",
-  "vent",
-  "puddle",
-  "cells",
-  "pulse",
-  "cycle",
-  "crew",
-  "overlap",
-];
+/** Equations that nothing is typeset of, and why. */
+const NOT_TYPESET: Readonly<Record<string, string>> = {
+  DAM_DISTANCE: "the inverse of another formula, in words",
+  ELECTRODE_DIAMETER: "a table",
+  PIPE_OD: "a table",
+  PIPE_WALL: "a table",
+  PURGE_TINT: "a table",
+};
+const FIGURES = ["standoff", "sectors", "dams", "cycle"];
+/** Names with digits in them, of a metal and of a kind of queue. */
+const NAMES = /316L|M\/M\/1/g;
 
-/** Formulas whose plain equation has an equals sign and yet nothing to display, and why. */
-const WITHOUT_MATH = new Map([["SCHEDULE", "each of its values has a formula of its own, displayed there"]]);
-
-let metadata: Awaited<ReturnType<typeof readMetadata>>;
-beforeAll(async () => {
-  metadata = await readMetadata("https://addins.example/help.html");
-});
-
-function tagsOf(id: string): FormulaHelp & FormulaReference {
-  const about = metadata.help.formulas.find((formula) => formula.id === id);
-  const more = metadata.reference.find((formula) => formula.id === id);
-  if (about === undefined || more === undefined) throw new Error(`no formula ${id}`);
-  return { ...about, ...more };
+interface Entry {
+  readonly help: FormulaHelp;
+  readonly reference: FormulaReference;
 }
 
-test("the comments hold the formulas that the help has", () => {
-  expect(metadata.errors).toEqual([]);
-  expect(metadata.reference.map(({ id }) => id)).toEqual(HELP.map(({ id }) => id));
+const entries: Entry[] = [];
+
+beforeAll(async () => {
+  const { errors, help, reference } = await readMetadata("https://addins.example/help.html");
+  expect(errors).toEqual([]);
+  for (const formula of help.formulas) {
+    const found = reference.find(({ id }) => id === formula.id);
+    if (found !== undefined) entries.push({ help: formula, reference: found });
+  }
+  expect(entries.length).toBe(help.formulas.length);
+  expect(entries.length).toBeGreaterThan(50);
 });
 
-describe.each(HELP.map(({ id }) => id))("%s", (id) => {
-  test("every line of the equation can be displayed", () => {
-    for (const line of tagsOf(id).math) expect(mathml(line)).toMatch(/^<math[^]*<\/math>$/);
-  });
+/** Every complaint of a check, a line each. */
+function complaints(check: (entry: Entry) => readonly string[]): string[] {
+  return entries.flatMap((entry) => check(entry).map((what) => `${entry.reference.id}: ${what}`));
+}
 
-  test("the displayed equation has no number that the plain one has not", () => {
-    const { math, equation } = tagsOf(id);
-    expect(math.flatMap((line) => strangeNumbers(line, equation))).toEqual([]);
-  });
+function typeset(tex: string): string {
+  return temml.renderToString(tex, { displayMode: true, throwOnError: true });
+}
 
-  test("every symbol is explained, and every explained symbol is there", () => {
-    const { math, symbols } = tagsOf(id);
-    const inEquation = new Set(math.flatMap((line) => [...symbolsOf(line)]));
-    const explained = symbols.flatMap(({ symbol }) => explainedKeys(symbol, inEquation));
-    expect([...inEquation].filter((key) => needsExplaining(key) && !explained.includes(key))).toEqual([]);
-    expect(explained.filter((key) => !inEquation.has(key))).toEqual([]);
-    expect(explained.filter((key, i) => explained.indexOf(key) !== i)).toEqual([]);
-    expect(symbols.filter(({ meaning }) => meaning === "")).toEqual([]);
-  });
+/** What all the lines of an equation say together, numbers in order of size. */
+function saidBy(math: readonly string[]): Said {
+  const lines = math.map((line) => read(typeset(line)));
+  return {
+    symbols: new Set(lines.flatMap(({ symbols }) => [...symbols])),
+    words: new Set(lines.flatMap(({ words }) => [...words])),
+    numbers: lines.flatMap(({ numbers }) => numbers).sort((a, b) => a - b),
+  };
+}
 
-  test("an equation with an equals sign is displayed", () => {
-    const { math, equation } = tagsOf(id);
-    if (equation.includes("=") && !WITHOUT_MATH.has(id)) expect(math).not.toEqual([]);
-    if (equation === "") expect(math).toEqual([]);
-  });
+/** What an equation calculates, and the clauses without a sign of a calculation, which are remarks: "ρ at 20 °C". */
+function clauses(equation: string): { formula: string[]; remarks: string[] } {
+  const all = equation.replace(NAMES, "").split(";");
+  const calculates = (clause: string): boolean => /[=≤∓·√]/.test(clause);
+  return { formula: all.filter(calculates), remarks: all.filter((clause) => !calculates(clause)) };
+}
 
-  test("names two to five related formulas, each once", () => {
-    const { related } = tagsOf(id);
-    expect(new Set(related).size).toBe(related.length);
-    expect(related.length).toBeGreaterThanOrEqual(2);
-    expect(related.length).toBeLessThanOrEqual(5);
-  });
+/** The numbers of the equation as typed, powers included, in order of size. */
+function numbersTyped(equation: string): number[] {
+  return clauses(equation)
+    .formula.flatMap(numbersIn)
+    .sort((a, b) => a - b);
+}
 
-  test("its figure is one that there is", () => {
-    const { figure } = tagsOf(id);
-    expect(["", ...FIGURES]).toContain(figure);
-  });
+test("reads symbols, words and numbers of MathML", () => {
+  const { symbols, words, numbers } = saidBy([
+    String.raw`\Delta p = 209\,500\ \text{ppm}\cdot C_d\,K_0^2 + \frac{t_{\text{on}}}{x_i}\,\mathrm{d}u + 0.030\,\pi\exp y`,
+    String.raw`\max_t\,(360^\circ) + \bar{q} + \mathrm{Re} + k_{\text{316L}} + \text{4 in tube}`,
+  ]);
+  expect([...symbols].sort()).toEqual(
+    ["C_d", "K₀", "Re", "k_316L", "q", "t", "tₒₙ", "u", "xᵢ", "y", "Δp"].sort(),
+  );
+  expect([...words].filter((word) => word !== "").sort()).toEqual(["4 in tube", "ppm"]);
+  expect(numbers).toEqual([0.03, 2, 4, 360, 209500]);
 });
 
-test("the list of equations without display holds only such", () => {
-  const needless = [...WITHOUT_MATH.keys()].filter((id) => tagsOf(id).math.length > 0);
-  expect(needless).toEqual([]);
+test("reads the numbers of an equation as typed", () => {
+  expect(numbersTyped("C = 209 500 ppm·q₀²/(4αt)·kθ of 316L; ρ at 20 °C; x ≤ 0.030")).toEqual([
+    0.03, 2, 4, 209500,
+  ]);
 });
 
-describe("what the checks find", () => {
-  test.each([
-    ["U = 8.6\\,\\text{V} + 0.8\\,g", "U = 8.5 V + 0.8·g", ["8.6"]],
-    ["\\frac{t}{3} + a", "g = t/2 + a", ["3"]],
-    ["\\frac12 t", "t/2 − 1", ["12"]],
-    ["10^6\\,K_0", "10⁶·K₀", []],
-    ["x^3", "x²", ["3"]],
-    ["10^{16}", "10⁶", ["16"]],
-    ["209\\,500\\,q", "209 500 ppm·q", []],
-    ["209\\,600\\,q", "209 500 ppm·q", ["209600"]],
-  ])("the numbers of %s beside %s", (latex, equation, strange) => {
-    expect(strangeNumbers(latex, equation)).toEqual(strange);
-  });
+test("an equation is typeset, or listed here with the reason", () => {
+  expect(
+    complaints(({ help, reference: { id, math } }) => [
+      ...(help.equation === "" && math.length > 0 ? ["@math without @equation"] : []),
+      ...(help.equation !== "" && math.length === 0 && !(id in NOT_TYPESET) ? ["no @math"] : []),
+      ...(id in NOT_TYPESET && math.length > 0 ? ["listed as not typeset, but it is"] : []),
+      ...(id in NOT_TYPESET && help.equation.includes("=") ? ["an equation, but listed as not typeset"] : []),
+    ]),
+  ).toEqual([]);
+});
 
-  test.each([
-    ["t_\\text{p}^2 + \\frac{K_0}{\\alpha}", ["t_p", "K_0", "α"]],
-    ["\\int_0^{t} e^{-x}\\,\\mathrm{d}\\tau", ["t", "x", "τ"]],
-    ["c_{n-1}\\,\\pi", ["c_n-1"]],
-    ["8\\,\\text{V}\\,U \\text{ of load}", ["U", "of load"]],
-    ["\\operatorname{ierfc}(\\Delta d)", ["ierfc", "Δ", "d"]],
-  ])("the symbols of %s", (latex, symbols) => {
-    expect([...symbolsOf(latex)]).toEqual(symbols);
-  });
+test("every line is LaTeX that can be typeset", () => {
+  expect(
+    complaints(({ reference }) =>
+      reference.math.flatMap((line) => {
+        try {
+          return typeset(line).includes("<math") ? [] : [`nothing typeset of ${line}`];
+        } catch (problem) {
+          return [`${line}: ${String(problem)}`];
+        }
+      }),
+    ),
+  ).toEqual([]);
+  expect(() => typeset(String.raw`\frac{1}{`)).toThrow();
+});
 
-  test.each([
-    ["T₀", ["T_0"]],
-    ["t_p", ["t_p"]],
-    ["Δd", ["Δ", "d"]],
-    ["ierfc", ["ierfc"]],
-  ])("%s in an explanation", (symbol, keys) => {
-    expect(explainedKeys(symbol, new Set(["ierfc"]))).toEqual(keys);
-  });
+test("every symbol is explained, once, and nothing else is", () => {
+  expect(
+    complaints(({ reference: { math, symbols } }) => {
+      const said = saidBy(math);
+      const explained = symbols.map(({ symbol }) => symbol);
+      return [
+        ...[...said.symbols]
+          .filter((symbol) => !explained.includes(symbol))
+          .map((one) => `${one} unexplained`),
+        ...explained
+          .filter((one) => !said.symbols.has(one) && !said.words.has(one))
+          .map((one) => `no ${one}`),
+        ...explained.filter((one, i) => explained.indexOf(one) !== i).map((one) => `${one} twice`),
+        ...symbols.filter(({ meaning }) => meaning === "").map(({ symbol }) => `${symbol} without meaning`),
+      ];
+    }),
+  ).toEqual([]);
+});
+
+test("an explanation that ends in an argument's name names one of the formula's own, or a column of its table", () => {
+  expect(
+    complaints(({ help: { parameters }, reference: { symbols } }) =>
+      symbols.flatMap(({ symbol, meaning }) => {
+        const argument = /\(([a-zA-Z]+)\)$/.exec(meaning)?.[1];
+        if (argument === undefined) return [];
+        const known = parameters.some(
+          ({ name, range, description }) =>
+            name === argument || (range && new RegExp(`\\b${argument}\\b`).test(description)),
+        );
+        return known ? [] : [`${symbol}: no argument ${argument}`];
+      }),
+    ),
+  ).toEqual([]);
+});
+
+test("typed and typeset equation have the same numbers", () => {
+  expect(
+    complaints(({ help: { equation }, reference: { math } }) => {
+      if (math.length === 0) return [];
+      const [typed, set] = [numbersTyped(equation).join(" "), saidBy(math).numbers.join(" ")];
+      return typed === set ? [] : [`typed ${typed}, typeset ${set}`];
+    }),
+  ).toEqual([]);
+});
+
+test("the numbers of a typeset equation's remarks stand beside its symbols", () => {
+  let compared = 0;
+  expect(
+    complaints(({ help: { equation }, reference: { math, symbols } }) => {
+      if (math.length === 0) return [];
+      const beside = symbols.flatMap(({ meaning }) => numbersIn(meaning));
+      const remarked = clauses(equation).remarks.flatMap(numbersIn);
+      compared += remarked.length;
+      return remarked.filter((number) => !beside.includes(number)).map((number) => `no ${String(number)}`);
+    }),
+  ).toEqual([]);
+  expect(compared).toBeGreaterThan(0);
+});
+
+test("any number changed in a typeset line is noticed", () => {
+  let changed = 0;
+  expect(
+    complaints(({ help: { equation }, reference: { math } }) => {
+      const typed = numbersTyped(equation).join(" ");
+      return math.flatMap((line, i) =>
+        [...line.replace(NAMES, "____").matchAll(/(?<![_\d.])\d+(?:\.\d+)?/g)].flatMap(
+          ({ 0: number, index }) => {
+            changed += 1;
+            const other =
+              line.slice(0, index) + String(Number(number) + 1) + line.slice(index + number.length);
+            const set = saidBy(math.map((one, j) => (i === j ? other : one))).numbers.join(" ");
+            return set === typed ? [`${other} passes`] : [];
+          },
+        ),
+      );
+    }),
+  ).toEqual([]);
+  expect(changed).toBeGreaterThan(50);
+});
+
+test("every formula has two to five others beside it", () => {
+  const ids = entries.map(({ reference }) => reference.id);
+  expect(
+    complaints(({ reference: { id, related } }) => [
+      ...(related.length < 2 || related.length > 5 ? [`${String(related.length)} related`] : []),
+      ...related.filter((other) => other === id || !ids.includes(other)).map((other) => `no other ${other}`),
+      ...related.filter((other, i) => related.indexOf(other) !== i).map((other) => `${other} twice`),
+    ]),
+  ).toEqual([]);
+});
+
+test("a figure is one of those there are, and each of those explains some formula", () => {
+  expect(
+    complaints(({ reference: { figure } }) =>
+      figure === "" || FIGURES.includes(figure) ? [] : [`no figure ${figure}`],
+    ),
+  ).toEqual([]);
+  const used = entries.map(({ reference }) => reference.figure);
+  expect(FIGURES.filter((figure) => !used.includes(figure))).toEqual([]);
 });
