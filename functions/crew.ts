@@ -28,6 +28,7 @@ function readWork(read: Reader, load: unknown, machine: unknown, walk: unknown):
  * @assumptions Steady times: every joint takes the same
  * @source Operator–machine charts, as in Niebel, Motion and Time Study, and Groover, Work Systems
  * @related CREW_OUTPUT, CYCLE_TIME, TAKEOFF
+ * @figure crew
  * @example =BEAD.CREW_HEADS(120, 900, 30) → 6
  */
 export function crewHeadsCell(loadSeconds: unknown, machineSeconds: unknown, walkSeconds?: unknown): number {
@@ -54,6 +55,7 @@ export function crewHeadsCell(loadSeconds: unknown, machineSeconds: unknown, wal
  * @assumptions "steady": every joint takes the same; "random": times of operator and machine scatter exponentially about their means
  * @source Operator–machine chart; finite-source queue as tabulated by Peck & Hazelwood 1958, by mean value analysis (Reiser & Lavenberg 1980)
  * @related CREW_HEADS, CYCLE_TIME, TAKEOFF
+ * @figure crew
  * @example =BEAD.CREW_OUTPUT(2, 120, 360) → 120
  */
 export function crewOutputCell(

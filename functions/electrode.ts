@@ -52,6 +52,7 @@ export function standoffCell(wall: unknown, allowance?: unknown, units?: unknown
  * @assumptions The gap is set on a tube of nominal size; size and runout are off by all they may be at once, and each moves the surface by half its amount
  * @source Geometry
  * @related STANDOFF, ELECTRODE_LENGTH, ARC_VOLTS
+ * @figure off-size
  * @example =BEAD.STANDOFF_SPREAD(0.0425, 0.005, 0.002) → 0.039, 0.046
  */
 export function standoffSpreadCells(
@@ -117,6 +118,7 @@ export function feelerStackCells(
  * @assumptions The electrode points straight at the tube's centre
  * @source Geometry
  * @related STANDOFF, STANDOFF_SPREAD, ELECTRODE_DIAMETER
+ * @figure electrode-length
  * @example =BEAD.ELECTRODE_LENGTH(1.5, 1, 0.0425) → 0.9575
  */
 export function electrodeLengthCell(reach: unknown, od: unknown, standoff: unknown, units?: unknown): number {

@@ -60,6 +60,7 @@ function readWattsPerAmp(read: Reader, volts: unknown, efficiency: unknown, plat
  * @source Rosenthal 1941 and 1946, moving line source in a plate; arc efficiency Stenbacka, Choquet & Hurtig 2012 (95 % range 0.73–0.82)
  * @unconfirmed Compared with brackets of published practice for 316L of 1 to 3.2 mm only (see SCHEDULE), with no single measured weld. Default width and voltage are estimates from common practice.
  * @related MELT_WIDTH, AMPS_SECTORS, AMPS_WALL, START_DWELL, TRAVEL_SUGGEST
+ * @figure plate
  * @example =BEAD.AMPS_MELT(0.065, 5) → 45.3828
  */
 export function ampsMeltCell(
@@ -100,6 +101,7 @@ export function ampsMeltCell(
  * @source Rosenthal 1941 and 1946, moving line source in a plate; the power of Wells 1952 agrees within 8 % for v·b/4α from 0.05 to 5
  * @unconfirmed As AMPS_MELT: no single measured weld. The default voltage is an estimate from common practice.
  * @related AMPS_MELT, AMPS_SECTORS, PULSE_RATE, TRAVEL_SUGGEST
+ * @figure plate
  * @example =BEAD.MELT_WIDTH(0.065, 45, 5) → 0.16701
  */
 export function meltWidthCell(
@@ -205,6 +207,7 @@ export function ampsSectorsCells(
  * @source Standing line source in a plate, Carslaw & Jaeger §10.4
  * @unconfirmed As AMPS_MELT: no measured weld. The default width is an estimate from common practice.
  * @related AMPS_MELT, AMPS_SECTORS, CYCLE_TIME
+ * @figure plate
  * @example =BEAD.START_DWELL(0.065, 5) → 4.27072
  */
 export function startDwellCell(

@@ -68,6 +68,7 @@ export function heatInputCell(
  * @assumptions Square pulses; slopes between the levels are not counted
  * @source ISO/TR 18491 and QW-409.1(c): instantaneous power; mean power of J. Braz. Soc. Mech. Sci. Eng. 2021, eq. 2–4
  * @related HEAT_INPUT, HEAT_METERED, AMPS_MEAN, PULSE_SHARE
+ * @figure pulse
  * @example =BEAD.HEAT_PULSED(10, 100, 0.5, 9, 30, 0.5, 5) → 7.62
  */
 export function heatPulsedCell(
@@ -148,6 +149,7 @@ export function heatMeteredCell(
  * @assumptions Square pulses
  * @source Definition of a time-weighted mean
  * @related PULSE_SHARE, PULSE_RATE, HEAT_PULSED
+ * @figure pulse
  * @example =BEAD.AMPS_MEAN(180, 0.125, 90, 0.125) → 135
  */
 export function ampsMeanCell(
@@ -179,6 +181,7 @@ export function ampsMeanCell(
  * @assumptions Square pulses
  * @source AMPS_MEAN solved for the share
  * @related AMPS_MEAN, PULSE_RATE, HEAT_PULSED, SCHEDULE
+ * @figure pulse
  * @example =BEAD.PULSE_SHARE(48, 65, 19.5) → 0.6264
  */
 export function pulseShareCell(meanAmps: unknown, peakAmps: unknown, backAmps: unknown): number {

@@ -72,6 +72,7 @@ export function purgeVolumeCell(bore: unknown, length: unknown, units?: unknown)
  * @assumptions The bore starts full of dry air, flow is steady and every cell fully mixed; no leak, no dead leg
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
  * @related PURGE_TIME, PURGE_FLOW, PURGE_OXYGEN, PURGE_LEAK, PURGE_TINT
+ * @figure cells
  * @example =BEAD.PURGE_CHANGES(50) → 8.3405
  */
 export function purgeChangesCell(ppm?: unknown, supplyPpm?: unknown, cells?: unknown): number {
@@ -95,6 +96,7 @@ export function purgeChangesCell(ppm?: unknown, supplyPpm?: unknown, cells?: unk
  * @assumptions As PURGE_CHANGES; a tight volume vented at the top
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
  * @related PURGE_CHANGES, PURGE_VOLUME, PURGE_FLOW, PURGE_OXYGEN, PURGE_LAMINAR
+ * @figure cells
  * @example =BEAD.PURGE_TIME(47.498, 6096, 10, 50, 0, 1, "SI") → 540.538
  */
 export function purgeTimeCell(
@@ -133,6 +135,7 @@ export function purgeTimeCell(
  * @assumptions As PURGE_CHANGES
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
  * @related PURGE_CHANGES, PURGE_TIME, PURGE_VENT, PURGE_LAMINAR
+ * @figure cells
  * @example =BEAD.PURGE_FLOW(47.498, 6096, 540.538, 50, 0, 1, "SI") → 10
  */
 export function purgeFlowCell(
@@ -175,6 +178,7 @@ export function purgeFlowCell(
  * @assumptions As PURGE_CHANGES: no leak
  * @source Sweep-through dilution of NFPA 69 for one cell; tanks in series for more
  * @related PURGE_CHANGES, PURGE_TIME, PURGE_LEAK, PURGE_TINT
+ * @figure cells
  * @example =BEAD.PURGE_OXYGEN(47.498, 6096, 10, 540.538, 0, 1, "SI") → 50.000
  */
 export function purgeOxygenCell(
@@ -277,6 +281,7 @@ export function purgeLaminarCell(bore: unknown, gas?: unknown, units?: unknown):
  * @assumptions The gas passes for incompressible; sharp-edged hole in a thin cap, bore far wider than the hole
  * @source Orifice equation of ISO 5167 and textbooks, without the velocity of approach
  * @related PURGE_PRESSURE, PURGE_CEILING, PURGE_FLOW
+ * @figure vent
  * @example =BEAD.PURGE_VENT(10, 1, "AR", , "SI") → 5.6312
  */
 export function purgeVentCell(
@@ -313,6 +318,7 @@ export function purgeVentCell(
  * @assumptions As PURGE_VENT
  * @source Orifice equation of ISO 5167 and textbooks, without the velocity of approach
  * @related PURGE_VENT, PURGE_CEILING, PURGE_FLOW
+ * @figure vent
  * @example =BEAD.PURGE_PRESSURE(20, 0.1875) → 0.69914
  */
 export function purgePressureCell(
@@ -348,6 +354,7 @@ export function purgePressureCell(
  * @source Young–Laplace for a half-cylinder; σ and its source in MATERIALS
  * @unconfirmed No measured blow-out stands beside it. σ of some metals is from memory or an estimate; MATERIALS marks them.
  * @related PURGE_PRESSURE, PURGE_VENT, MATERIALS
+ * @figure puddle
  * @example =BEAD.PURGE_CEILING(4, "316L", "SI") → 7.965
  */
 export function purgeCeilingCell(rootWidth: unknown, material?: unknown, units?: unknown): number {

@@ -58,6 +58,7 @@ export function travelRpmCell(od: unknown, speed: unknown, units?: unknown): num
  * @validity od and speed above 0, overlap not below 0
  * @source Geometry
  * @related TRAVEL_SPEED, OVERLAP_SUGGEST, CYCLE_TIME
+ * @figure overlap
  * @example =BEAD.TRAVEL_TIME(50.8, 127, 0, "SI") → 75.398224
  */
 export function travelTimeCell(od: unknown, speed: unknown, overlap?: unknown, units?: unknown): number {
@@ -85,6 +86,7 @@ export function travelTimeCell(od: unknown, speed: unknown, overlap?: unknown, u
  * @source Dimensionless speed of Rosenthal's plate; the target 0.4 and the default width are common practice
  * @unconfirmed The level 0.4 and the default width are estimates from common practice; no published table confirms the width
  * @related AMPS_MELT, MELT_WIDTH, TRAVEL_RPM, SCHEDULE
+ * @figure plate
  * @example =BEAD.TRAVEL_SUGGEST(0.065) → 5.138
  */
 export function travelSuggestCell(
@@ -114,6 +116,7 @@ export function travelSuggestCell(
  * @source Geometry; one bead width of overlap is common practice
  * @unconfirmed The default width is an estimate from common practice
  * @related TRAVEL_TIME, AMPS_SECTORS, CYCLE_PHASES, SCHEDULE
+ * @figure overlap
  * @example =BEAD.OVERLAP_SUGGEST(1, 0.065) → 20
  */
 export function overlapSuggestCell(od: unknown, wall: unknown, beadWidth?: unknown, units?: unknown): number {

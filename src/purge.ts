@@ -35,7 +35,11 @@ export function purgeChanges(ppm: number, supplyPpm: number, cells: number): num
   wholeFrom1("cells", cells, MOST_CELLS);
   atLeast0("ppm", ppm, OXYGEN);
   if (ppm >= AIR_PPM) {
-    throw new Refusal("ppm", amount(ppm, OXYGEN), rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`);
+    throw new Refusal(
+      "ppm",
+      amount(ppm, OXYGEN),
+      rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
+    );
   }
   if (ppm <= supplyPpm) {
     throw new Refusal(

@@ -15,7 +15,10 @@ const NOT_TYPESET: Readonly<Record<string, string>> = {
   PIPE_WALL: "a table",
   PURGE_TINT: "a table",
 };
-const FIGURES = ["standoff", "sectors", "dams", "cycle"];
+const FIGURES =
+  "standoff electrode-length off-size sectors plate dams vent puddle cells pulse cycle crew overlap".split(
+    " ",
+  );
 /** Names with digits in them, of a metal and of a kind of queue. */
 const NAMES = /316L|M\/M\/1/g;
 
