@@ -283,7 +283,7 @@ describe("what a person types", () => {
     const sheet = await openSheet(procedure, "US");
     const below = (): unknown => sheet.beside("heat", -1, 1);
     expect(below()).toMatch(
-      /^Pulsed arcs are judged by metered or instantaneous power.*BEAD\.HEAT_PULSED\.$/,
+      /^Pulsed arcs are judged by metered or instantaneous power.*HEAT_PULSED\.$/,
     );
     sheet.type("style", "steady");
     expect(below()).toBe("");

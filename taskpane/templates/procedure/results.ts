@@ -175,7 +175,7 @@ export const VERDICT: Row[] = [
 
 /** The verdict takes a mean current and one voltage; a pulse with a higher peak voltage brings more heat. */
 export const PULSE_NOTE =
-  '=IF({style}="steady","","Pulsed arcs are judged by metered or instantaneous power, which can be higher: see BEAD.HEAT_PULSED.")';
+  '=IF({style}="steady","","Pulsed arcs are judged by metered or instantaneous power, which can be higher: see the formula HEAT_PULSED.")';
 
 const PURGED = "{bore},{dam_spacing},{purge_flow}";
 /** Seconds that so many volume changes take: flows are per hour in US, per minute in SI. */
