@@ -282,9 +282,7 @@ describe("what a person types", () => {
   test("beside the verdict a pulsed arc is told that its power decides, a steady one is not", async () => {
     const sheet = await openSheet(procedure, "US");
     const below = (): unknown => sheet.beside("heat", -1, 1);
-    expect(below()).toMatch(
-      /^Pulsed arcs are judged by metered or instantaneous power.*HEAT_PULSED\.$/,
-    );
+    expect(below()).toMatch(/^Pulsed arcs are judged by metered or instantaneous power.*HEAT_PULSED\.$/);
     sheet.type("style", "steady");
     expect(below()).toBe("");
   });
