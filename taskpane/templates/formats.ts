@@ -27,7 +27,7 @@ const FORMATS = new Map<Quantity, Record<Units, string>>([
   [VOLUME, { US: "0.000", SI: "0.00" }],
   [HEAT_INPUT, { US: "0.00", SI: "0.000" }],
   [BORE_PRESSURE, { US: "0.00", SI: "0.00" }],
-  [CYLINDER_PRESSURE, { US: "0", SI: "0" }],
+  [CYLINDER_PRESSURE, { US: "0", SI: "0.0" }],
   [TEMPERATURE, { US: "0", SI: "0" }],
   [TIME, { US: "0.0", SI: "0.0" }],
   [CURRENT, { US: "0.0", SI: "0.0" }],

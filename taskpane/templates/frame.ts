@@ -8,6 +8,9 @@ import { formName, UNITS_NAME } from "./sheet";
 /** The head stays in sight while the form is scrolled. */
 export const FROZEN_ROWS = 3;
 
+/** What a check says that has nothing to judge until an earlier one is fine. */
+export const WAITS = '"waits for the checks above"';
+
 /** What a check is called, the name of its cell, and a formula that gives a sentence, or "fine". */
 export type Check = readonly [label: string, name: string, formula: string];
 

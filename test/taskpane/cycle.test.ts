@@ -1,4 +1,5 @@
 import { cycle } from "../../taskpane/templates/cycle";
+import { computed } from "./computed";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";
 
@@ -122,6 +123,47 @@ describe("what a planner changes", () => {
     names.forEach((name, i) => {
       expect(plan.value(name)).toBeCloseTo(before[i] ?? NaN, 8);
     });
+  });
+
+  test.each([
+    ["1", "-0.065"],
+    ["1", "1.65"],
+    ["", "0.065"],
+  ])("od %s and wall %s are no tube: no cycle, no shifts, no cost", async (od, wall) => {
+    const plan = await openSheet(cycle, "US");
+    plan.type("od", od);
+    plan.type("wall", wall);
+    const waiting =
+      "bead speed overlap dwell downslope machine shifts shifts_random days labour_lot labour labour_cost";
+    for (const name of waiting.split(" ")) expect([name, plan.value(name)]).toEqual([name, ""]);
+    expect(plan.value("check_tube")).toMatch(/^(od|wall) = .+: /);
+    expect(plan.value("check_crew")).toBe("waits for the checks above");
+    expect(plan.value("bottleneck")).toBe("waits for the cycle");
+  });
+
+  test("heads that need no operator, and no operators, are named by the check of the crew", async () => {
+    const plan = await openSheet(cycle, "US");
+    plan.type("load", "0");
+    plan.type("walk", "0");
+    expect(plan.value("heads_busy")).toBe("#N/A");
+    expect(plan.value("check_crew")).toMatch(/^loadSeconds = 0 s: /);
+    plan.type("load", "180");
+    expect(plan.value("check_crew")).toBe("fine");
+    plan.type("operators", "0");
+    expect(plan.value("check_crew")).toBe("operators must be above 0");
+    expect(["shifts", "days", "labour_lot"].map((name) => plan.value(name))).toEqual(["", "", ""]);
+  });
+
+  test("one head is one head", () => {
+    const heads = computed(sheet).filter(({ text }) => /^\d heads?$/.test(text));
+    expect(heads.map(({ text }) => text)).toEqual([
+      "1 head",
+      "2 heads",
+      "3 heads",
+      "4 heads",
+      "5 heads",
+      "6 heads",
+    ]);
   });
 
   test("more stops than hours are refused in words", async () => {

@@ -1,5 +1,6 @@
 import { gas } from "../../taskpane/templates/gas";
 import { JOINTS } from "../../taskpane/templates/gas/inputs";
+import { computed } from "./computed";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";
 
@@ -101,6 +102,9 @@ describe("the gas estimate against a bid worked by hand, line by line (list and 
       Math.abs(Number(sheet.value("usable")) / (10_667.2 * (201.01 / 200) - 50 * 4.51) - 1),
     ).toBeLessThan(0.003);
     expect(sheet.beside("torch_flow", 1)).toBe("L/min");
+    const texts = computed(sheet).map(({ text }) => text);
+    // 3.5 bar is not 4.
+    expect(texts).toContain("3.5");
   });
 
   test("every check is fine and no cell holds an error", async () => {
@@ -153,6 +157,27 @@ describe("what an estimator does with the list", () => {
     expect(sheet.value("total_gas")).toBeCloseTo(sum(rest, "arcGas") + sum(rest, "purgeGas"), 5);
     expect(sheet.value("lines_verdict")).toMatch(/1 line left out/);
     expect(sheet.value("joints")).toBe(548 - 220);
+  });
+
+  test("an empty list has no totals and says so, a price or not", async () => {
+    const sheet = await openSheet(gas, "US");
+    for (let row = 0; row < JOINTS.length; row += 1) line(sheet, row, ["", "", "", ""]);
+    const totals =
+      "joints arc_gas purge_gas total_gas gas_used purge_share gas_bought gas_per_joint hours containers_exact containers cost cost_per_joint";
+    for (const name of totals.split(" ")) expect([name, sheet.value(name)]).toEqual([name, ""]);
+    expect(sheet.value("lines_verdict")).toBe("no lines to count");
+    expect(sheet.value("check_list")).toBe("no lines to count");
+    line(sheet, 0, ["5", "1", "", ""]);
+    expect(sheet.value("lines_verdict")).toBe("1 line left out");
+    for (const name of totals.split(" ")) expect([name, sheet.value(name)]).toEqual([name, ""]);
+  });
+
+  test("what all lines share is checked too: a handling time that cannot be", async () => {
+    const sheet = await openSheet(gas, "US");
+    sheet.type("handling", "-5");
+    expect(sheet.value("check_list")).toBe("handlingSeconds = -5 s: must not be below 0");
+    expect(sheet.value("lines_verdict")).toBe("none counted: see the checks");
+    expect(["containers", "cost"].map((name) => sheet.value(name))).toEqual(["", ""]);
   });
 
   test("numbers stored as text count", async () => {

@@ -279,6 +279,14 @@ describe("what a person types", () => {
     expect(sheet.value("check_vent")).toMatch(/^\w+ = .+: /);
   });
 
+  test("beside the verdict a pulsed arc is told that its power decides, a steady one is not", async () => {
+    const sheet = await openSheet(procedure, "US");
+    const below = (): unknown => sheet.beside("heat", -1, 1);
+    expect(below()).toMatch(/^Pulsed arcs are judged by metered or instantaneous power.*HEAT_PULSED\.$/);
+    sheet.type("style", "steady");
+    expect(below()).toBe("");
+  });
+
   test("steady style sets the mean and leaves the pulse out", async () => {
     const sheet = await openSheet(procedure, "US");
     sheet.type("style", "steady");

@@ -6,6 +6,7 @@ import { address, Layout } from "../layout";
 import type { ChartPlan, SheetPlan, Template } from "../sheet";
 import { CALENDAR, JOB, JOINT, PAPERS, RATE, SHOP } from "./inputs";
 import { CHECKS, CREW, output, WELD } from "./results";
+import { SPEED_OF_BEAD } from "../starting-values";
 
 const WIDTHS = [29, 11, 11, 11, 29, 11, 11, 11];
 const PHASES = 7;
@@ -96,7 +97,7 @@ function phaseTable(form: Layout): Drawn {
     "right",
     "phases",
     ["Phase", "starts, s", "lasts, s", "arc on"],
-    "=BEAD.CYCLE_PHASES({od},{speed},{purge}+{prepurge},{dwell},{overlap},{downslope},{postpurge}+0,{load},{sheet_units})",
+    `=BEAD.CYCLE_PHASES({od},${SPEED_OF_BEAD},{purge}+{prepurge},{dwell},{overlap},{downslope},{postpurge}+0,{load},{sheet_units})`,
     ["General", "0.0", "0.0", "General"],
     PHASES,
   );
@@ -117,7 +118,7 @@ function twoWayTable(form: Layout): void {
     1,
     HEADS,
     "columnHead",
-    HEADS.map(() => '0" heads"'),
+    HEADS.map((heads) => (heads === 1 ? '0" head"' : '0" heads"')),
   );
   form.nextLine();
   form.name("two_way", 0);

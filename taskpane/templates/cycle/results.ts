@@ -2,9 +2,9 @@
 
 import { ANGLE, COUNT, LENGTH, SPEED as TRAVEL, TIME } from "../../../src/quantity";
 import type { Check } from "../frame";
-import { otherSystem } from "../frame";
+import { otherSystem, WAITS } from "../frame";
 import type { Row } from "../layout";
-import { BEAD, DIFFUSIVITY, DOWNSLOPE, OVERLAP, SPEED } from "../starting-values";
+import { COMMON_BEAD, DIFFUSIVITY, DOWNSLOPE, ofTube, OVERLAP, SPEED_OR_TYPED } from "../starting-values";
 
 function computed(label: string, name: string, content: string, unit: string, format: string): Row {
   return { label, name, content, look: "result", quantity: COUNT, unit, format };
@@ -15,13 +15,24 @@ export function output(heads: string, load: string, pattern: "steady" | "random"
   return `BEAD.CREW_OUTPUT(${heads},${load},{machine},{net_hours},{availability?},"${pattern}",{walk?})`;
 }
 
+/** Nothing where the lot cannot be reckoned: the check of the crew says why. */
+function lot(needs: string, formula: string): string {
+  return `IF(ISNUMBER({${needs}}),IFERROR(${formula},""),"")`;
+}
+
 export const WELD: Row[] = [
   computed("Hot diffusivity α of the metal", "alpha", `=${DIFFUSIVITY}`, "mm²/s", "0.000"),
-  { label: "Bead width, fused", name: "bead", content: `=${BEAD}`, look: "result", quantity: LENGTH },
+  {
+    label: "Bead width, fused",
+    name: "bead",
+    content: `=${ofTube(COMMON_BEAD)}`,
+    look: "result",
+    quantity: LENGTH,
+  },
   {
     label: "Travel speed",
     name: "speed",
-    content: `=IF({speed_typed}="",${SPEED},{speed_typed})`,
+    content: `=${SPEED_OR_TYPED}`,
     look: "result",
     quantity: TRAVEL,
   },
@@ -36,7 +47,8 @@ export const WELD: Row[] = [
   {
     label: "Start dwell, heat flow",
     name: "dwell",
-    content: "=BEAD.START_DWELL({wall},{speed},{bead},{material?},,{sheet_units})",
+    content:
+      '=IF(COUNT({bead},{speed})<2,"",BEAD.START_DWELL({wall},{speed},{bead},{material?},,{sheet_units}))',
     look: "result",
     quantity: TIME,
   },
@@ -50,7 +62,8 @@ export const WELD: Row[] = [
   {
     label: "Head on its own, per joint",
     name: "machine",
-    content: "={purge}+{prepurge}+{dwell}+PI()*{od}/{speed}*60*(1+{overlap}/360)+{downslope}+{postpurge}",
+    content:
+      '=IF(COUNT({dwell},{downslope})<2,"",{purge}+{prepurge}+{dwell}+PI()*{od}/{speed}*60*(1+{overlap}/360)+{downslope}+{postpurge})',
     look: "result",
     quantity: TIME,
   },
@@ -92,27 +105,49 @@ export const CREW: Row[] = [
     "",
     "0.0",
   ),
-  computed("Shifts for the lot, steady", "shifts", "=ROUNDUP(ROUND({joints}/{shift_steady},9),0)", "", "0"),
+  computed(
+    "Shifts for the lot, steady",
+    "shifts",
+    `=${lot("shift_steady", "ROUNDUP(ROUND({joints}/{shift_steady},9),0)")}`,
+    "",
+    "0",
+  ),
   computed(
     "Shifts for the lot, random",
     "shifts_random",
-    "=ROUNDUP(ROUND({joints}/{shift_random},9),0)",
+    `=${lot("shift_random", "ROUNDUP(ROUND({joints}/{shift_random},9),0)")}`,
     "",
     "0",
   ),
   computed(
     "Calendar days, steady",
     "days",
-    "=INT((ROUNDUP({shifts}/{shifts_a_day},0)-1)/{days_a_week})*7+MOD(ROUNDUP({shifts}/{shifts_a_day},0)-1,{days_a_week})+1",
+    `=${lot("shifts", "INT((ROUNDUP({shifts}/{shifts_a_day},0)-1)/{days_a_week})*7+MOD(ROUNDUP({shifts}/{shifts_a_day},0)-1,{days_a_week})+1")}`,
     "",
     "0",
   ),
-  computed("Labour for the lot, steady", "labour_lot", "={labour}*{joints}", "h", "0.0"),
-  computed("Labour per joint, steady", "labour", "={operators}*{hours}/{shift_steady}", "h", "0.000"),
-  computed("Labour cost per joint", "labour_cost", '=IF({rate}="","",{labour}*{rate})', "money", "0.00"),
+  computed("Labour for the lot, steady", "labour_lot", `=${lot("labour", "{labour}*{joints}")}`, "h", "0.0"),
+  computed(
+    "Labour per joint, steady",
+    "labour",
+    `=${lot("shift_steady", "{operators}*{hours}/{shift_steady}")}`,
+    "h",
+    "0.000",
+  ),
+  computed(
+    "Labour cost per joint",
+    "labour_cost",
+    `=IF({rate}="","",${lot("labour", "{labour}*{rate}")})`,
+    "money",
+    "0.00",
+  ),
 ];
 
-const WAITS = '"waits for the checks above"';
+/** What one operator with these heads refuses, the heads that he keeps busy first. */
+const CREW_HEADS = 'BEAD.REASON("CREW_HEADS",{load},{machine},{walk?})';
+const CREW_OUTPUT =
+  'BEAD.REASON("CREW_OUTPUT",{heads},{load},{machine},{net_hours},{availability?},"steady",{walk?})';
+
 export const CHECKS: readonly Check[] = [
   [
     "Tube and metal",
@@ -123,6 +158,6 @@ export const CHECKS: readonly Check[] = [
   [
     "Crew",
     "check_crew",
-    `=IFERROR(BEAD.REASON("CREW_OUTPUT",{heads},{load},{machine},{net_hours},{availability?},"steady",{walk?}),${WAITS})`,
+    `=IF(NOT(ISNUMBER({machine})),${WAITS},IFERROR(IF(${CREW_HEADS}="fine",IF(AND(${CREW_OUTPUT}="fine",NOT(SUM({operators})>0)),"operators must be above 0",${CREW_OUTPUT}),${CREW_HEADS}),${WAITS}))`,
   ],
 ];

@@ -8,7 +8,7 @@ import { cautions, checks, FROZEN_ROWS, head, mark, release } from "../frame";
 import { address, Layout } from "../layout";
 import type { ChartPlan, SheetPlan, Template } from "../sheet";
 import { BID, JOINTS, LINES, PAPERS, SUPPLY, WELDING } from "./inputs";
-import { CHECKS, COST, TOTALS } from "./results";
+import { CHECKS, COST, ofLines, TAKEOFF_ARGUMENTS, TOTALS } from "./results";
 
 const GRID = { blockColumns: 5, labelColumns: 3 };
 const WIDTHS = [9, 10, 10, 10, 12, 12, 12, 12, 12, 26];
@@ -28,6 +28,9 @@ const HEADINGS = [
   '="line gas, "&IF({sheet_units}="SI","L","ft³")',
   "remark",
 ];
+
+/** Headings over text, which starts at the left as they do. */
+const TEXT_COLUMNS = ["material", "remark"];
 
 function plan(units: Units): SheetPlan {
   const form = new Layout(units, GRID);
@@ -121,8 +124,9 @@ function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
   for (const [name, at] of Object.entries(COLUMNS)) form.range(name, address(at, top), address(at, last));
   form.range("list", address(0, top), address(3, last));
 
-  form.across(0, HEADINGS.slice(0, -1), "columnHead");
-  form.cell(HEADINGS.length - 1, HEADINGS.at(-1) ?? "", "heading");
+  HEADINGS.forEach((heading, column) => {
+    form.cell(column, heading, TEXT_COLUMNS.includes(heading) ? "heading" : "columnHead");
+  });
   form.across(TAKEOFF, ["speed", "cycle, s", "hours", "arc gas", "remark"], "columnHead");
   form.nextLine();
   form.name("od", 1, LENGTH, true, LINES + 1);
@@ -134,11 +138,8 @@ function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
   form.name("takeoff_left_out", TAKEOFF + 4);
   form.across(TAKEOFF, ["", "", "", "", ""], "result", TAKEOFF_FORMATS);
   form.cell(0, "All lines", "label", { columns: 6 });
-  form.across(6, ["=SUM({list_arc})", "=SUM({list_purge_gas})", "=SUM({list_gas})"], "result", [
-    "0.0",
-    "0.0",
-    "0.0",
-  ]);
+  const sums = ["list_arc", "list_purge_gas", "list_gas"].map((column) => `=${ofLines(`SUM({${column}})`)}`);
+  form.across(6, sums, "result", ["0.0", "0.0", "0.0"]);
   form.name("arc_gas", 6);
   form.name("purge_gas", 7);
   form.name("total_gas", 8);
@@ -163,7 +164,7 @@ function listLine(form: Layout, i: number): void {
   const first = i === 0;
   form.across(4, first ? ARRAYS : ARRAYS.map(() => ""), "result", ARRAY_FORMATS);
   form.cell(4 + ARRAYS.length, first ? REMARKS : "", "verdict");
-  const takeoff = "=BEAD.TAKEOFF({list},{handling?},{torch_flow?},,,{overlap?},{sheet_units})";
+  const takeoff = `=BEAD.TAKEOFF(${TAKEOFF_ARGUMENTS})`;
   if (first) {
     form.name("takeoff", TAKEOFF);
     form.name("list_first", 4);

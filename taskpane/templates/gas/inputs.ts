@@ -14,7 +14,7 @@ import {
 import type { Row } from "../layout";
 
 export const BID: Row[] = [
-  { label: "Bid", name: "bid", content: "Invented: Fennel Island creamery", look: "inputText" },
+  { label: "Bid", name: "bid", content: "Invented creamery", look: "inputText" },
   { label: "Prepared for", name: "customer", content: "Invented customer", look: "inputText" },
 ];
 export const PAPERS: Row[] = [

@@ -10,11 +10,19 @@ import type { Row } from "../layout";
  */
 const PER_LITRE_OF_LIQUID = 'IF({sheet_units}="SI",834.4,29.71)';
 
+/** The list and what all of its lines share. */
+export const TAKEOFF_ARGUMENTS = "{list},{handling?},{torch_flow?},,,{overlap?},{sheet_units}";
+
+/** The formula's answer where any line of the list is counted: nothing has no total, which is not the same as 0. */
+export function ofLines(formula: string): string {
+  return `IF(COUNT({takeoff_cycle})=0,"",${formula})`;
+}
+
 export const TOTALS: Row[] = [
   {
     label: "Joints that are counted",
     name: "joints",
-    content: "=SUM(IF(ISNUMBER({takeoff_cycle}),1*{list_joints},0))",
+    content: `=${ofLines("SUM(IF(ISNUMBER({takeoff_cycle}),1*{list_joints},0))")}`,
     look: "result",
     quantity: COUNT,
     format: "0",
@@ -30,7 +38,7 @@ export const TOTALS: Row[] = [
   {
     label: "Share that is purge",
     name: "purge_share",
-    content: '=IF({gas_used}>0,{purge_gas}/{gas_used},"")',
+    content: '=IFERROR({purge_gas}/{gas_used},"")',
     look: "result",
     quantity: SHARE,
     format: "0%",
@@ -38,7 +46,7 @@ export const TOTALS: Row[] = [
   {
     label: "Gas to buy, waste included",
     name: "gas_bought",
-    content: "={gas_used}/(1-{waste})",
+    content: '=IF({gas_used}="","",{gas_used}/(1-{waste}))',
     look: "result",
     quantity: VOLUME,
     format: "0.0",
@@ -46,7 +54,7 @@ export const TOTALS: Row[] = [
   {
     label: "Gas per joint",
     name: "gas_per_joint",
-    content: '=IF({joints}>0,{gas_bought}/{joints},"")',
+    content: '=IFERROR({gas_bought}/{joints},"")',
     look: "result",
     quantity: VOLUME,
     format: "0.00",
@@ -54,7 +62,7 @@ export const TOTALS: Row[] = [
   {
     label: "Head and handling time",
     name: "hours",
-    content: "={takeoff_hours}",
+    content: `=${ofLines("{takeoff_hours}")}`,
     look: "result",
     quantity: COUNT,
     unit: "h",
@@ -74,7 +82,7 @@ export const COST: Row[] = [
   {
     label: "Containers, reckoned",
     name: "containers_exact",
-    content: "={gas_bought}/{usable}",
+    content: '=IF({gas_bought}="","",{gas_bought}/{usable})',
     look: "result",
     quantity: COUNT,
     format: "0.00",
@@ -82,7 +90,7 @@ export const COST: Row[] = [
   {
     label: "Containers to order",
     name: "containers",
-    content: "=ROUNDUP(ROUND({containers_exact},9),0)",
+    content: '=IF({containers_exact}="","",ROUNDUP(ROUND({containers_exact},9),0))',
     look: "result",
     quantity: COUNT,
     format: "0",
@@ -90,7 +98,7 @@ export const COST: Row[] = [
   {
     label: "Gas cost",
     name: "cost",
-    content: '=IF({price}="","no price typed",{containers}*{price})',
+    content: '=IF({price}="","no price typed",IF({containers}="","",{containers}*{price}))',
     look: "result",
     quantity: COUNT,
     unit: "money",
@@ -99,7 +107,7 @@ export const COST: Row[] = [
   {
     label: "Gas cost per joint",
     name: "cost_per_joint",
-    content: '=IF(AND(ISNUMBER({cost}),{joints}>0),{cost}/{joints},"")',
+    content: '=IFERROR({cost}/{joints},"")',
     look: "result",
     quantity: COUNT,
     unit: "money",
@@ -108,12 +116,18 @@ export const COST: Row[] = [
   {
     label: "Lines",
     name: "lines_verdict",
-    content: "={takeoff_left_out}",
+    content:
+      '=IF({takeoff_left_out}<>"",{takeoff_left_out},IF(COUNTA({list})=0,"no lines to count","none counted: see the checks"))',
     look: "text",
   },
 ];
 
 export const CHECKS: readonly Check[] = [
+  [
+    "Joint list",
+    "check_list",
+    `=IF(COUNTA({list})=0,"no lines to count",BEAD.REASON("TAKEOFF",${TAKEOFF_ARGUMENTS}))`,
+  ],
   ["Purge of the list", "check_purge", '=BEAD.REASON("PURGE_CHANGES",{target_ppm?},{supply_ppm?})'],
   [
     "Cylinder",

@@ -7,7 +7,7 @@ import { Layout } from "../layout";
 import type { SheetPlan, Template } from "../sheet";
 import { CHECKS, CYCLE } from "./checks";
 import { ARC, BORE, JOB, OXYGEN_TARGET, PAPERS, TUBE } from "./inputs";
-import { DAMS, GAP, HEAT, PURGE_FLOWS, PURGE_TIMES, TRAVEL, VERDICT } from "./results";
+import { DAMS, GAP, HEAT, PULSE_NOTE, PURGE_FLOWS, PURGE_TIMES, TRAVEL, VERDICT } from "./results";
 import { sectorTable } from "./sectors";
 import { workbench, WORKBENCH_WIDTHS } from "./workbench";
 
@@ -34,6 +34,7 @@ function plan(units: Units): SheetPlan {
   form.section("Current by sector and heat input: the tube warms up as it is welded");
   sectorTable(form);
   form.blocks(HEAT, VERDICT);
+  form.banner(PULSE_NOTE, "note");
 
   form.section("Purge: time and oxygen, flow and pressure. Argon is heavier than air: feed low, vent high");
   form.blocks(PURGE_TIMES, PURGE_FLOWS);

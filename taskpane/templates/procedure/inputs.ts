@@ -17,6 +17,7 @@ import {
   VOLTAGE,
 } from "../../../src/quantity";
 import type { Row } from "../layout";
+import { ofTube } from "../starting-values";
 
 export const JOB: Row[] = [
   { label: "Job", name: "job", content: "Invented: Fennel Island creamery", look: "inputText" },
@@ -137,7 +138,7 @@ export const ARC: Row[] = [
 ];
 
 export const BORE: Row[] = [
-  { label: "Bore", name: "bore", content: "={od}-2*{wall}", look: "input", quantity: LENGTH },
+  { label: "Bore", name: "bore", content: `=${ofTube("{od}-2*{wall}")}`, look: "input", quantity: LENGTH },
   {
     label: "Dam spacing",
     name: "dam_spacing",

@@ -18,7 +18,7 @@ import {
   VOLUME,
 } from "../../../src/quantity";
 import type { Row } from "../layout";
-import { BEAD, DIFFUSIVITY, DOWNSLOPE, OVERLAP, SPEED as SUGGESTED_SPEED } from "../starting-values";
+import { COMMON_BEAD, DIFFUSIVITY, DOWNSLOPE, ofTube, OVERLAP, SPEED_OR_TYPED } from "../starting-values";
 
 /** Arguments that end every heat-flow formula on the sheet: material, volts, efficiency, preheat, units. */
 export const HEAT_FLOW_TAIL = "{material?},{volts_typed?},,,{sheet_units}";
@@ -66,14 +66,14 @@ export const GAP: Row[] = [
     label: "Arc voltage",
     name: "volts",
     content:
-      '=IF({volts_typed}="",BEAD.ARC_VOLTS({wall}/2+IF({allowance}="",IF({sheet_units}="SI",0.254,0.01),{allowance}),{sheet_units}),{volts_typed})',
+      '=IF({volts_typed}<>"",{volts_typed},IF(ISNUMBER({bead}),BEAD.ARC_VOLTS({wall}/2+IF({allowance}="",IF({sheet_units}="SI",0.254,0.01),{allowance}),{sheet_units}),""))',
     look: "result",
     quantity: VOLTAGE,
   },
   {
     label: "Bead width, fused",
     name: "bead",
-    content: `=IF({bead_typed}="",${BEAD},{bead_typed})`,
+    content: `=${ofTube(`IF({bead_typed}="",${COMMON_BEAD},IF(AND(ISNUMBER({bead_typed}),SUM({bead_typed})>0),{bead_typed},""))`)}`,
     look: "result",
     quantity: LENGTH,
   },
@@ -92,7 +92,7 @@ export const TRAVEL: Row[] = [
   {
     label: "Travel speed, 1.6 α/bead width",
     name: "speed",
-    content: `=IF({speed_typed}="",${SUGGESTED_SPEED},{speed_typed})`,
+    content: `=${SPEED_OR_TYPED}`,
     look: "result",
     quantity: SPEED,
   },
@@ -115,7 +115,7 @@ export const TRAVEL: Row[] = [
     label: "Start dwell",
     name: "dwell",
     content:
-      '=IF({dwell_typed}="",BEAD.START_DWELL({wall},{speed},{bead},{material?},,{sheet_units}),{dwell_typed})',
+      '=IF({dwell_typed}<>"",{dwell_typed},IF(COUNT({bead},{speed})=2,BEAD.START_DWELL({wall},{speed},{bead},{material?},,{sheet_units}),""))',
     look: "result",
     quantity: TIME,
   },
@@ -123,21 +123,23 @@ export const TRAVEL: Row[] = [
     label: "Peak, sector 1",
     name: "peak",
     content:
-      '=IF({style}="steady","",IF({peak_typed}="",BEAD.AMPS_WALL({wall},{material?},{sheet_units}),{peak_typed}))',
+      '=IF({style}="steady","",IF({peak_typed}<>"",{peak_typed},IF(ISNUMBER({bead}),BEAD.AMPS_WALL({wall},{material?},{sheet_units}),"")))',
     look: "result",
     quantity: CURRENT,
   },
   {
     label: "Peak share of the pulse",
     name: "pulse_share",
-    content: '=IF({style}="steady","",BEAD.PULSE_SHARE({mean_first},{peak},{back_share}*{peak}))',
+    content:
+      '=IF(OR({style}="steady",NOT(ISNUMBER({mean_first}))),"",BEAD.PULSE_SHARE({mean_first},{peak},{back_share}*{peak}))',
     look: "result",
     quantity: SHARE,
   },
   {
     label: "Pulse rate",
     name: "pulse_rate",
-    content: '=IF({style}="steady","",BEAD.PULSE_RATE({speed},{bead},,{sheet_units}))',
+    content:
+      '=IF(OR({style}="steady",COUNT({bead},{speed})<2),"",BEAD.PULSE_RATE({speed},{bead},,{sheet_units}))',
     look: "result",
     quantity: FREQUENCY,
   },
@@ -154,7 +156,8 @@ export const HEAT: Row[] = [
   {
     label: "Heat input, hottest sector",
     name: "heat",
-    content: "=BEAD.HEAT_INPUT({volts},MAX({means}),{speed},{heat_factor?},{sheet_units})",
+    content:
+      '=IF(COUNT({means})=0,"",BEAD.HEAT_INPUT({volts},MAX({means}),{speed},{heat_factor?},{sheet_units}))',
     look: "result",
     quantity: HEAT_INPUT,
   },
@@ -170,9 +173,16 @@ export const VERDICT: Row[] = [
   },
 ];
 
+/** The verdict takes a mean current and one voltage; a pulse with a higher peak voltage brings more heat. */
+export const PULSE_NOTE =
+  '=IF({style}="steady","","Pulsed arcs are judged by metered or instantaneous power, which can be higher: see the formula HEAT_PULSED.")';
+
 const PURGED = "{bore},{dam_spacing},{purge_flow}";
-/** Seconds that one volume change takes: flows are per hour in US, per minute in SI. */
-const ONE_CHANGE = '{purge_volume}/{purge_flow}*IF({sheet_units}="SI",60,3600)';
+/** Seconds that so many volume changes take: flows are per hour in US, per minute in SI. */
+function displaced(changes: number): string {
+  const seconds = `${String(changes)}*{purge_volume}/{purge_flow}*IF({sheet_units}="SI",60,3600)`;
+  return `IFERROR(IF({purge_flow}>0,${seconds},""),"")`;
+}
 /** Common practice: how many volume changes people purge with. */
 const COMMON_CHANGES = 6;
 
@@ -202,14 +212,14 @@ export const PURGE_TIMES: Row[] = [
   {
     label: "Purge time, plain displacement",
     name: "purge_displaced",
-    content: `=${ONE_CHANGE}`,
+    content: `=${displaced(1)}`,
     look: "result",
     quantity: TIME,
   },
   {
     label: `Common practice, ${String(COMMON_CHANGES)} changes`,
     name: "purge_common",
-    content: `=${String(COMMON_CHANGES)}*${ONE_CHANGE}`,
+    content: `=${displaced(COMMON_CHANGES)}`,
     look: "result",
     quantity: TIME,
   },
@@ -223,7 +233,7 @@ export const PURGE_TIMES: Row[] = [
   {
     label: "Gas for the purge, mixed",
     name: "purge_gas",
-    content: '={purge_flow}*{purge_time}/IF({sheet_units}="SI",60,3600)',
+    content: '=IF(ISNUMBER({purge_time}),{purge_flow}*{purge_time}/IF({sheet_units}="SI",60,3600),"")',
     look: "result",
     quantity: VOLUME,
   },
@@ -249,7 +259,7 @@ export const PURGE_FLOWS: Row[] = [
     label: "Purge flow",
     name: "laminar_verdict",
     content:
-      '=IF(NOT(ISNUMBER({laminar})),"No limit to judge",IF({purge_flow}<={laminar},"Laminar: little mixing","ABOVE laminar: it mixes"))',
+      '=IF(NOT(AND(ISNUMBER({laminar}),ISNUMBER({purge_displaced}))),"No limit to judge",IF({purge_flow}<={laminar},"Laminar: little mixing","ABOVE laminar: it mixes"))',
     look: "text",
   },
   {
@@ -277,7 +287,7 @@ export const PURGE_FLOWS: Row[] = [
     label: "Pressure against half of that",
     name: "pressure_verdict",
     content:
-      '=IF(NOT(AND(ISNUMBER({pressure}),ISNUMBER({ceiling}))),"No pressure to judge",IF({pressure}<={ceiling}/2,"Safe by a factor of 2","TOO HIGH: larger vent"))',
+      '=IF(NOT(AND(ISNUMBER({pressure}),ISNUMBER({ceiling}))),"No pressure to judge",IF(AND(ISNUMBER({bore}),SUM({vent})>SUM({bore})),"Vent larger than the bore",IF({pressure}<={ceiling}/2,"Safe by a factor of 2","TOO HIGH: larger vent")))',
     look: "text",
   },
 ];
@@ -287,14 +297,14 @@ export const DAMS: Row[] = [
     label: "Dam from the weld, by heat",
     name: "dam_heat",
     content:
-      "=BEAD.DAM_DISTANCE({dam_limit},{od},{wall},AVERAGE({means_of_turn}),{volts},{speed},{dwell}+{overlap}/360*PI()*{od}/{speed}*60+{downslope},,{material?},,{sheet_units})",
+      '=IF(COUNT({means_of_turn})=0,"",BEAD.DAM_DISTANCE({dam_limit},{od},{wall},AVERAGE({means_of_turn}),{volts},{speed},{dwell}+{overlap}/360*PI()*{od}/{speed}*60+{downslope},,{material?},,{sheet_units}))',
     look: "result",
     quantity: LENGTH,
   },
   {
     label: "Dam from the weld, the larger",
     name: "dam_distance",
-    content: '=MAX({dam_heat},IF({sheet_units}="SI",150,6))',
+    content: '=IF(ISNUMBER({dam_heat}),MAX({dam_heat},IF({sheet_units}="SI",150,6)),"")',
     look: "result",
     quantity: LENGTH,
   },

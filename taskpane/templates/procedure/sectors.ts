@@ -2,6 +2,7 @@
 
 import type { Layout } from "../layout";
 import { address } from "../layout";
+import { SPEED_OF_BEAD } from "../starting-values";
 import { HEAT_FLOW_TAIL } from "./results";
 
 /** Four quarters of the turn and the overlap. */
@@ -22,7 +23,7 @@ const PEAK = 5;
 
 /** Arguments of AMPS_SECTORS after the number of sectors. */
 export function sectorArguments(sectors: number, overlap: string): string {
-  return `{od},{wall},{speed},${String(sectors)},${overlap},{dwell_typed?},{bead},${HEAT_FLOW_TAIL}`;
+  return `{od},{wall},${SPEED_OF_BEAD},${String(sectors)},${overlap},{dwell_typed?},{bead},${HEAT_FLOW_TAIL}`;
 }
 
 export function sectorTable(form: Layout): void {
