@@ -5,12 +5,10 @@
 
 import type { Quantity, Units } from "../src/quantity";
 import { fromBase, toBase, unitOf } from "../src/quantity";
+import { quotedText } from "../src/quote";
 import { Refusal } from "../src/refusal";
 
-const LONGEST_QUOTE = 40;
 const MEND_THE_OTHER = "the cell it comes from holds an error; mend that one first";
-/** Line breaks and other control signs, and halves of a surrogate pair. */
-const UNPRINTABLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/u;
 const PLAIN_NUMBER = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i;
 const NUMBER_WITH_COMMA = /^[+-]?[\d.]*,[\d.,]*$/;
 /** A larger number would overflow on its way between units. */
@@ -108,21 +106,10 @@ export function rowsOf(range: unknown): unknown[][] {
 /** Cell content as it may be quoted in a sentence. */
 export function quoted(content: unknown): string {
   if (isBlank(content)) return "blank";
-  if (typeof content === "string") {
-    return `"${onOneLine(content)}"`;
-  }
+  if (typeof content === "string") return quotedText(content);
   if (typeof content === "boolean") return content ? "TRUE" : "FALSE";
   if (typeof content === "number") return String(content);
   return errorName(content) ?? "a linked data type";
-}
-
-/** A sentence is one line and well-formed text, whatever a cell holds; only the beginning of a long text is looked at. */
-function onOneLine(content: string): string {
-  const signs = Array.from(content.slice(0, 2 * LONGEST_QUOTE), (sign) =>
-    UNPRINTABLE.test(sign) ? " " : sign,
-  );
-  const start = signs.slice(0, LONGEST_QUOTE).join("");
-  return content.length > start.length ? `${start}…` : start;
 }
 
 /** The content of the one cell an argument takes; refuses a range and a cell that holds an error. */

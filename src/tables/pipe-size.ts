@@ -1,8 +1,10 @@
 /** Nominal pipe sizes and schedules as people type them. */
 
+import { quotedText } from "../quote";
 import { Refusal } from "../refusal";
 
-const LONGEST_QUOTE = 40;
+/** Longer than any way to write a size. */
+const LONGEST_SIZE = 40;
 /** Day numbers of the calendars that spreadsheets keep, for the years 1998 to 2201: no pipe is that large. */
 const DAY_NUMBERS = [36_000, 110_000] as const;
 const WRITTEN_DATE =
@@ -59,15 +61,10 @@ export function scheduleName(typed: string): string {
     .replace(/^(SCHEDULE|SCH)\.?/, "");
 }
 
-/** What was typed, shortened for a sentence. */
-export function quotedSize(typed: string): string {
-  return typed.length > LONGEST_QUOTE ? `"${typed.slice(0, LONGEST_QUOTE)}…"` : `"${typed}"`;
-}
-
 /** One spelling for the signs that have several: fractions in one character, dashes, strokes, inch marks. */
 function spelled(typed: string): string {
   return typed
-    .slice(0, LONGEST_QUOTE + 1)
+    .slice(0, LONGEST_SIZE + 1)
     .replace(/[⅛¼⅜½¾]/g, (sign) => FRACTIONS[sign] ?? sign)
     .replace(/[‐‑‒–—]/g, "-")
     .replace(/⁄/g, "/")
@@ -93,5 +90,5 @@ function dnHint(dn: string): string {
 }
 
 function refused(typed: string, why: string): Refusal {
-  return new Refusal("nps", quotedSize(typed), [why]);
+  return new Refusal("nps", quotedText(typed), [why]);
 }

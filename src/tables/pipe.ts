@@ -4,8 +4,9 @@
  */
 
 import type { Units } from "../quantity";
+import { quotedText } from "../quote";
 import { Refusal } from "../refusal";
-import { nominalSize, quotedSize, scheduleName } from "./pipe-size";
+import { nominalSize, scheduleName } from "./pipe-size";
 
 export const SCHEDULES = ["5S", "10S", "40S", "80S", "5", "10", "40", "80"] as const;
 export type PipeSchedule = (typeof SCHEDULES)[number];
@@ -74,7 +75,7 @@ export function pipeWall(nps: string, schedule: string, units: Units): number {
   if (known === undefined) {
     throw new Refusal(
       "schedule",
-      quotedSize(schedule),
+      quotedText(schedule),
       [`is not in this table; it has ${SCHEDULES.join(", ")}`],
       "unanswerable",
     );
@@ -84,7 +85,7 @@ export function pipeWall(nps: string, schedule: string, units: Units): number {
   const listed = SCHEDULES.filter((one) => wallIn(found[units], one) !== undefined);
   throw new Refusal(
     "schedule",
-    quotedSize(schedule),
+    quotedText(schedule),
     [`the standard has no such wall for NPS ${found.nps}; this table has ${listed.join(", ")}`],
     "unanswerable",
   );
@@ -96,7 +97,7 @@ function pipeOf(typed: string): Pipe {
   if (found !== undefined) return found;
   throw new Refusal(
     "nps",
-    quotedSize(typed),
+    quotedText(typed),
     [`is not in this table; it has ${PIPES.map(({ nps }) => nps).join(", ")}`],
     "unanswerable",
   );
