@@ -1,4 +1,7 @@
-/** Loads the built functions.js as a host would, in a context of its own, tries every formula in it, and looks for what no script in Excel may hold. */
+/**
+ * Loads the built functions.js as a host would, in a context of its own, tries every formula in it, and looks through
+ * the scripts that Excel loads for what none may hold.
+ */
 
 import { readFileSync } from "node:fs";
 import path from "node:path";

@@ -20,7 +20,7 @@ afterEach(async () => {
 });
 
 async function seriousViolations(): Promise<string[]> {
-  await open.page.addScriptTag({ content: axe.source });
+  await open.page.evaluate(axe.source);
   return open.page.evaluate(async () => {
     const { axe: checker } = globalThis as unknown as { axe: typeof axeModule };
     const { violations } = await checker.run({ include: [["#pane"], ["#bar"]] });

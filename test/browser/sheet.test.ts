@@ -100,7 +100,7 @@ test("the formulas complete as they are typed, with help for their arguments", a
 });
 
 test("the pane has nothing that axe calls serious", async () => {
-  await open.page.addScriptTag({ content: axe.source });
+  await open.page.evaluate(axe.source);
   const violations = await open.page.evaluate(async () => {
     const { axe: checker } = globalThis as unknown as { axe: typeof axeModule };
     const { violations: found } = await checker.run({ include: [["#pane"], ["#bar"]] });
