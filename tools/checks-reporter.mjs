@@ -14,7 +14,9 @@ export const RECORDS = path.join(root, "test-output", "checks.json");
 
 const TITLE = /^([A-Z0-9_]+(?: [A-Z0-9_]+)*) \| ([^|]+) \| ([^|]+)$/;
 
-/** @param {{ status: string, title: string, ancestorTitles: string[] }[]} tests @returns {CheckRecord[]} */
+/** @typedef {{ status: string, title: string, ancestorTitles: string[] }} TestResult */
+
+/** @param {TestResult[]} tests @returns {CheckRecord[]} */
 export function recordsOf(tests) {
   /** @type {Map<string, CheckRecord>} */
   const found = new Map();
@@ -37,7 +39,7 @@ function key({ formulas, standing, source }) {
 
 /** A reporter as jest wants one. Only a run of all such tests may say what there is: `npm test` and `npm run docs`. */
 export default class ChecksReporter {
-  /** @param {unknown} _contexts @param {{ testResults: { testResults: any[] }[] }} results */
+  /** @param {unknown} _contexts @param {{ testResults: { testResults: TestResult[] }[] }} results */
   onRunComplete(_contexts, results) {
     if (process.env.RINGBEAD_RECORD !== "checks") return;
     const records = recordsOf(results.testResults.flatMap(({ testResults }) => testResults));

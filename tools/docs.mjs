@@ -73,7 +73,10 @@ if (process.argv[1] === import.meta.filename) {
       shell: process.platform === "win32",
     },
   );
-  if (status !== 0) process.exit(1);
+  if (status !== 0) {
+    console.error("A test failed, so there is nothing true to write: npm test says which.");
+    process.exit(1);
+  }
   await build();
   const made = await madeFiles(JSON.parse(readFileSync(RECORDS, "utf8")));
   for (const file of stale(made)) {

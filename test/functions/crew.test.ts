@@ -2,20 +2,20 @@ import { number, refusal } from "../bead";
 import { BY_HAND, evidence } from "../evidence";
 
 describe("CREW_HEADS", () => {
-  describe(evidence("CREW_HEADS", BY_HAND, "(120 + 900)/(120 + 30)"), () => {
-    test("worked by hand: (120 + 900)/(120 + 30) = 6.8, six heads", () => {
+  describe(evidence("CREW_HEADS", BY_HAND, "(load + machine)/(load + walk), rounded down"), () => {
+    test("(120 + 900)/(120 + 30) = 6.8, six heads", () => {
       expect(number("CREW_HEADS", 120, 900, 30)).toBe(6);
     });
-  });
-  test("walking left out is 0: 1020/120 = 8.5, eight heads", () => {
-    expect(number("CREW_HEADS", 120, 900)).toBe(8);
-    expect(number("CREW_HEADS", 120, 900, "")).toBe(8);
+    test("walking left out is 0: 1020/120 = 8.5, eight heads", () => {
+      expect(number("CREW_HEADS", 120, 900)).toBe(8);
+      expect(number("CREW_HEADS", 120, 900, "")).toBe(8);
+    });
+    test("walking alone counts too: 900/30", () => {
+      expect(number("CREW_HEADS", 0, 900, 30)).toBe(30);
+    });
   });
   test("never under one, however long the load", () => {
     expect(number("CREW_HEADS", 900, 60, 300)).toBe(1);
-  });
-  test("walking alone counts too: 900/30", () => {
-    expect(number("CREW_HEADS", 0, 900, 30)).toBe(30);
   });
   test.each([
     [
@@ -35,25 +35,23 @@ describe("CREW_HEADS", () => {
 });
 
 describe("CREW_OUTPUT", () => {
-  describe(evidence("CREW_OUTPUT", BY_HAND, "three heads on a cycle of 720 s"), () => {
-    test("worked by hand: 3 heads on a cycle of 120 + 600 s, 8 h at 0.85, are 3·28 800·0.85/720 = 102 joints", () => {
-      expect(number("CREW_OUTPUT", 3, 120, 600, 8, 0.85, "steady")).toBeCloseTo(102, 10);
-    });
-  });
-  describe(evidence("CREW_OUTPUT", BY_HAND, "ten heads on one operator, 28 800/(120 + 24)"), () => {
-    test("worked by hand: 10 heads wait for the operator, 28 800/(120 + 24) = 200 joints", () => {
-      expect(number("CREW_OUTPUT", 10, 120, 600, 8, 1, "steady", 24)).toBeCloseTo(200, 10);
-    });
-  });
   describe(
-    evidence("CREW_OUTPUT", BY_HAND, "two heads at random, the states of the queue written out"),
+    evidence("CREW_OUTPUT", BY_HAND, "steady times: joints a shift from the cycle, or from the operator"),
     () => {
-      test("worked by hand: 2 heads at random, load = machine = 60 s, p0 = 1/(1 + 2 + 2) = 1/5, 0.8 of 480 joints", () => {
-        // Finite source with r = 1: weights 1, 2·1, 2·1·1; the operator is busy for 4/5 of the shift, a joint a minute.
-        expect(number("CREW_OUTPUT", 2, 60, 60, 8, 1, "random")).toBeCloseTo(384, 10);
+      test("3 heads on a cycle of 120 + 600 s, 8 h at 0.85, are 3·28 800·0.85/720 = 102 joints", () => {
+        expect(number("CREW_OUTPUT", 3, 120, 600, 8, 0.85, "steady")).toBeCloseTo(102, 10);
+      });
+      test("10 heads wait for the operator, 28 800/(120 + 24) = 200 joints", () => {
+        expect(number("CREW_OUTPUT", 10, 120, 600, 8, 1, "steady", 24)).toBeCloseTo(200, 10);
       });
     },
   );
+  describe(evidence("CREW_OUTPUT", BY_HAND, "random times: the queue of two heads"), () => {
+    test("2 heads at random, load = machine = 60 s, p0 = 1/(1 + 2 + 2) = 1/5, 0.8 of 480 joints", () => {
+      // Finite source with r = 1: weights 1, 2·1, 2·1·1; the operator is busy for 4/5 of the shift, a joint a minute.
+      expect(number("CREW_OUTPUT", 2, 60, 60, 8, 1, "random")).toBeCloseTo(384, 10);
+    });
+  });
   test("hours, availability and pattern left out are 8, 1 and steady", () => {
     expect(number("CREW_OUTPUT", 3, 120, 600)).toBe(number("CREW_OUTPUT", 3, 120, 600, 8, 1, "Steady ", 0));
   });

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 
 import { meltPower } from "../../src/heat-flow/melt-power";
-import { bead, number, refusal, table } from "../bead";
+import { bead, expectPrinted, number, refusal, table } from "../bead";
+import { REFERENCE_LIBRARY, evidence } from "../evidence";
 
 /** Each formula with arguments it answers, in in, in/min, °F; and the same in mm, mm/min, °C. */
 const CALLS = {
@@ -45,6 +46,28 @@ const RATIOS: Record<Exclude<Id, "SCHEDULE" | "DAM_TEMPERATURE">, (column: numbe
   AMPS_SECTORS: (column) => (column === 4 ? 1.8 : 1),
   DAM_DISTANCE: () => 1 / 25.4,
 };
+
+describe(
+  evidence(
+    "AMPS_MELT MELT_WIDTH START_DWELL",
+    REFERENCE_LIBRARY,
+    "K₀, K₁ and E₁ of a general reference library (mpmath 1.3.0), 316L of 1.651 mm",
+  ),
+  () => {
+    // v·b/4α = 0.4: x√(1 − (K₀/K₁)²) = 0.4 at x = 0.478435251, q = 4πkhθ/2.499311211, E₁(0.048377105) = 2.499311211.
+    // 316L, h 1.651 mm, b 4.302 mm, v 2.17498838 mm/s: q = 4π·28.387·1.651e-3·1430/2.499311211 = 336.9707 W;
+    // t = 1.291933459·4.302²/5.848 = 4.08859 s.
+    const speed = 2.174_988_38 * 60;
+
+    test("at 10 V and an efficiency of 1: 33.69707 A, and back 4.302 mm", () => {
+      expectPrinted(number("AMPS_MELT", 1.651, speed, "", "316L", 10, 1, 20, "SI"), "33.69707");
+      expectPrinted(number("MELT_WIDTH", 1.651, 33.69707, speed, "316L", 10, 1, 20, "SI"), "4.3020");
+    });
+    test("dwell of 4.08859 s", () => {
+      expectPrinted(number("START_DWELL", 1.651, speed, "", "316L", "", "SI"), "4.08859");
+    });
+  },
+);
 
 describe("US and SI agree to 1e-12", () => {
   test.each(Object.keys(RATIOS) as (keyof typeof RATIOS)[])("%s", (id) => {

@@ -3,39 +3,46 @@
 import fc from "fast-check";
 
 import { number, refusal, table } from "../bead";
+import { BY_HAND, MEMORY, evidence } from "../evidence";
 
 const MM = 25.4;
 
 describe("a size is read as people type it", () => {
-  test.each([
-    // The outside diameters are those of ASME B36.10M, in (from memory).
-    [
-      1.9,
-      ["1-1/2", "1 1/2", "1½", "1 ½", "1-½", 1.5, "1.5", "1.5 in", '1½"', "1-1/2 in.", "1 - 1/2", "1–1/2"],
-    ],
-    [1.9, [" 1-1/2 ", "NPS 1-1/2", "nps 1.5", "1 1/2 inch", "1 1⁄2", "1½″", "1-1/2 INCHES", "1-2/4", "3/2"]],
-    [0.84, ["1/2", 0.5, "0.5", ".5", "½", '1/2"', "1/2in", "½ in", "2/4"]],
-    [2.375, [2, "2", "2 in", '2"', "2.0", "NPS2", "2''"]],
-    [0.405, ["1/8", 0.125, "⅛"]],
-    [0.675, ["3/8", 0.375, "⅜"]],
-    [1.05, ["3/4", 0.75, "¾"]],
-    [1.66, ["1-1/4", 1.25, "1¼"]],
-    [12.75, [12, "12 in"]],
-  ])("%d in outside: %j", (od, typed) => {
-    typed.forEach((nps) => {
-      expect([nps, Math.abs(number("PIPE_OD", nps) - od) < 1e-12]).toEqual([nps, true]);
+  describe(evidence("PIPE_OD", MEMORY, "ASME B36.10M, outside diameters in inches"), () => {
+    test.each([
+      [
+        1.9,
+        ["1-1/2", "1 1/2", "1½", "1 ½", "1-½", 1.5, "1.5", "1.5 in", '1½"', "1-1/2 in.", "1 - 1/2", "1–1/2"],
+      ],
+      [
+        1.9,
+        [" 1-1/2 ", "NPS 1-1/2", "nps 1.5", "1 1/2 inch", "1 1⁄2", "1½″", "1-1/2 INCHES", "1-2/4", "3/2"],
+      ],
+      [0.84, ["1/2", 0.5, "0.5", ".5", "½", '1/2"', "1/2in", "½ in", "2/4"]],
+      [2.375, [2, "2", "2 in", '2"', "2.0", "NPS2", "2''"]],
+      [0.405, ["1/8", 0.125, "⅛"]],
+      [0.675, ["3/8", 0.375, "⅜"]],
+      [1.05, ["3/4", 0.75, "¾"]],
+      [1.66, ["1-1/4", 1.25, "1¼"]],
+      [12.75, [12, "12 in"]],
+    ])("%d in outside: %j", (od, typed) => {
+      typed.forEach((nps) => {
+        expect([nps, Math.abs(number("PIPE_OD", nps) - od) < 1e-12]).toEqual([nps, true]);
+      });
     });
   });
 
-  test.each([
-    [0.145, ["40S", "40s", " 40 S ", "sch 40S", "Sch. 40s", "SCHEDULE 40S", "sch40", 40, "40", "SCH 40"]],
-    [0.109, ["10S", "10s", 10, "schedule 10"]],
-    [0.065, ["5S", 5, "sch 5s"]],
-    [0.2, ["80S", 80, "SCH.80"]],
-  ])("NPS 1-1/2, %d in of wall (from memory): %j", (wall, typed) => {
-    typed.forEach((schedule) => {
-      const found = number("PIPE_WALL", "1-1/2", schedule);
-      expect([schedule, Math.abs(found - wall) < 1e-12]).toEqual([schedule, true]);
+  describe(evidence("PIPE_WALL", MEMORY, "walls of NPS 1-1/2 in inches"), () => {
+    test.each([
+      [0.145, ["40S", "40s", " 40 S ", "sch 40S", "Sch. 40s", "SCHEDULE 40S", "sch40", 40, "40", "SCH 40"]],
+      [0.109, ["10S", "10s", 10, "schedule 10"]],
+      [0.065, ["5S", 5, "sch 5s"]],
+      [0.2, ["80S", 80, "SCH.80"]],
+    ])("NPS 1-1/2, %d in of wall: %j", (wall, typed) => {
+      typed.forEach((schedule) => {
+        const found = number("PIPE_WALL", "1-1/2", schedule);
+        expect([schedule, Math.abs(found - wall) < 1e-12]).toEqual([schedule, true]);
+      });
     });
   });
 
@@ -142,17 +149,26 @@ describe("form limits", () => {
       ),
     );
   });
-  test.each([
-    // A tube at, and just past, ± 0.015 in of 4 in and ± 0.030 in of 6 in; 15 % of 0.083 in is 0.01245 in.
-    [4.015, 0.083, 0.015],
-    [3.985, 0.083, 0.015],
-    [4.016, 0.083, 0.01245],
-    [3.984, 0.083, 0.01245],
-    [6.03, 0.109, 0.03],
-    [5.97, 0.109, 0.03],
-    [6.031, 0.109, 0.01635],
-    [5.969, 0.109, 0.01635],
-  ])("misalignment of %d × %d in: %d in", (od, wall, misalignment) => {
-    expect(limits(od, wall)[2]).toBeCloseTo(misalignment, 10);
-  });
+  describe(
+    evidence(
+      "ACCEPT_LIMITS",
+      BY_HAND,
+      "misalignment at and just past the tolerance of the 4 in and 6 in tube",
+    ),
+    () => {
+      test.each([
+        // A tube at, and just past, ± 0.015 in of 4 in and ± 0.030 in of 6 in; 15 % of 0.083 in is 0.01245 in.
+        [4.015, 0.083, 0.015],
+        [3.985, 0.083, 0.015],
+        [4.016, 0.083, 0.01245],
+        [3.984, 0.083, 0.01245],
+        [6.03, 0.109, 0.03],
+        [5.97, 0.109, 0.03],
+        [6.031, 0.109, 0.01635],
+        [5.969, 0.109, 0.01635],
+      ])("misalignment of %d × %d in: %d in", (od, wall, misalignment) => {
+        expect(limits(od, wall)[2]).toBeCloseTo(misalignment, 10);
+      });
+    },
+  );
 });

@@ -24,9 +24,15 @@ function remark(line: unknown[], units?: string): unknown {
   return lines[1]?.[4];
 }
 
-describe(evidence("TAKEOFF", BY_HAND, "two lines and their sum written out"), () => {
-  describe("worked by hand: handling 300 s, torch 10 L/min, bore 5 L/min from 60 s before, overlap 36°", () => {
-    // The dwell alone comes from a general reference library (mpmath 1.3.0): x√(1 − (K₀/K₁)²) = 0.4 at x = 0.478435251,
+describe(
+  evidence(
+    "TAKEOFF",
+    BY_HAND,
+    "two lines and their sums; the dwell by a general reference library (mpmath 1.3.0)",
+  ),
+  () => {
+    // Handling 300 s, torch 10 L/min, bore 5 L/min from 60 s before, overlap 36°.
+    // The dwell alone comes from that library: x√(1 − (K₀/K₁)²) = 0.4 at x = 0.478435251,
     // 4πkhθ/q = 2·exp(x·K₀/K₁)·K₀ = 2.499311211 = E₁(0.048377105), so t = b²/(16α·0.048377105) = 1.291933459·b²/α.
     const { lines, sums } = takeoff(
       [
@@ -72,8 +78,8 @@ describe(evidence("TAKEOFF", BY_HAND, "two lines and their sum written out"), ()
       expectPrinted(sums[3] as number, "1108.4467");
       expect(sums[4]).toBe("all lines counted");
     });
-  });
-});
+  },
+);
 
 describe("a list as people have it", () => {
   test("a header keeps its row and says so; it is no line left out", () => {

@@ -1,12 +1,13 @@
 /** One operator, several machines: published charts and queue tables. */
 
 import { expectPrinted, number } from "../bead";
-import { INDEPENDENT, MEMORY, PUBLISHED, evidence } from "../evidence";
+import { BY_HAND, MEMORY, PUBLISHED, evidence } from "../evidence";
 
 const MINUTE = 60;
 
-describe(evidence("CREW_HEADS", PUBLISHED, "exercises of an industrial engineering course"), () => {
-  describe("heads per operator: exercises of an industrial engineering course, minutes", () => {
+describe(
+  evidence("CREW_HEADS", PUBLISHED, "exercises of an industrial engineering course, operator and machines"),
+  () => {
     test.each([
       [2, 15, 0.5, 6],
       [1.5, 8, 0.3, 5],
@@ -14,19 +15,25 @@ describe(evidence("CREW_HEADS", PUBLISHED, "exercises of an industrial engineeri
     ])("load %d, machine %d, walk %d: %d", (load, machine, walk, heads) => {
       expect(number("CREW_HEADS", load * MINUTE, machine * MINUTE, walk * MINUTE)).toBe(heads);
     });
-  });
-});
+  },
+);
 
-describe(
-  evidence("CREW_HEADS CREW_OUTPUT", PUBLISHED, "Groover, Work Systems, operator–machine problem"),
-  () => {
-    describe("Groover, Work Systems, operator–machine problem: machine 1.90 min, service 0.35, walk 0.15", () => {
-      const perHour = (machines: number): number =>
-        number("CREW_OUTPUT", machines, 0.35 * MINUTE, 1.9 * MINUTE, 1, 1, "steady", 0.15 * MINUTE);
-      test("4.5 machines: four keep the operator busy", () => {
-        expect(number("CREW_HEADS", 0.35 * MINUTE, 1.9 * MINUTE, 0.15 * MINUTE)).toBe(4);
-      });
-      // $12/h for the worker and $18/h a machine, two pieces a cycle; recomputed from the problem's figures.
+describe("machine 1.90 min, service 0.35, walk 0.15", () => {
+  const perHour = (machines: number): number =>
+    number("CREW_OUTPUT", machines, 0.35 * MINUTE, 1.9 * MINUTE, 1, 1, "steady", 0.15 * MINUTE);
+  describe(evidence("CREW_HEADS", PUBLISHED, "Groover, Work Systems, operator–machine problem"), () => {
+    test("4.5 machines: four keep the operator busy", () => {
+      expect(number("CREW_HEADS", 0.35 * MINUTE, 1.9 * MINUTE, 0.15 * MINUTE)).toBe(4);
+    });
+  });
+  describe(
+    evidence(
+      "CREW_OUTPUT",
+      BY_HAND,
+      "figures of Groover, Work Systems, operator–machine problem: cost a piece and idle time",
+    ),
+    () => {
+      // $12/h for the worker and $18/h a machine, two pieces a cycle.
       test.each([
         [2, "0.45000"],
         [4, "0.39375"],
@@ -37,19 +44,19 @@ describe(
       test.each([
         [2, "0.555556"],
         [4, "0.111111"],
-      ])("%d machines: the worker idle for %s of the time, recomputed", (machines, printed) => {
+      ])("%d machines: the worker idle for %s of the time", (machines, printed) => {
         expectPrinted(1 - (perHour(machines) * 0.5) / 60, printed);
       });
-    });
-  },
-);
+    },
+  );
+});
 
 /** Joints a second of `machines` with service factor X = T/(T + U), one operator; T + U is 1 s. */
 function rate(machines: number, factor: number): number {
   return number("CREW_OUTPUT", machines, factor, 1 - factor, 1, 1, "random") / 3600;
 }
 
-describe("Peck & Hazelwood, Finite Queuing Tables (1958), one operator", () => {
+describe("one operator, random stops", () => {
   /** Running or being served, over all: what goes through in the time of a cycle without waiting. */
   const efficiency = (machines: number, factor: number): number => rate(machines, factor) / machines;
   /** A machine that stops waits when the operator is busy with the others. */
@@ -75,24 +82,15 @@ describe("Peck & Hazelwood, Finite Queuing Tables (1958), one operator", () => {
         expectPrinted(delay(machines, factor), waits);
         expectPrinted(efficiency(machines, factor), runs);
       });
-    },
-  );
 
-  describe(
-    evidence(
-      "CREW_OUTPUT",
-      PUBLISHED,
-      "Peck & Hazelwood, Finite Queuing Tables (1958), 45 min run and 5 min service",
-    ),
-    () => {
       test("N 20, X .10 (45 min run, 5 min service): F .500 with one operator", () => {
         expectPrinted(efficiency(20, 0.1), "0.500");
       });
     },
   );
 
-  describe(evidence("CREW_OUTPUT", MEMORY, "Heizer & Render, five printers"), () => {
-    test("Heizer & Render, printers: N 5, run 20 h, service 2 h, 4.36 of them run (from memory)", () => {
+  describe(evidence("CREW_OUTPUT", MEMORY, "Heizer & Render, example of five printers"), () => {
+    test("five printers, run 20 h, service 2 h: 4.36 of them run", () => {
       const perHour = number("CREW_OUTPUT", 5, 2 * 3600, 20 * 3600, 1, 1, "random");
       expectPrinted(perHour * 20, "4.36");
     });
@@ -116,30 +114,32 @@ function ashcroft(machines: number, p: number): number {
 }
 
 describe(
-  evidence("CREW_OUTPUT", INDEPENDENT, "Ashcroft 1950, constant service, worked out from his formula"),
+  evidence(
+    "CREW_OUTPUT",
+    BY_HAND,
+    "the queue of Peck & Hazelwood for exponential service; steady times above Ashcroft 1950",
+  ),
   () => {
-    describe("Ashcroft's machine interference", () => {
-      // Constant service from his formula; exponential service from the queue of Peck & Hazelwood. Both recomputed.
-      test.each([
-        [2, 0.1, "1.8102", "1.8033"],
-        [4, 0.1, "3.5791", "3.5334"],
-        [6, 0.1, "5.2779", "5.1549"],
-        [8, 0.1, "6.8532", "6.6168"],
-        [10, 0.1, "8.2100", "7.8542"],
-        [5, 0.05, "4.7361", "4.7128"],
-        [10, 0.05, "9.3675", "9.2407"],
-        [4, 0.2, "3.1234", "3.0083"],
-      ])(
-        "N %d, p %d: %s run with constant service, %s with exponential",
-        (machines, p, constant, exponential) => {
-          // One run lasts 1 s here, so as many machines run as joints go through a second.
-          const running = (pattern: string): number =>
-            number("CREW_OUTPUT", machines, p, 1, 1, 1, pattern) / 3600;
-          expectPrinted(ashcroft(machines, p), constant);
-          expectPrinted(running("random"), exponential);
-          expect(running("steady")).toBeGreaterThan(Number(constant));
-        },
-      );
-    });
+    // Running machines by either, recomputed.
+    test.each([
+      [2, 0.1, "1.8102", "1.8033"],
+      [4, 0.1, "3.5791", "3.5334"],
+      [6, 0.1, "5.2779", "5.1549"],
+      [8, 0.1, "6.8532", "6.6168"],
+      [10, 0.1, "8.2100", "7.8542"],
+      [5, 0.05, "4.7361", "4.7128"],
+      [10, 0.05, "9.3675", "9.2407"],
+      [4, 0.2, "3.1234", "3.0083"],
+    ])(
+      "N %d, p %d: %s run with constant service, %s with exponential",
+      (machines, p, constant, exponential) => {
+        // One run lasts 1 s here, so as many machines run as joints go through a second.
+        const running = (pattern: string): number =>
+          number("CREW_OUTPUT", machines, p, 1, 1, 1, pattern) / 3600;
+        expectPrinted(ashcroft(machines, p), constant);
+        expectPrinted(running("random"), exponential);
+        expect(running("steady")).toBeGreaterThan(Number(constant));
+      },
+    );
   },
 );

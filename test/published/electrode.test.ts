@@ -1,7 +1,7 @@
 import { number, refusal } from "../bead";
 import { COMMON_PRACTICE, MEMORY, PUBLISHED, evidence } from "../evidence";
 
-/** AWS A5.12 ranges for direct current, electrode negative, in argon (from memory): inch size, mm size, A, A. */
+/** Direct current, electrode negative, in argon: inch size, mm size, A, A. */
 const AWS_A5_12 = [
   [0.02, 0.5, 5, 20],
   [0.04, 1.0, 15, 80],
@@ -13,67 +13,58 @@ const AWS_A5_12 = [
 const SLIGHT = 1e-9;
 
 describe("the smallest size whose published range holds the current", () => {
-  describe(evidence("ELECTRODE_DIAMETER", MEMORY, "AWS A5.12, current ranges for DCEN in argon"), () => {
-    test.each(AWS_A5_12)("%d in | %d mm up to its greatest current", (inches, millimetres, _, most) => {
-      expect(number("ELECTRODE_DIAMETER", most)).toBeCloseTo(inches, 12);
-      expect(number("ELECTRODE_DIAMETER", most, "SI")).toBeCloseTo(millimetres, 12);
-    });
-  });
-
-  describe(evidence("ELECTRODE_DIAMETER", MEMORY, "AWS A5.12, current ranges for DCEN, lower ends"), () => {
-    test.each(AWS_A5_12.slice(1))("%d in | %d mm from just over the size below", (inches, millimetres) => {
-      const below = AWS_A5_12[AWS_A5_12.findIndex(([size]) => size === inches) - 1]?.[3] ?? NaN;
-      expect(number("ELECTRODE_DIAMETER", below * (1 + SLIGHT))).toBeCloseTo(inches, 12);
-      expect(number("ELECTRODE_DIAMETER", below * (1 + SLIGHT), "SI")).toBeCloseTo(millimetres, 12);
-    });
-  });
-
-  describe(evidence("ELECTRODE_DIAMETER", MEMORY, "AWS A5.12, ends of the table"), () => {
-    test("the table begins at 5 A and ends at 500 A", () => {
-      expect(number("ELECTRODE_DIAMETER", 5)).toBeCloseTo(0.02, 12);
-      expect(refusal("ELECTRODE_DIAMETER", 5 - SLIGHT)).toMatch(/^#N\/A amps = /);
-      expect(refusal("ELECTRODE_DIAMETER", 500 + 1e-6)).toMatch(/^#N\/A amps = /);
-    });
-  });
-
-  // Gas-company welder's handbook, argon, oxide-type tungsten, DCEN: 1.0 mm 15–80, 1.6 mm 50–150, 2.4 mm 100–250,
-  // 3.2 mm 200–400 A.
   describe(
-    evidence(
-      "ELECTRODE_DIAMETER",
-      PUBLISHED,
-      "a gas company's welder's handbook, argon, oxide-type tungsten, DCEN",
-    ),
+    evidence("ELECTRODE_DIAMETER", MEMORY, "AWS A5.12, current ranges of tungsten electrodes in argon"),
     () => {
+      test.each(AWS_A5_12)("%d in | %d mm up to its greatest current", (inches, millimetres, _, most) => {
+        expect(number("ELECTRODE_DIAMETER", most)).toBeCloseTo(inches, 12);
+        expect(number("ELECTRODE_DIAMETER", most, "SI")).toBeCloseTo(millimetres, 12);
+      });
+
+      test.each(AWS_A5_12.slice(1))("%d in | %d mm from just over the size below", (inches, millimetres) => {
+        const below = AWS_A5_12[AWS_A5_12.findIndex(([size]) => size === inches) - 1]?.[3] ?? NaN;
+        expect(number("ELECTRODE_DIAMETER", below * (1 + SLIGHT))).toBeCloseTo(inches, 12);
+        expect(number("ELECTRODE_DIAMETER", below * (1 + SLIGHT), "SI")).toBeCloseTo(millimetres, 12);
+      });
+
+      test("the table begins at 5 A and ends at 500 A", () => {
+        expect(number("ELECTRODE_DIAMETER", 5)).toBeCloseTo(0.02, 12);
+        expect(refusal("ELECTRODE_DIAMETER", 5 - SLIGHT)).toMatch(/^#N\/A amps = /);
+        expect(refusal("ELECTRODE_DIAMETER", 500 + 1e-6)).toMatch(/^#N\/A amps = /);
+      });
+    },
+  );
+
+  describe(
+    evidence("ELECTRODE_DIAMETER", PUBLISHED, "a gas company's welder's handbook, oxide-type tungsten"),
+    () => {
+      // Argon, DCEN: 1.0 mm 15–80, 1.6 mm 50–150, 2.4 mm 100–250, 3.2 mm 200–400 A.
       test.each([
         [1.0, 80],
         [1.6, 150],
         [2.4, 250],
         [3.2, 400],
-      ])("%d mm ends at the %d A of a gas company's handbook", (millimetres, most) => {
+      ])("%d mm ends at %d A", (millimetres, most) => {
         expect(number("ELECTRODE_DIAMETER", most, "SI")).toBeCloseTo(millimetres, 12);
       });
     },
   );
 });
 
-describe("common practice at the gap", () => {
+describe("at the gap", () => {
   describe(evidence("STANDOFF", COMMON_PRACTICE, "half the wall and ten thousandths of an inch"), () => {
-    test("half of 0.065 in and ten thousandths: 0.0425 in (common practice)", () => {
+    test("half of 0.065 in and ten thousandths: 0.0425 in", () => {
       expect(number("STANDOFF", 0.065)).toBeCloseTo(0.0425, 14);
     });
   });
 
-  describe(
-    evidence("ARC_VOLTS", MEMORY, "typical volts of a short argon arc, and its rise with the gap"),
-    () => {
-      test("8.5 to 11 V at 1 to 2 mm in argon, 0.5 to 1.0 V/mm (typical values, from memory)", () => {
-        const [at1, at2] = [number("ARC_VOLTS", 1, "SI"), number("ARC_VOLTS", 2, "SI")];
-        expect(at1).toBeGreaterThanOrEqual(8.5);
-        expect(at2).toBeLessThanOrEqual(11);
-        expect(at2 - at1).toBeGreaterThanOrEqual(0.5);
-        expect(at2 - at1).toBeLessThanOrEqual(1.0);
-      });
-    },
-  );
+  describe(evidence("ARC_VOLTS", MEMORY, "typical arc voltages at 1 to 2 mm in argon"), () => {
+    test("8.5 to 11 V at 1 to 2 mm in argon, 0.5 to 1.0 V/mm", () => {
+      const [at1, at2] = [number("ARC_VOLTS", 1, "SI"), number("ARC_VOLTS", 2, "SI")];
+      expect(at1).toBeGreaterThanOrEqual(8.5);
+      expect(at2).toBeLessThanOrEqual(11);
+      expect(at2 - at1).toBeGreaterThanOrEqual(0.5);
+      expect(at2 - at1).toBeLessThanOrEqual(1.0);
+    });
+  });
 });

@@ -2,7 +2,7 @@ import { scaledBesselK } from "../../src/heat-flow/bessel";
 import { meltPower, meltWidth } from "../../src/heat-flow/melt-power";
 import type { Plate } from "../../src/heat-flow/plate";
 import { expectPrinted } from "../bead";
-import { INDEPENDENT, MEMORY, PUBLISHED, evidence } from "../evidence";
+import { INDEPENDENT, MEMORY, evidence } from "../evidence";
 
 /** Rise in a plate at ξ ahead of and y beside the arc, K: q/(2πkh)·exp(−λξ)·K₀(λr), λ = v/2α (Rosenthal 1941, 1946). */
 function rise(plate: Plate, speed: number, power: number, ahead: number, beside: number): number {
@@ -17,23 +17,21 @@ function rise(plate: Plate, speed: number, power: number, ahead: number, beside:
 const PLATE: Plate = { wall: 0.00165, conductivity: 25, diffusivity: 6e-6, meltingRise: 1400 };
 
 describe("Rosenthal's plate", () => {
+  // Recomputed from the formula apart from this code.
   test.each([
     [0, 3, "1304.0075"],
     [-3, 3, "1515.6577"],
     [-10, 0, "1289.5794"],
     [2, 0, "1290.5255"],
-  ])(
-    "temperature %p mm ahead, %p mm beside (recomputed from the formula apart from this code)",
-    (x, y, printed) => {
-      expectPrinted(20 + rise(PLATE, 0.002, 360, x / 1000, y / 1000), printed);
-    },
-  );
+  ])("temperature %p mm ahead, %p mm beside", (x, y, printed) => {
+    expectPrinted(20 + rise(PLATE, 0.002, 360, x / 1000, y / 1000), printed);
+  });
 
   describe(
     evidence(
-      "MELT_WIDTH",
-      PUBLISHED,
-      "Wells 1952, power by fused width, beside widths recomputed from Rosenthal's field",
+      "AMPS_MELT MELT_WIDTH",
+      INDEPENDENT,
+      "Wells 1952, q = 8kθh·(0.2 + v·w/4α): power within 8 %, width within 4 %",
     ),
     () => {
       test.each([
@@ -41,7 +39,7 @@ describe("Rosenthal's plate", () => {
         [500, 2, "10.5402", "10.5870"],
         [500, 4, "5.2701", "5.2935"],
         [700, 4, "7.9705", "7.8909"],
-      ])("fused width at %p W and %p mm/s (recomputed), near Wells 1952", (power, speed, width, wells) => {
+      ])("fused width at %p W and %p mm/s (recomputed), Wells within 4 %%", (power, speed, width, wells) => {
         const fused = meltWidth(PLATE, speed / 1000, power, 1);
         expectPrinted(1000 * fused, width);
         // Wells 1952: q = 8kθh·(0.2 + v·w/4α), which follows the exact width within 4 %.
@@ -51,30 +49,26 @@ describe("Rosenthal's plate", () => {
         expectPrinted(1000 * byWells, wells);
         expect(Math.abs(byWells / fused - 1)).toBeLessThan(0.04);
       });
+
+      // Apart most near 0.16, by 7.9 %; at 0.4, the suggested speed, by 4.7 %.
+      test.each([0.05, 0.1, 0.2, 0.4, 0.7, 1, 2, 5])("v·w/4α = %p: the power within 8 %%", (ratio) => {
+        const width = 0.004;
+        const speed = (4 * PLATE.diffusivity * ratio) / width;
+        const { conductivity, meltingRise, wall } = PLATE;
+        const wells = 8 * conductivity * meltingRise * wall * (0.2 + ratio);
+        expect(Math.abs(meltPower(PLATE, speed, width) / wells - 1)).toBeLessThan(0.08);
+      });
     },
   );
 
-  // Apart most near 0.16, by 7.9 %; at 0.4, the suggested speed, by 4.7 %.
   describe(
-    evidence("MELT_WIDTH AMPS_MELT", PUBLISHED, "Wells 1952, from v·b/4α 0.05 to 5: within 8 %"),
+    evidence(
+      "AMPS_MELT",
+      INDEPENDENT,
+      "Rosenthal's temperature field (1941, 1946) searched point by point for its widest isotherm",
+    ),
     () => {
-      test.each([0.05, 0.1, 0.2, 0.4, 0.7, 1, 2, 5])(
-        "Wells 1952 within 8 % of the power at v·w/4α = %p",
-        (ratio) => {
-          const width = 0.004;
-          const speed = (4 * PLATE.diffusivity * ratio) / width;
-          const { conductivity, meltingRise, wall } = PLATE;
-          const wells = 8 * conductivity * meltingRise * wall * (0.2 + ratio);
-          expect(Math.abs(meltPower(PLATE, speed, width) / wells - 1)).toBeLessThan(0.08);
-        },
-      );
-    },
-  );
-
-  /** The widest line by search over the field itself, not by its equation. */
-  describe(
-    evidence("MELT_WIDTH", INDEPENDENT, "the widest line sought over Rosenthal's field itself"),
-    () => {
+      /** The widest line by search over the field itself, not by its equation. */
       test.each([0.001, 0.002, 0.02])(
         "no point at half the width is hotter than the liquidus, %p m/s",
         (speed) => {
@@ -90,8 +84,8 @@ describe("Rosenthal's plate", () => {
     },
   );
 
-  describe(evidence("MELT_WIDTH", MEMORY, "Swift-Hook & Gick 1973, width at high speed"), () => {
-    test("at high speed the width is √(2/πe)·q/(ρc·v·h·θ) (Swift-Hook & Gick 1973, memory)", () => {
+  describe(evidence("MELT_WIDTH", MEMORY, "Swift-Hook & Gick 1973, the width at high speed"), () => {
+    test("at high speed the width is √(2/πe)·q/(ρc·v·h·θ)", () => {
       const { conductivity, diffusivity, meltingRise, wall } = PLATE;
       const [speed, power] = [10, 2e6];
       const limit =
@@ -105,45 +99,47 @@ describe("Rosenthal's plate", () => {
 
 /**
  * Adams' peak temperatures beside a fusion line, 1/(Tp − T₀) = √(2πe)·ρC·h·Y/H + 1/(Tm − T₀): 5 mm steel, ρC 0.0044
- * J/mm³K, 720 J/mm (20 V, 200 A, 5 mm/s, efficiency 0.9), melting at 1510 °C. Welding Handbook worked examples, results
- * from memory. Adams takes the plate as heated at once along the whole line; the moving source leads some heat ahead,
- * which leaves its peak 0.4 to 1.2 % of the rise hotter at the same Y, less and less with distance from the arc.
+ * J/mm³K, 720 J/mm (20 V, 200 A, 5 mm/s, efficiency 0.9), melting at 1510 °C. Adams takes the plate as heated at once
+ * along the whole line; the moving source leads some heat ahead, which leaves its peak 0.4 to 1.2 % of the rise hotter
+ * at the same Y, less and less with distance from the arc.
  */
 describe(
-  evidence("MELT_WIDTH AMPS_MELT", MEMORY, "Welding Handbook, Adams' worked examples of peak temperatures"),
+  evidence(
+    "MELT_WIDTH",
+    MEMORY,
+    "Welding Handbook, Adams' peak temperatures beside a fusion line, within 1.2 %",
+  ),
   () => {
-    describe("Adams' examples against the moving source", () => {
-      const volume = 0.0044;
-      const steel = (from: number, to: number): Plate => ({
-        wall: 0.005,
-        conductivity: 28,
-        diffusivity: 28 / (volume * 1e9),
-        meltingRise: to - from,
-      });
-      const SPEED = 0.005;
+    const volume = 0.0044;
+    const steel = (from: number, to: number): Plate => ({
+      wall: 0.005,
+      conductivity: 28,
+      diffusivity: 28 / (volume * 1e9),
+      meltingRise: to - from,
+    });
+    const SPEED = 0.005;
 
-      test.each([
-        ["1184 °C at 1.5 mm", 720, 25, "1184", 1.5, 0.012],
-        ["976 °C at 3.0 mm", 720, 25, "976", 3.0, 0.012],
-        ["730 °C at 5.9 mm", 720, 25, "730", 5.903897, 0.012],
-        ["430 °C at 14.2 mm", 720, 25, "430", 14.229906, 0.01],
-        ["430 °C at 28.4 mm, from 200 °C", 720, 200, "430", 28.404319, 0.006],
-      ] as const)("%s", (_, joulesPerMm, from, printed, beside, apart) => {
-        const overRise = (constant: number): number =>
-          (constant * volume * 5 * beside) / joulesPerMm + 1 / (1510 - from);
-        // The handbook writes √(2πe) as 4.13.
-        expectPrinted(from + 1 / overRise(4.13), printed);
+    test.each([
+      ["1184 °C at 1.5 mm", 720, 25, "1184", 1.5, 0.012],
+      ["976 °C at 3.0 mm", 720, 25, "976", 3.0, 0.012],
+      ["730 °C at 5.9 mm", 720, 25, "730", 5.903897, 0.012],
+      ["430 °C at 14.2 mm", 720, 25, "430", 14.229906, 0.01],
+      ["430 °C at 28.4 mm, from 200 °C", 720, 200, "430", 28.404319, 0.006],
+    ] as const)("%s", (_, joulesPerMm, from, printed, beside, apart) => {
+      const overRise = (constant: number): number =>
+        (constant * volume * 5 * beside) / joulesPerMm + 1 / (1510 - from);
+      // The handbook writes √(2πe) as 4.13.
+      expectPrinted(from + 1 / overRise(4.13), printed);
 
-        const power = joulesPerMm * 1000 * SPEED;
-        const fusionLine = meltWidth(steel(from, 1510), SPEED, power, 1) / 2;
-        const y = fusionLine + beside / 1000;
-        let peak = 0;
-        for (let ahead = -0.6; ahead <= 0; ahead += 2e-5) {
-          peak = Math.max(peak, rise(steel(from, 1510), SPEED, power, ahead, y));
-        }
-        expect(peak * overRise(Math.sqrt(2 * Math.PI * Math.E)) - 1).toBeGreaterThan(0);
-        expect(peak * overRise(Math.sqrt(2 * Math.PI * Math.E)) - 1).toBeLessThan(apart);
-      });
+      const power = joulesPerMm * 1000 * SPEED;
+      const fusionLine = meltWidth(steel(from, 1510), SPEED, power, 1) / 2;
+      const y = fusionLine + beside / 1000;
+      let peak = 0;
+      for (let ahead = -0.6; ahead <= 0; ahead += 2e-5) {
+        peak = Math.max(peak, rise(steel(from, 1510), SPEED, power, ahead, y));
+      }
+      expect(peak * overRise(Math.sqrt(2 * Math.PI * Math.E)) - 1).toBeGreaterThan(0);
+      expect(peak * overRise(Math.sqrt(2 * Math.PI * Math.E)) - 1).toBeLessThan(apart);
     });
   },
 );

@@ -1,7 +1,7 @@
 /** Every number of MATERIALS, worked out again from the equation or the row that its source gives. */
 
 import { expectPrinted, table } from "../bead";
-import { MEMORY, PUBLISHED, evidence } from "../evidence";
+import { BY_HAND, MEMORY, PUBLISHED, evidence } from "../evidence";
 
 const HOT = { kelvin: 1200, celsius: 926.85 } as const;
 const ROOM = { kelvin: 298.15, celsius: 25 } as const;
@@ -34,12 +34,12 @@ function expectRow(
 
 describe(
   evidence(
-    "MATERIALS AMPS_MELT MELT_WIDTH AMPS_SECTORS START_DWELL TRAVEL_SUGGEST DAM_TEMPERATURE",
+    "MATERIALS",
     PUBLISHED,
-    "316L: Mills 2002, fits as published by Idaho National Laboratory",
+    "316L: Mills 2002, recommended values for 316, fits as published by Idaho National Laboratory",
   ),
   () => {
-    test("316L: fits to Mills' recommended values for 316 (Mills 2002, fits as published by Idaho National Laboratory)", () => {
+    test("316L", () => {
       const k = (T: number): number => -7.301e-6 * T ** 2 + 0.02716 * T + 6.308;
       const cp = (T: number): number => 0.1816 * T + 428.46;
       const density = (T: number): number => -4.454e-5 * T ** 2 - 0.4297 * T + 8089.4;
@@ -51,8 +51,8 @@ describe(
   },
 );
 
-describe(evidence("MATERIALS", MEMORY, "304L: Kim, ANL-75-55 (1975), and an ASM handbook"), () => {
-  test("304L: Kim, ANL-75-55 (1975), from memory", () => {
+describe(evidence("MATERIALS", MEMORY, "304L: Kim, ANL-75-55 (1975); ASM handbook for the liquidus"), () => {
+  test("304L", () => {
     const k = (T: number): number => 8.116 + 0.01618 * T;
     const cp = (T: number): number => 469.4 + 0.1348 * T;
     const density = (T: number): number => 7984.1 - 0.26506 * T - 1.158e-4 * T ** 2;
@@ -63,26 +63,33 @@ describe(evidence("MATERIALS", MEMORY, "304L: Kim, ANL-75-55 (1975), and an ASM 
   });
 });
 
-describe(evidence("MATERIALS", MEMORY, "2205: EN 1993-1-2 Annex C"), () => {
-  test("2205: EN 1993-1-2 Annex C, from memory, at 926.85 and 25 °C", () => {
-    const k = (celsius: number): number => 14.6 + 0.0127 * celsius;
-    const cp = (celsius: number): number =>
-      450 + 0.28 * celsius - 2.91e-4 * celsius ** 2 + 1.34e-7 * celsius ** 3;
-    // 1385–1440 °C (producer's sheet).
-    expectRow("2205", [
-      k(HOT.celsius),
-      diffusivity(k(HOT.celsius), 7850, cp(HOT.celsius)),
-      1440,
-      k(ROOM.celsius),
-      capacity(7850, cp(ROOM.celsius)),
-    ]);
-  });
-});
+describe(
+  evidence("MATERIALS", MEMORY, "2205: EN 1993-1-2, Annex C; producer's sheet for the liquidus"),
+  () => {
+    test("2205 at 926.85 and 25 °C", () => {
+      const k = (celsius: number): number => 14.6 + 0.0127 * celsius;
+      const cp = (celsius: number): number =>
+        450 + 0.28 * celsius - 2.91e-4 * celsius ** 2 + 1.34e-7 * celsius ** 3;
+      // 1385–1440 °C (producer's sheet).
+      expectRow("2205", [
+        k(HOT.celsius),
+        diffusivity(k(HOT.celsius), 7850, cp(HOT.celsius)),
+        1440,
+        k(ROOM.celsius),
+        capacity(7850, cp(ROOM.celsius)),
+      ]);
+    });
+  },
+);
 
 describe(
-  evidence("MATERIALS", PUBLISHED, "carbon steel: Welding Handbook and EN 1993-1-2 section 3.4.1"),
+  evidence(
+    "MATERIALS",
+    PUBLISHED,
+    "carbon steel: Welding Handbook, welding constants, hot; EN 1993-1-2, section 3.4.1, cold",
+  ),
   () => {
-    test("carbon steel: welding constants of the Welding Handbook hot, EN 1993-1-2 section 3.4.1 at 20 °C cold", () => {
+    test("carbon steel", () => {
       const cp = 425 + 0.773 * 20 - 1.69e-3 * 20 ** 2 + 2.22e-6 * 20 ** 3;
       // 0.028 J/(mm·s·K) over 0.0044 J/(mm³·K); melting temperature 1510 °C.
       expectRow("CS", [28, 0.028 / 0.0044, 1510, 54 - 0.0333 * 20, capacity(7850, cp)]);
@@ -91,22 +98,26 @@ describe(
 );
 
 describe(
-  evidence("MATERIALS", MEMORY, "titanium grade 2: Incropera & DeWitt, Table A.1, and producers' sheets"),
+  evidence(
+    "MATERIALS",
+    MEMORY,
+    "titanium grade 2: Incropera & DeWitt, Table A.1 at 1200 K, and producers' sheets",
+  ),
   () => {
-    test("titanium grade 2: Incropera & DeWitt, Table A.1 at 1200 K, and producers' sheets; all from memory", () => {
+    test("titanium grade 2", () => {
       expectRow("TI-2", [22.0, diffusivity(22.0, 4510, 620), 1670, 16.4, capacity(4510, 523)]);
     });
   },
 );
 
-describe(evidence("MATERIALS", MEMORY, "Ti-6Al-4V: Mills 2002"), () => {
-  test("Ti-6Al-4V: Mills 2002, the beta phase at 995 °C hot; all from memory", () => {
+describe(evidence("MATERIALS", MEMORY, "Ti-6Al-4V: Mills 2002, the beta phase at 995 °C hot"), () => {
+  test("Ti-6Al-4V", () => {
     expectRow("TI-6-4", [19.3, diffusivity(19.3, 4282, 641), 1650, 7.0, capacity(4420, 546)]);
   });
 });
 
-describe(evidence("MATERIALS", MEMORY, "625: a producer's table, and Capriccioli & Frosi 2009"), () => {
-  test("625: producer's table (from memory) and Capriccioli & Frosi 2009", () => {
+describe(evidence("MATERIALS", MEMORY, "625: producer's table, and Capriccioli & Frosi 2009"), () => {
+  test("625", () => {
     const cp = (T: number): number => 338.39 + 0.2441 * T;
     const hotK = between(HOT.celsius, [871, 22.8], [982, 25.2]);
     // 1290–1350 °C (producer's sheet).
@@ -120,42 +131,56 @@ describe(evidence("MATERIALS", MEMORY, "625: a producer's table, and Capriccioli
   });
 });
 
-describe(evidence("MATERIALS", MEMORY, "C-276: a producer's rows, carried on in a straight line"), () => {
-  test("C-276: producer's rows from 25 to 500 °C (from memory), the straight line nearest to them carried to 1200 K", () => {
-    const rows: Row[] = [
-      [25, 10.2],
-      [100, 11.1],
-      [200, 13.0],
-      [300, 15.0],
-      [400, 16.9],
-      [500, 19],
-    ];
-    const mean = (values: number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
-    const [meanX, meanY] = [mean(rows.map(([x]) => x)), mean(rows.map(([, y]) => y))];
-    const slope =
-      mean(rows.map(([x, y]) => (x - meanX) * (y - meanY))) / mean(rows.map(([x]) => (x - meanX) ** 2));
-    const hotK = meanY + slope * (HOT.celsius - meanX);
-    // 1323–1371 °C, 8890 kg/m³, 427 J/(kg·K) (producer's sheet, from memory); cp 580 hot is an estimate.
-    expectRow("C-276", [hotK, diffusivity(hotK, 8890, 580), 1371, 10.2, capacity(8890, 427)]);
-  });
-});
-
-describe(evidence("MATERIALS", MEMORY, "C12200: Copper Development Association; Incropera & DeWitt"), () => {
-  test("copper C12200: Copper Development Association and, for cp at 1200 K, Incropera & DeWitt; from memory", () => {
-    // 196 Btu/(h·ft·°F) · 1.730734666 W/(m·K) (NIST SP 811) = 339.2, printed as 339 by the source.
-    const k = 196 * 1.730734666;
-    expectRow("C12200", [k, diffusivity(339, 8940, 480), 1083, k, capacity(8940, 385)]);
-  });
-});
+describe(
+  evidence(
+    "MATERIALS",
+    MEMORY,
+    "C-276: producer's rows from 25 to 500 °C, the straight line nearest to them carried to 1200 K; hot cp an estimate",
+  ),
+  () => {
+    test("C-276", () => {
+      const rows: Row[] = [
+        [25, 10.2],
+        [100, 11.1],
+        [200, 13.0],
+        [300, 15.0],
+        [400, 16.9],
+        [500, 19],
+      ];
+      const mean = (values: number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
+      const [meanX, meanY] = [mean(rows.map(([x]) => x)), mean(rows.map(([, y]) => y))];
+      const slope =
+        mean(rows.map(([x, y]) => (x - meanX) * (y - meanY))) / mean(rows.map(([x]) => (x - meanX) ** 2));
+      const hotK = meanY + slope * (HOT.celsius - meanX);
+      // 1323–1371 °C, 8890 kg/m³, 427 J/(kg·K) (producer's sheet, from memory); cp 580 hot is an estimate.
+      expectRow("C-276", [hotK, diffusivity(hotK, 8890, 580), 1371, 10.2, capacity(8890, 427)]);
+    });
+  },
+);
 
 describe(
   evidence(
     "MATERIALS",
     MEMORY,
-    "C70600: a mill sheet cold; hot by Wiedemann–Franz and Kopp–Neumann, an estimate",
+    "copper C12200: Copper Development Association and, for cp at 1200 K, Incropera & DeWitt",
   ),
   () => {
-    test("copper-nickel C70600: mill sheet cold; Wiedemann–Franz and Kopp–Neumann hot (estimates)", () => {
+    test("copper C12200", () => {
+      // 196 Btu/(h·ft·°F) · 1.730734666 W/(m·K) (NIST SP 811) = 339.2, printed as 339 by the source.
+      const k = 196 * 1.730734666;
+      expectRow("C12200", [k, diffusivity(339, 8940, 480), 1083, k, capacity(8940, 385)]);
+    });
+  },
+);
+
+describe(
+  evidence(
+    "MATERIALS",
+    BY_HAND,
+    "copper-nickel C70600: mill sheet cold; estimates by Wiedemann–Franz and Kopp–Neumann hot",
+  ),
+  () => {
+    test("copper-nickel C70600", () => {
       // L·T/ρ with Sommerfeld's L = (π²/3)(k/e)² = 2.443e-8 W·Ω/K² and 25.5 µΩ·cm.
       const hotK = (2.443e-8 * HOT.kelvin) / 25.5e-8;
       // 26 Btu/(h·ft·°F); 377 J/(kg·K), which the sheet also gives as 0.09 Btu/(lb·°F); 1100–1150 °C.
@@ -168,10 +193,10 @@ describe(
   evidence(
     "MATERIALS",
     MEMORY,
-    "316L hot: Kim, ANL-75-55, Pichler 2022 and Mills 2004 beside Mills 2002, within 10 %",
+    "316L hot k within 10 %: Kim, ANL-75-55; Pichler et al., Int. J. Thermophys. 2022; Mills, Su, Li & Brooks, ISIJ Int. 44 (2004)",
   ),
   () => {
-    test("hot conductivities of 316L that other sources give lie within 10 %, Mills' own uncertainty", () => {
+    test("hot conductivities of 316L within 10 %, Mills' own uncertainty", () => {
       const [mills = NaN] = row("316L");
       // Kim, ANL-75-55 (from memory); Pichler et al., Int. J. Thermophys. 2022; Mills, Su, Li & Brooks, ISIJ Int. 44
       // (2004) 1661, all stainless steels (from memory); all at 1200 K.

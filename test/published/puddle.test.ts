@@ -5,34 +5,36 @@ import { blowOutPressure } from "../../src/puddle";
 import { expectPrinted, number } from "../bead";
 import { BY_HAND, MEMORY, PUBLISHED, evidence } from "../evidence";
 
-describe(evidence("PURGE_CEILING", BY_HAND, "2σ/w at 1.6 N/m"), () => {
-  describe("Young–Laplace for a half-cylinder, 2σ/w at 1.6 N/m, recomputed", () => {
-    const surfaceTension = { value: 1.6, standing: "estimate", source: "a round figure" } as const;
-    test.each([
-      [2, "1600.0"],
-      [3, "1066.7"],
-      [4, "800.0"],
-      [5, "640.0"],
-    ])("%d mm: %s Pa", (millimetres, printed) => {
-      expectPrinted(blowOutPressure(millimetres / 1000, { ...MATERIALS["316L"], surfaceTension }), printed);
-    });
+describe(evidence("PURGE_CEILING", BY_HAND, "Young–Laplace for a half-cylinder, 2σ/w at 1.6 N/m"), () => {
+  const surfaceTension = { value: 1.6, standing: "estimate", source: "a round figure" } as const;
+  test.each([
+    [2, "1600.0"],
+    [3, "1066.7"],
+    [4, "800.0"],
+    [5, "640.0"],
+  ])("%d mm: %s Pa", (millimetres, printed) => {
+    expectPrinted(blowOutPressure(millimetres / 1000, { ...MATERIALS["316L"], surfaceTension }), printed);
   });
 });
 
 describe("surface tension near the liquidus, N/m", () => {
   describe(
-    evidence("PURGE_CEILING MATERIALS", PUBLISHED, "Pichler et al. 2022, surface tension of 316L"),
+    evidence("PURGE_CEILING", PUBLISHED, "Pichler et al. 2022, surface tension of 316L at 1708 K"),
     () => {
-      test("316L: 1.593 + 1.9e-4·(T − 1708), Pichler et al. 2022, at 1708 K", () => {
+      test("316L: 1.593 + 1.9e-4·(T − 1708) at 1708 K", () => {
         // A root 2 mm wide holds σ·1000 Pa = σ·10 mbar.
         expectPrinted(number("PURGE_CEILING", 2, "316L", "SI") / 10, "1.593");
       });
     },
   );
   describe(
-    evidence("PURGE_CEILING MATERIALS", MEMORY, "Mills 2005, surface tension of stainless steels"),
+    evidence(
+      "PURGE_CEILING MATERIALS",
+      MEMORY,
+      "Mills 2005, surface tension of stainless steels with sulphur",
+    ),
     () => {
-      test("stainless steels: 1.840 − 4e-4(T − 1823) − 5.6e-5·T·ln(1 + S·e^(28798/T − 8.5647)), Mills 2005, from memory", () => {
+      test("stainless steels: 1.840 − 4e-4(T − 1823) − 5.6e-5·T·ln(1 + S·e^(28798/T − 8.5647))", () => {
         const temperature = 1823;
         const mills =
           1.84 - 5.6e-5 * temperature * Math.log(1 + 0.01 * Math.exp(28_798 / temperature - 8.5647));
@@ -43,9 +45,13 @@ describe("surface tension near the liquidus, N/m", () => {
     },
   );
   describe(
-    evidence("PURGE_CEILING MATERIALS", MEMORY, "Sahoo, DebRoy & McNallan 1988, iron with sulphur"),
+    evidence(
+      "PURGE_CEILING MATERIALS",
+      MEMORY,
+      "Sahoo, DebRoy & McNallan 1988, surface tension of iron with sulphur",
+    ),
     () => {
-      test("iron with 0.03 % sulphur at 1809 K: Sahoo, DebRoy & McNallan 1988, constants from memory", () => {
+      test("iron with 0.03 % sulphur at 1809 K", () => {
         const [temperature, gasConstant] = [1809, 8314.3];
         const adsorbed = 3.18e-3 * 0.03 * Math.exp(1.66e8 / (gasConstant * temperature));
         const sahoo = 1.943 - gasConstant * temperature * 1.3e-8 * Math.log(1 + adsorbed);
@@ -58,10 +64,10 @@ describe("surface tension near the liquidus, N/m", () => {
     evidence(
       "PURGE_CEILING MATERIALS",
       MEMORY,
-      "handbook values of the pure metals, which bound their alloys",
+      "handbooks, surface tension of pure titanium, nickel and copper",
     ),
     () => {
-      test("pure metals bound their alloys: titanium 1.557–1.65, nickel 1.778, copper 1.285 (handbooks, from memory)", () => {
+      test("pure metals bound their alloys: titanium 1.557–1.65, nickel 1.778, copper 1.285", () => {
         const tension = (metal: keyof typeof MATERIALS): number => MATERIALS[metal].surfaceTension.value;
         expect(tension("TI-2")).toBeGreaterThanOrEqual(1.557);
         expect(tension("TI-2")).toBeLessThanOrEqual(1.65);

@@ -29,30 +29,23 @@ function energyPerFace(od: number, wall: number): number {
 }
 
 describe(
-  evidence(
-    "SCHEDULE AMPS_WALL",
-    MEMORY,
-    "a distributor's chart of amperage by wall; its wider bracket is a handbook table from memory",
-  ),
+  evidence("SCHEDULE", MEMORY, "a distributor's chart and a handbook table, amps per wall of 316L"),
   () => {
-    test.each([1, 1.25, 1.65, 2.11, 2.77, 3.2])(
-      "peak 0.8 to 1.8 A per 0.001 in, as shops run 316L of %p mm (distributor chart; handbook table from memory)",
-      (wall) => {
-        const perThousandth = first(values(50.8, wall), "Sector 1 peak") / (wall / 0.0254);
-        expect(perThousandth).toBeGreaterThanOrEqual(0.8);
-        expect(perThousandth).toBeLessThanOrEqual(1.8);
-      },
-    );
+    test.each([1, 1.25, 1.65, 2.11, 2.77, 3.2])("peak 0.8 to 1.8 A per 0.001 in at %p mm", (wall) => {
+      const perThousandth = first(values(50.8, wall), "Sector 1 peak") / (wall / 0.0254);
+      expect(perThousandth).toBeGreaterThanOrEqual(0.8);
+      expect(perThousandth).toBeLessThanOrEqual(1.8);
+    });
   },
 );
 
-describe(evidence("AMPS_WALL", PUBLISHED, "a distributor's chart of amperage by wall"), () => {
+describe(evidence("AMPS_WALL", PUBLISHED, "a distributor's chart of amps by wall"), () => {
   test.each([
     [0.02, 0.04, 15, 50],
     [0.04, 0.06, 40, 80],
     [0.06, 0.093, 60, 110],
     [0.093, 0.125, 90, 150],
-  ])("AMPS_WALL from %p to %p in lies in a distributor's %p to %p A", (thin, thick, least, most) => {
+  ])("%p to %p in: %p to %p A", (thin, thick, least, most) => {
     for (const wall of [thin, (thin + thick) / 2, thick]) {
       expect(number("AMPS_WALL", wall)).toBeGreaterThan(least - 1e-9);
       expect(number("AMPS_WALL", wall)).toBeLessThan(most + 1e-9);
@@ -60,14 +53,14 @@ describe(evidence("AMPS_WALL", PUBLISHED, "a distributor's chart of amperage by 
   });
 });
 
-/** 60 to 130 J/mm² is what a handbook table of stainless butts (memory, with filler, 10 to 12 in/min) spans, widened. */
 describe(
   evidence(
     "SCHEDULE",
     MEMORY,
-    "a handbook table of stainless butts: arc energy 60 to 130 J/mm² to 1.7 mm of wall",
+    "a handbook table of stainless butts, arc energy over travel and wall up to 1.65 mm, span widened",
   ),
   () => {
+    /** What the table spans (with filler, 10 to 12 in/min), widened. */
     test.each([1, 1.25, 1.5, 1.65])(
       "arc energy per travel and thickness between 60 and 130 J/mm² at %p mm",
       (wall) => {
@@ -82,29 +75,28 @@ describe(
  * Thicker than that the suggested travel slows as one over the bead width, and the default width grows twice as fast
  * as the wall, where the table keeps its 10 to 12 in/min: the model runs hotter than the bracket, and the help says so.
  */
-describe(evidence("SCHEDULE", MEMORY, "the same handbook table: thicker walls lie above it"), () => {
-  test.each([2.11, 2.77, 3.2])(
-    "above 1.7 mm the starting values lie above that bracket, at %p mm",
-    (wall) => {
-      expect(energyPerFace(50.8, wall)).toBeGreaterThan(130);
-      expect(energyPerFace(50.8, wall)).toBeLessThan(220);
-    },
-  );
+test.each([2.11, 2.77, 3.2])("above 1.7 mm the starting values lie above that bracket, at %p mm", (wall) => {
+  expect(energyPerFace(50.8, wall)).toBeGreaterThan(130);
+  expect(energyPerFace(50.8, wall)).toBeLessThan(220);
 });
 
-/** The same handbook table, from memory: in, A at mid-range, in/min. Full penetration is a bead of about a wall or more. */
-describe(evidence("MELT_WIDTH", MEMORY, "the same handbook table: full penetration at its amps"), () => {
-  test.each([
-    [1 / 16, 90, 12],
-    [3 / 32, 110, 12],
-    [1 / 8, 130, 12],
-    [3 / 16, 225, 10],
-  ])(
-    "currents published for butts melt a bead of one to four walls: %p in, %p A, %p in/min",
-    (wall, amps, speed) => {
+describe(
+  evidence(
+    "MELT_WIDTH",
+    MEMORY,
+    "a handbook table of stainless butts, whose currents melt a bead of one to four walls",
+  ),
+  () => {
+    /** in, A at mid-range, in/min. Full penetration is a bead of about a wall or more. */
+    test.each([
+      [1 / 16, 90, 12],
+      [3 / 32, 110, 12],
+      [1 / 8, 130, 12],
+      [3 / 16, 225, 10],
+    ])("a bead of one to four walls: %p in, %p A, %p in/min", (wall, amps, speed) => {
       const width = number("MELT_WIDTH", wall, amps, speed, "304L", 10);
       expect(width / wall).toBeGreaterThan(1);
       expect(width / wall).toBeLessThan(4);
-    },
-  );
-});
+    });
+  },
+);

@@ -3,8 +3,9 @@
 import { expectPrinted, number, table } from "../bead";
 import { MEMORY, PUBLISHED, evidence } from "../evidence";
 
-describe(evidence("PURGE_TINT", PUBLISHED, "AWS D18.2, oxygen of each colour sample"), () => {
-  describe("AWS D18.2: oxygen in the backing gas of each colour sample, ppm", () => {
+describe(
+  evidence("PURGE_TINT", PUBLISHED, "AWS D18.2, oxygen in the backing gas of each colour sample"),
+  () => {
     const levels = [10, 25, 50, 100, 200, 500, 1000, 5000, 12_500, 25_000];
     test.each(levels.map((ppm, i) => [i + 1, ppm]))("sample %d: %d ppm", (sample, ppm) => {
       expect(number("PURGE_TINT", ppm)).toBe(sample);
@@ -19,31 +20,29 @@ describe(evidence("PURGE_TINT", PUBLISHED, "AWS D18.2, oxygen of each colour sam
     test("no oxygen: the first sample", () => {
       expect(number("PURGE_TINT", 0)).toBe(1);
     });
-  });
-});
+  },
+);
 
 describe(evidence("ACCEPT_LIMITS", PUBLISHED, "ASME BPE-2012, Table MJ-8.4-1"), () => {
-  describe("ASME BPE-2012 Table MJ-8.4-1: 10 %, 10 % and 15 % of wall, 4 in and 6 in misalignment apart", () => {
-    test.each([
-      [25.4, 1.65, ["0.165", "0.165", "0.2475"]],
-      [9.525, 0.89, ["0.089", "0.089", "0.1335"]],
-      [101.6, 2.11, ["0.211", "0.211", "0.38"]],
-      [152.4, 2.77, ["0.277", "0.277", "0.76"]],
-    ])("%d mm × %d mm", (od, wall, printed) => {
-      const [row = []] = table("ACCEPT_LIMITS", od, wall, "SI");
-      expect(row).toHaveLength(3);
-      row.forEach((limit, i) => {
-        expectPrinted(Number(limit), printed[i] ?? "");
-      });
+  test.each([
+    [25.4, 1.65, ["0.165", "0.165", "0.2475"]],
+    [9.525, 0.89, ["0.089", "0.089", "0.1335"]],
+    [101.6, 2.11, ["0.211", "0.211", "0.38"]],
+    [152.4, 2.77, ["0.277", "0.277", "0.76"]],
+  ])("%d mm × %d mm", (od, wall, printed) => {
+    const [row = []] = table("ACCEPT_LIMITS", od, wall, "SI");
+    expect(row).toHaveLength(3);
+    row.forEach((limit, i) => {
+      expectPrinted(Number(limit), printed[i] ?? "");
     });
-    test("in inches the two exceptions are 0.015 and 0.030 in", () => {
-      expectPrinted(Number(table("ACCEPT_LIMITS", 4, 0.083)[0]?.[2]), "0.015");
-      expectPrinted(Number(table("ACCEPT_LIMITS", 6, 0.109)[0]?.[2]), "0.030");
-    });
+  });
+  test("in inches the two exceptions are 0.015 and 0.030 in", () => {
+    expectPrinted(Number(table("ACCEPT_LIMITS", 4, 0.083)[0]?.[2]), "0.015");
+    expectPrinted(Number(table("ACCEPT_LIMITS", 6, 0.109)[0]?.[2]), "0.030");
   });
 });
 
-/** ASME B36.19M, mm, as an open reference library prints it. */
+/** Outside diameter and walls in schedules 5S, 10S and 40S, mm. */
 const STAINLESS_PIPE: [nps: string, od: string, five: string, ten: string, forty: string][] = [
   ["1/8", "10.3", "–", "1.24", "1.73"],
   ["1/4", "13.7", "–", "1.65", "2.24"],
@@ -62,7 +61,7 @@ const STAINLESS_PIPE: [nps: string, od: string, five: string, ten: string, forty
   ["8", "219.1", "2.77", "3.76", "8.18"],
 ];
 
-/** The rest, mm, from the piping tables of a general open reference library (fluids 1.3.1). */
+/** The rest of the walls, mm. */
 const MORE_PIPE: [nps: string, schedule: string, wall: string][] = [
   ["3-1/2", "5S", "2.11"],
   ["3-1/2", "10S", "3.05"],
@@ -118,7 +117,7 @@ describe("ASME B36.19M and B36.10M", () => {
     },
   );
   describe(
-    evidence("PIPE_WALL", PUBLISHED, "ASME B36.10M, by fluids 1.3.1, a general reference library"),
+    evidence("PIPE_WALL", PUBLISHED, "piping tables of a general open reference library (fluids 1.3.1)"),
     () => {
       test.each(MORE_PIPE)("NPS %s, schedule %s: %s mm", (nps, schedule, wall) => {
         expectPrinted(number("PIPE_WALL", nps, schedule, "SI"), wall);
@@ -126,11 +125,7 @@ describe("ASME B36.19M and B36.10M", () => {
     },
   );
   describe(
-    evidence(
-      "PIPE_OD",
-      PUBLISHED,
-      "ASME B36.10M outside diameters, by fluids 1.3.1, a general reference library",
-    ),
+    evidence("PIPE_OD", PUBLISHED, "piping tables of a general open reference library (fluids 1.3.1)"),
     () => {
       test.each([
         ["3-1/2", "101.6"],
@@ -141,16 +136,14 @@ describe("ASME B36.19M and B36.10M", () => {
       });
     },
   );
-  describe(evidence("PIPE_WALL", PUBLISHED, "ASME B36.19M and B36.10M share their walls up to NPS 8"), () => {
-    test.each([
-      ["5S", "5"],
-      ["10S", "10"],
-      ["40S", "40"],
-      ["80S", "80"],
-    ])("%s and %s are one wall up to NPS 8", (stainless, carbon) => {
-      ["1/2", "3/4", "1", "2", "3", "4", "6", "8"].forEach((nps) => {
-        expect(number("PIPE_WALL", nps, carbon)).toBe(number("PIPE_WALL", nps, stainless));
-      });
+  test.each([
+    ["5S", "5"],
+    ["10S", "10"],
+    ["40S", "40"],
+    ["80S", "80"],
+  ])("%s and %s are one wall up to NPS 8", (stainless, carbon) => {
+    ["1/2", "3/4", "1", "2", "3", "4", "6", "8"].forEach((nps) => {
+      expect(number("PIPE_WALL", nps, carbon)).toBe(number("PIPE_WALL", nps, stainless));
     });
   });
   test("the inches of every size and wall round to its millimetres", () => {
@@ -166,13 +159,13 @@ describe("ASME B36.19M and B36.10M", () => {
       });
     });
   });
-  describe(evidence("PIPE_OD PIPE_WALL", MEMORY, "ASME B36.10M, schedule 40 in inches"), () => {
+  describe(evidence("PIPE_OD PIPE_WALL", MEMORY, "ASME B36.10M, inches of schedule 40"), () => {
     test.each([
       ["2", 2.375, 0.154],
       ["4", 4.5, 0.237],
       ["6", 6.625, 0.28],
       ["8", 8.625, 0.322],
-    ])("NPS %s is %d in outside and %d in thick in schedule 40 (from memory)", (nps, od, wall) => {
+    ])("NPS %s is %d in outside and %d in thick in schedule 40", (nps, od, wall) => {
       expect(Math.abs(number("PIPE_OD", nps) - od)).toBeLessThan(1e-12);
       expect(Math.abs(number("PIPE_WALL", nps, 40) - wall)).toBeLessThan(1e-12);
     });

@@ -4,6 +4,7 @@ import { ampsByWall } from "../../src/amperage";
 import { DESIGNATIONS, MATERIALS } from "../../src/material";
 import { decades, RUNS } from "../arbitrary-cells";
 import { expectNear, number, table } from "../bead";
+import { BY_HAND, evidence } from "../evidence";
 
 const wall = decades(1e-4, 0.01);
 
@@ -17,15 +18,24 @@ test(`one ampere a thousandth of an inch of 316L, more wall more amps in proport
   );
 });
 
-test("other metals in the proportion of hot k × (liquidus − 20 °C) of the table that MATERIALS shows", () => {
-  const power = new Map(
-    table("MATERIALS").map(([name, hotK, , liquidus]) => [
-      name,
-      (hotK as number) * ((liquidus as number) - 20),
-    ]),
-  );
-  for (const name of DESIGNATIONS) {
-    const ratio = (power.get(name) ?? NaN) / (power.get("316L") ?? NaN);
-    expectNear(number("AMPS_WALL", 0.065, name), 65 * ratio);
-  }
-});
+describe(
+  evidence(
+    "AMPS_WALL",
+    BY_HAND,
+    "1 A per 0.001 in, in proportion to hot k × (liquidus − 20 °C) of MATERIALS",
+  ),
+  () => {
+    test("every metal of the table", () => {
+      const power = new Map(
+        table("MATERIALS").map(([name, hotK, , liquidus]) => [
+          name,
+          (hotK as number) * ((liquidus as number) - 20),
+        ]),
+      );
+      for (const name of DESIGNATIONS) {
+        const ratio = (power.get(name) ?? NaN) / (power.get("316L") ?? NaN);
+        expectNear(number("AMPS_WALL", 0.065, name), 65 * ratio);
+      }
+    });
+  },
+);

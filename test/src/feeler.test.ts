@@ -35,8 +35,8 @@ function bestOfAll(gap: number, leaves: readonly number[], tolerance: number): n
 
 const leafSet = fc.array(fc.integer({ min: 1, max: 60 }), { minLength: 1, maxLength: 9 });
 
-describe(evidence("FEELER_STACK", INDEPENDENT, "every subset of the leaves"), () => {
-  test(`the stack is the best of all subsets, or there is none (${RUNS})`, () => {
+describe(evidence("FEELER_STACK", INDEPENDENT, "search of every subset of small sets of leaves"), () => {
+  test(`the best of all subsets, or none (${RUNS})`, () => {
     let stacked = 0;
     let refused = 0;
     fc.assert(
@@ -83,43 +83,41 @@ test(`a stack uses no leaf twice and is thickest first, whatever the set (${RUNS
   );
 });
 
-describe(evidence("FEELER_STACK", BY_HAND, "small sets of leaves"), () => {
-  describe("by hand", () => {
-    test.each([
-      ["one leaf before two that are nearer", [0.05, [[0.049, 0.03, 0.02]], 0.001], [0.049]],
-      ["of two that are as near, the thicker first", [0.05, [[0.03, 0.02, 0.04, 0.01]], 0], [0.04, 0.01]],
-      ["the nearest of those with as few", [0.05, [[0.048, 0.0505]], 0.002], [0.0505]],
-      ["above and below as near: the thicker", [0.05, [[0.049, 0.051]], 0.001], [0.051]],
-      [
-        "below and above as near: the thicker first",
-        [0.05, [[0.04, 0.03, 0.022, 0.008]], 0.002],
-        [0.04, 0.008],
-      ],
-      ["two leaves of one thickness are two leaves", [0.02, [[0.01, 0.01]], 0], [0.01, 0.01]],
-      ["blank cells are no leaves", [0.02, [[0.01], [null], [""], [0.01]], 0], [0.01, 0.01]],
-    ])("%s", (_, cells, leaves) => {
-      const column = table("FEELER_STACK", ...cells).map(([leaf]) => leaf as number);
-      expect(column).toHaveLength(leaves.length);
-      column.forEach((leaf, i) => {
-        expect(leaf).toBeCloseTo(leaves[i] ?? NaN, 12);
-      });
+describe(evidence("FEELER_STACK", BY_HAND, "sums of a few leaves and the order of choice"), () => {
+  test.each([
+    ["one leaf before two that are nearer", [0.05, [[0.049, 0.03, 0.02]], 0.001], [0.049]],
+    ["of two that are as near, the thicker first", [0.05, [[0.03, 0.02, 0.04, 0.01]], 0], [0.04, 0.01]],
+    ["the nearest of those with as few", [0.05, [[0.048, 0.0505]], 0.002], [0.0505]],
+    ["above and below as near: the thicker", [0.05, [[0.049, 0.051]], 0.001], [0.051]],
+    [
+      "below and above as near: the thicker first",
+      [0.05, [[0.04, 0.03, 0.022, 0.008]], 0.002],
+      [0.04, 0.008],
+    ],
+    ["two leaves of one thickness are two leaves", [0.02, [[0.01, 0.01]], 0], [0.01, 0.01]],
+    ["blank cells are no leaves", [0.02, [[0.01], [null], [""], [0.01]], 0], [0.01, 0.01]],
+  ])("%s", (_, cells, leaves) => {
+    const column = table("FEELER_STACK", ...cells).map(([leaf]) => leaf as number);
+    expect(column).toHaveLength(leaves.length);
+    column.forEach((leaf, i) => {
+      expect(leaf).toBeCloseTo(leaves[i] ?? NaN, 12);
     });
+  });
 
-    test("a leaf is not used twice", () => {
-      expect(refusal("FEELER_STACK", 0.02, [[0.01]], 0)).toBe(
-        "#N/A gap = 0.02 in: no stack of these leaves comes within 0 in of it",
-      );
-    });
+  test("a leaf is not used twice", () => {
+    expect(refusal("FEELER_STACK", 0.02, [[0.01]], 0)).toBe(
+      "#N/A gap = 0.02 in: no stack of these leaves comes within 0 in of it",
+    );
+  });
 
-    test("the edge of the tolerance is inside, just beyond is not", () => {
-      expect(bead("FEELER_STACK", 1.05, [[1]], 0.05, "SI")).toEqual([[1]]);
-      expect(refusal("FEELER_STACK", 1.0502, [[1]], 0.05, "SI")).toMatch(/^#N\/A gap = 1.0502 mm: /);
-    });
+  test("the edge of the tolerance is inside, just beyond is not", () => {
+    expect(bead("FEELER_STACK", 1.05, [[1]], 0.05, "SI")).toEqual([[1]]);
+    expect(refusal("FEELER_STACK", 1.0502, [[1]], 0.05, "SI")).toMatch(/^#N\/A gap = 1.0502 mm: /);
   });
 });
 
-describe(evidence("FEELER_STACK", MEMORY, "common sets of inch and metric leaves"), () => {
-  describe("the default sets (common practice, from memory)", () => {
+describe("the default sets", () => {
+  describe(evidence("FEELER_STACK", MEMORY, "common practice: leaf sets in inches and millimetres"), () => {
     test("32 inch leaves from 0.0015 to 0.035 in, and half a thousandth", () => {
       const inches = COMMON_LEAVES.US.map((leaf) => leaf / 0.0254);
       expect(inches).toHaveLength(32);
@@ -148,13 +146,13 @@ describe(evidence("FEELER_STACK", MEMORY, "common sets of inch and metric leaves
         table("FEELER_STACK", 1.1, null, null, "SI").map(([leaf]) => (leaf as number).toFixed(2)),
       ).toEqual(["1.00", "0.10"]);
     });
+  });
 
-    test("given leaves and tolerance, inch and metric agree", () => {
-      const inch = table("FEELER_STACK", 0.05, [[0.03, 0.021, 0.008]], 0.002, "US");
-      const metric = table("FEELER_STACK", 1.27, [[0.762, 0.5334, 0.2032]], 0.0508, "SI");
-      expect(inch.map(([leaf]) => ((leaf as number) * 25.4).toFixed(9))).toEqual(
-        metric.map(([leaf]) => (leaf as number).toFixed(9)),
-      );
-    });
+  test("given leaves and tolerance, inch and metric agree", () => {
+    const inch = table("FEELER_STACK", 0.05, [[0.03, 0.021, 0.008]], 0.002, "US");
+    const metric = table("FEELER_STACK", 1.27, [[0.762, 0.5334, 0.2032]], 0.0508, "SI");
+    expect(inch.map(([leaf]) => ((leaf as number) * 25.4).toFixed(9))).toEqual(
+      metric.map(([leaf]) => (leaf as number).toFixed(9)),
+    );
   });
 });

@@ -105,25 +105,30 @@ describe(`laws (${RUNS})`, () => {
   });
 });
 
-test("shares at the ends: all background 0, all peak 1", () => {
-  expect(pulseShare(30, 100, 30)).toBe(0);
-  expect(pulseShare(100, 100, 30)).toBe(1);
-  expect(pulseShare(30, 100, 0)).toBeCloseTo(0.3, 15);
+describe(evidence("PULSE_SHARE", BY_HAND, "all background, all peak, and 30 A of 100 A"), () => {
+  test("shares at the ends: all background 0, all peak 1", () => {
+    expect(pulseShare(30, 100, 30)).toBe(0);
+    expect(pulseShare(100, 100, 30)).toBe(1);
+    expect(pulseShare(30, 100, 0)).toBeCloseTo(0.3, 15);
+  });
 });
 
-describe(evidence("PULSE_RATE", BY_HAND, "1 mm/s over spots of 2 mm that overlap by half"), () => {
-  test("1 mm/s over spots of 2 mm that overlap by half: 1 Hz", () => {
+describe(evidence("PULSE_RATE", BY_HAND, "1 mm/s over spots of 2 mm that overlap by half, 1 Hz"), () => {
+  test("1 mm/s over spots of 2 mm that overlap by half", () => {
     expectNear(pulseRate(0.001, 0.002, 0.5), 1);
   });
 });
 
-describe(evidence("PULSE_RATE", COMMON_PRACTICE, "spots that overlap by three quarters"), () => {
-  test("spots overlap by three quarters unless given (common practice); efficiency is 1", () => {
+describe(evidence("PULSE_RATE", COMMON_PRACTICE, "spots overlap by three quarters"), () => {
+  test("unless another overlap is given", () => {
     // 60 mm/min is 1 mm/s; spots of 2 mm move on by 0.5 mm.
     expectNear(number("PULSE_RATE", 60, 2, null, "SI"), 2);
     expectNear(number("PULSE_RATE", 60, 2, 0, "SI"), 0.5);
-    expect(number("HEAT_INPUT", 10, 100, 5)).toBe(number("HEAT_INPUT", 10, 100, 5, 1, "US"));
-    expectNear(number("HEAT_METERED", 1000, 1), 1);
-    expectNear(number("HEAT_PULSED", 10, 100, 1, 10, 100, 1, 5), number("HEAT_INPUT", 10, 100, 5));
   });
+});
+
+test("efficiency is 1 unless given", () => {
+  expect(number("HEAT_INPUT", 10, 100, 5)).toBe(number("HEAT_INPUT", 10, 100, 5, 1, "US"));
+  expectNear(number("HEAT_METERED", 1000, 1), 1);
+  expectNear(number("HEAT_PULSED", 10, 100, 1, 10, 100, 1, 5), number("HEAT_INPUT", 10, 100, 5));
 });

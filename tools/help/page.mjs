@@ -78,6 +78,7 @@ function page(title, body) {
 <meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
+<link rel="icon" href="icon-32.png">
 <link rel="stylesheet" href="help.css">
 </head>
 <body>

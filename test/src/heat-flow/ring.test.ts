@@ -4,8 +4,8 @@
  */
 
 import { number, table } from "../../bead";
+import { INDEPENDENT, evidence } from "../../evidence";
 import { fusedWidths } from "../../finite-differences";
-import { INDEPENDENT, PUBLISHED, evidence } from "../../evidence";
 
 const CELL = 0.0003;
 /** Heat gets √(4αt), under 30 mm, along the tube while the head turns once. */
@@ -64,11 +64,15 @@ function growth(tube: Tube): number[] {
   return [0.3, 0.5, 0.7, 0.9].map((share) => widths[Math.round(share * widths.length)] ?? NaN);
 }
 
-describe(
-  evidence("AMPS_SECTORS START_DWELL", INDEPENDENT, "a finite-difference run of the same ring"),
-  () => {
-    describe.each([SMALL, LARGE])("$od × $wall in", (tube) => {
-      test("four sectors keep the width within −3 and +10 % all the way round", () => {
+describe.each([SMALL, LARGE])("$od × $wall in", (tube) => {
+  describe(
+    evidence(
+      "AMPS_SECTORS AMPS_MELT START_DWELL",
+      INDEPENDENT,
+      "explicit finite differences of the same ring: width within −3 and +10 %",
+    ),
+    () => {
+      test("four sectors keep the width all the way round", () => {
         const { dwell, amps } = cold(tube);
         const rows = table(
           "AMPS_SECTORS",
@@ -85,22 +89,26 @@ describe(
         expect(Math.min(...widths)).toBeGreaterThan(0.97);
         expect(Math.max(...widths)).toBeLessThan(1.1);
       });
+    },
+  );
 
-      test("constant current ends more than 25 % too wide", () => {
-        expect(Math.max(...constant(tube))).toBeGreaterThan(1.25);
-      });
-    });
-  },
-);
+  test("constant current ends more than 25 % too wide", () => {
+    expect(Math.max(...constant(tube))).toBeGreaterThan(1.25);
+  });
+});
 
-/**
- * Sixty short sectors follow the power almost without steps. What is left is the one step the model takes: warmth
- * just ahead of the arc stands for the warmth of all the metal round the pool, which is a little more behind it.
- */
 describe(
-  evidence("AMPS_SECTORS", INDEPENDENT, "a finite-difference run of the same ring, many sectors"),
+  evidence(
+    "AMPS_SECTORS",
+    INDEPENDENT,
+    "explicit finite differences of the same ring: sixty sectors, width within −1 and +7 %",
+  ),
   () => {
-    test("once the start is left behind, many sectors keep the width within −1 and +7 %", () => {
+    /**
+     * Sixty short sectors follow the power almost without steps. What is left is the one step the model takes: warmth
+     * just ahead of the arc stands for the warmth of all the metal round the pool, which is a little more behind it.
+     */
+    test("many sectors keep the width once the start is left behind", () => {
       const { dwell, amps } = cold(SMALL);
       const speed = number("TRAVEL_SUGGEST", SMALL.wall);
       const rows = table("AMPS_SECTORS", SMALL.od, SMALL.wall, speed, 60) as number[][];
@@ -121,39 +129,38 @@ describe(
  * Kou & Le 1984: at constant heat input and speed the fusion zone keeps its size along a straight seam and grows
  * round a girth weld of small diameter. Only the trend was read, no figures.
  */
-describe(
-  evidence(
-    "AMPS_SECTORS",
-    PUBLISHED,
-    "Kou & Le 1984: the bead grows round a small girth weld (the trend, no figures)",
-  ),
-  () => {
-    describe("the published trend of girth welds at constant current", () => {
-      test("the bead grows round the ring, the more the smaller the ring", () => {
-        for (const tube of [SMALL, LARGE]) {
-          const widths = growth(tube);
-          expect([...widths].sort((a, b) => a - b)).toEqual(widths);
-        }
-        growth(SMALL).forEach((width, i) => {
-          expect(width).toBeGreaterThan(growth(LARGE)[i] ?? Infinity);
-        });
-      });
+describe("the published trend of girth welds at constant current", () => {
+  test("the bead grows round the ring, the more the smaller the ring", () => {
+    for (const tube of [SMALL, LARGE]) {
+      const widths = growth(tube);
+      expect([...widths].sort((a, b) => a - b)).toEqual(widths);
+    }
+    growth(SMALL).forEach((width, i) => {
+      expect(width).toBeGreaterThan(growth(LARGE)[i] ?? Infinity);
+    });
+  });
 
-      test("while the heat has not come round it is a straight seam, of the width aimed at within 2 %", () => {
+  describe(
+    evidence(
+      "AMPS_MELT START_DWELL",
+      INDEPENDENT,
+      "explicit finite differences before the heat has come round: width within 2 %",
+    ),
+    () => {
+      test("while the heat has not come round it is a straight seam", () => {
         const widths = constant(LARGE);
         const straight = widths.slice(Math.round(0.28 * widths.length), Math.round(0.5 * widths.length));
         for (const width of straight) expect(Math.abs(width - 1)).toBeLessThan(0.02);
       });
+    },
+  );
 
-      test("so the currents fall, the more the smaller the ring", () => {
-        const shares = [SMALL, LARGE].map(
-          ({ od, wall }) =>
-            (table("AMPS_SECTORS", od, wall, number("TRAVEL_SUGGEST", wall)) as number[][]).at(-1)?.[3] ??
-            NaN,
-        );
-        expect(shares[0]).toBeLessThan(shares[1] ?? NaN);
-        expect(shares[1]).toBeLessThan(0.95);
-      });
-    });
-  },
-);
+  test("so the currents fall, the more the smaller the ring", () => {
+    const shares = [SMALL, LARGE].map(
+      ({ od, wall }) =>
+        (table("AMPS_SECTORS", od, wall, number("TRAVEL_SUGGEST", wall)) as number[][]).at(-1)?.[3] ?? NaN,
+    );
+    expect(shares[0]).toBeLessThan(shares[1] ?? NaN);
+    expect(shares[1]).toBeLessThan(0.95);
+  });
+});

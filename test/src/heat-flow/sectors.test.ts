@@ -1,8 +1,8 @@
 import fc from "fast-check";
 
 import { number, table } from "../../bead";
-import { plainMeans } from "../../volterra";
 import { INDEPENDENT, evidence } from "../../evidence";
+import { plainMeans } from "../../volterra";
 
 function sectors(...cells: unknown[]): number[][] {
   return table("AMPS_SECTORS", ...cells) as number[][];
@@ -31,41 +31,43 @@ const CASES = [
 ] as const;
 
 describe(
-  evidence("AMPS_SECTORS", INDEPENDENT, "a plain step-by-step solution of the same Volterra equation"),
+  evidence(
+    "AMPS_SECTORS",
+    INDEPENDENT,
+    "the ring's Volterra equation solved the plain way, within 0.02 %, tubes of 3 to 300 mm",
+  ),
   () => {
-    describe("within 0.02 % of the plain solution from 3 to 300 mm, overlap beyond a turn included", () => {
-      test.each(CASES)(
-        "%p × %p mm, speed × %p, overlap %p°, dwell %p s, %s",
-        (od, wall, pace, overlap, dwell, metal) => {
-          const { conductivity, diffusivity, meltingRise } = METALS[metal];
-          const speed = pace * number("TRAVEL_SUGGEST", wall, "", metal, "SI");
-          const seconds = dwell === "" ? number("START_DWELL", wall, speed, "", metal, "", "SI") : dwell;
-          // 10 V and an efficiency of 1 make ten watts of an ampere.
-          const cold = number("AMPS_MELT", wall, speed, "", metal, 10, 1, "", "SI");
-          const rows = sectors(od, wall, speed, 4, overlap, dwell, "", metal, 10, 1, "", "SI");
-          const ends = [0, 0.25, 0.5, 0.75, 1, ...(overlap > 0 ? [1 + overlap / 360] : [])];
-          const plain = plainMeans(
-            {
-              circumference: (Math.PI * (od - wall)) / 1000,
-              speed: speed / 60_000,
-              diffusivity,
-              strength: (cold * 10) / (4 * Math.PI * conductivity * (wall / 1000) * meltingRise),
-              dwell: seconds,
-              turns: 1 + overlap / 360,
-            },
-            ends,
-            1200,
-          );
-          expect(rows).toHaveLength(plain.length);
-          rows.forEach(([from, to, amps, share], i) => {
-            expect(from).toBeCloseTo(360 * (ends[i] ?? NaN), 9);
-            expect(to).toBeCloseTo(360 * (ends[i + 1] ?? NaN), 9);
-            expect(Math.abs((amps ?? NaN) / (cold * (plain[i] ?? NaN)) - 1)).toBeLessThan(2e-4);
-            expect((share ?? NaN) * (rows[0]?.[2] ?? NaN)).toBeCloseTo(amps ?? NaN, 9);
-          });
-        },
-      );
-    });
+    test.each(CASES)(
+      "%p × %p mm, speed × %p, overlap %p°, dwell %p s, %s",
+      (od, wall, pace, overlap, dwell, metal) => {
+        const { conductivity, diffusivity, meltingRise } = METALS[metal];
+        const speed = pace * number("TRAVEL_SUGGEST", wall, "", metal, "SI");
+        const seconds = dwell === "" ? number("START_DWELL", wall, speed, "", metal, "", "SI") : dwell;
+        // 10 V and an efficiency of 1 make ten watts of an ampere.
+        const cold = number("AMPS_MELT", wall, speed, "", metal, 10, 1, "", "SI");
+        const rows = sectors(od, wall, speed, 4, overlap, dwell, "", metal, 10, 1, "", "SI");
+        const ends = [0, 0.25, 0.5, 0.75, 1, ...(overlap > 0 ? [1 + overlap / 360] : [])];
+        const plain = plainMeans(
+          {
+            circumference: (Math.PI * (od - wall)) / 1000,
+            speed: speed / 60_000,
+            diffusivity,
+            strength: (cold * 10) / (4 * Math.PI * conductivity * (wall / 1000) * meltingRise),
+            dwell: seconds,
+            turns: 1 + overlap / 360,
+          },
+          ends,
+          1200,
+        );
+        expect(rows).toHaveLength(plain.length);
+        rows.forEach(([from, to, amps, share], i) => {
+          expect(from).toBeCloseTo(360 * (ends[i] ?? NaN), 9);
+          expect(to).toBeCloseTo(360 * (ends[i + 1] ?? NaN), 9);
+          expect(Math.abs((amps ?? NaN) / (cold * (plain[i] ?? NaN)) - 1)).toBeLessThan(2e-4);
+          expect((share ?? NaN) * (rows[0]?.[2] ?? NaN)).toBeCloseTo(amps ?? NaN, 9);
+        });
+      },
+    );
   },
 );
 
