@@ -9,17 +9,24 @@ import { HELP } from "../functions/catalogue";
 
 /** A published value that was compared with a copy of its source. */
 export const PUBLISHED = "published";
+/** The same equation as a general reference library evaluates it. */
+export const REFERENCE_LIBRARY = "reference library";
 /** A published value or equation recalled, not compared with a copy. */
 export const MEMORY = "from memory";
 /** A fact of the trade without a source of its own. */
 export const COMMON_PRACTICE = "common practice";
 /** Arithmetic written out beside the check, from the equation alone. */
 export const BY_HAND = "worked out by hand";
-/** Another method programmed for the test: it shows that an equation is solved right, not that it is the right one. */
+/** Another way to the same answer, programmed for the test: it shows an equation solved right, not that it is right. */
 export const INDEPENDENT = "independent method";
 
 export type Standing =
-  typeof PUBLISHED | typeof MEMORY | typeof COMMON_PRACTICE | typeof BY_HAND | typeof INDEPENDENT;
+  | typeof PUBLISHED
+  | typeof REFERENCE_LIBRARY
+  | typeof MEMORY
+  | typeof COMMON_PRACTICE
+  | typeof BY_HAND
+  | typeof INDEPENDENT;
 
 /** The title: formulas, standing and source. */
 export function evidence(formulas: string, standing: Standing, source: string): string {

@@ -10,9 +10,9 @@ import { parseArgs } from "node:util";
 
 import { builtErrors } from "./built.mjs";
 import { nameByContent } from "./content-names.mjs";
-import { committedRecords, factsOf } from "./docs.mjs";
 import { generate } from "./generate.mjs";
-import { figures, helpPages } from "./help/page.mjs";
+import { committedRecords, factsOf, figures } from "./help/facts.mjs";
+import { helpPages } from "./help/page.mjs";
 import { filledIn, manifestErrors, writeManifest } from "./manifest.mjs";
 import { DEVELOPMENT_URL, dist, root } from "./project.mjs";
 import { LICENCE_COPIES, licenceErrors } from "./shipped.mjs";

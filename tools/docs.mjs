@@ -3,34 +3,18 @@
  * that differ, so that none can say what is no longer so.
  */
 
+import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
-import { loadFunctions } from "./built.mjs";
+import { build } from "./build.mjs";
+import { RECORDS } from "./checks-reporter.mjs";
 import { checksPage } from "./help/checks.mjs";
-import { figures } from "./help/page.mjs";
+import { factsOf } from "./help/facts.mjs";
 import { referencePage } from "./help/reference.mjs";
-import { readMetadata } from "./metadata.mjs";
-import { dist, root } from "./project.mjs";
-
-/** What the tests of the last full run recorded, as it stands in the repository. */
-export const COMMITTED_RECORDS = path.join(root, "docs", "checks.json");
-
-/** @returns {import("./checks-reporter.mjs").CheckRecord[]} */
-export function committedRecords() {
-  return JSON.parse(readFileSync(COMMITTED_RECORDS, "utf8"));
-}
-
-/**
- * What the pages tell of. The functions are those of the build.
- * @param {import("./checks-reporter.mjs").CheckRecord[]} records
- * @returns {Promise<import("./help/reference.mjs").Facts>}
- */
-export async function factsOf(records) {
-  const { help, reference } = await readMetadata("help.html");
-  const functions = loadFunctions(readFileSync(path.join(dist, "functions.js"), "utf8"));
-  return { help, reference, functions, records, figures: figures() };
-}
+import { writeNotice } from "./notice.mjs";
+import { root } from "./project.mjs";
+import { writeRefusals } from "./refusals.mjs";
 
 /**
  * The made files, by their path in the repository.
@@ -58,11 +42,6 @@ function committed(file) {
 }
 
 if (process.argv[1] === import.meta.filename) {
-  const { spawnSync } = await import("node:child_process");
-  const { RECORDS } = await import("./checks-reporter.mjs");
-  const { build } = await import("./build.mjs");
-  const { writeNotice } = await import("./notice.mjs");
-  const { writeRefusals } = await import("./refusals.mjs");
   console.log("running the tests, for what they check against");
   const { status } = spawnSync(
     "npx",

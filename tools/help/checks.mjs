@@ -5,6 +5,7 @@ import { inTable, text } from "./reference.mjs";
 /** What each standing says, the strongest first. */
 const STANDINGS = /** @type {[string, string][]} */ ([
   ["published", "a published value, compared with a copy of its source"],
+  ["reference library", "the same equation as a general reference library evaluates it"],
   [
     "from memory",
     "a published value or equation recalled and not compared with a copy: it may be misremembered",
@@ -13,11 +14,11 @@ const STANDINGS = /** @type {[string, string][]} */ ([
   ["worked out by hand", "arithmetic written out beside the check from the equation alone"],
   [
     "independent method",
-    "another way of solving the same equation, programmed for the test: it shows that the equation is solved right, not that it is the right one",
+    "another way to the same answer, programmed for the test: it shows that the equation is solved right, not that it is the right one",
   ],
 ]);
 /** What comes from outside the project and its equation. */
-const OUTSIDE = ["published", "from memory", "common practice"];
+const OUTSIDE = ["published", "reference library", "from memory", "common practice"];
 
 /** @param {import("./reference.mjs").Facts} facts */
 export function checksPage({ help, records }) {
@@ -29,7 +30,7 @@ export function checksPage({ help, records }) {
     "Made from the records of the tests: each line below is a check that ran and passed. A check may be held against several values of its source; “checks” counts the tests.",
     STANDINGS.map(([name, meaning]) => `- **${name}**: ${meaning}`).join("\n"),
     `No formula has been compared with a measured weld. Nothing from outside is recorded for ${nothing.map(({ id }) => `[${id}](#${id.toLowerCase()})`).join(", ")}; what is recorded for them shows only that the equation is worked out right.`,
-    "| Formula | Published | From memory | Common practice | By hand | Independent method |\n| --- | --- | --- | --- | --- | --- |\n" +
+    "| Formula | Published | Reference library | From memory | Common practice | By hand | Independent method |\n| --- | --- | --- | --- | --- | --- | --- |\n" +
       help.formulas.map(({ id }) => summary(records, id)).join("\n"),
     ...help.formulas.map((formula) => section(formula, records)),
     "",

@@ -1,6 +1,6 @@
 /** The add-in's help as pages of HTML: the reference with the guides, the how-to pages, and the page of checks. */
 
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import path from "node:path";
 
 import { root } from "../project.mjs";
@@ -14,19 +14,6 @@ const GUIDES = ["windows", "mac", "web", "trouble", "administrators"];
 const HOW_TO = ["procedure", "gas", "shift", "heat-input"];
 /** The pages run no script and load nothing from elsewhere. */
 const POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
-
-/** Figures by name, with what each shows. */
-export function figures() {
-  const folder = path.join(root, "taskpane", "help", "figures");
-  const files = readdirSync(folder).filter((name) => name.endsWith(".svg"));
-  return new Map(
-    files.map((file) => {
-      const svg = readFileSync(path.join(folder, file), "utf8");
-      const shows = /<desc[^>]*>([^<]+)<\/desc>/.exec(svg)?.[1] ?? "";
-      return [path.basename(file, ".svg"), shows.replace(/\s+/g, " ").trim()];
-    }),
-  );
-}
 
 /** @param {import("./reference.mjs").Facts} facts @returns {Map<string, string>} pages by file name */
 export function helpPages(facts) {
