@@ -3,8 +3,8 @@
 import fc from "fast-check";
 
 import { HELP } from "../../functions/catalogue";
-import { argumentsOf } from "../arbitrary-calls";
-import { RUNS } from "../arbitrary-cells";
+import { argumentsOf, typedArguments } from "../arbitrary-calls";
+import { RUNS, SETTINGS } from "../arbitrary-cells";
 import { bead, exampleCells } from "../bead";
 
 const SENTENCE = /^\w+ = .+: .+$/;
@@ -49,6 +49,7 @@ function outcome(id: string, cells: readonly unknown[]): unknown {
     expect(CODES).toContain(code);
     expect(message).toMatch(SENTENCE);
     expect(message).not.toContain("Ringbead failed");
+    expect(message).not.toMatch(/NaN [a-z]|undefined/);
     expect(message.length).toBeLessThan(500);
     expect(message).not.toMatch(HALF_A_SIGN);
     return `${code} ${message}`;
@@ -70,6 +71,19 @@ describe(`any cell content is answered in full or refused in a sentence (${RUNS}
       }),
     );
     expect(bead(id, ...exampleCells(about))).toEqual(before);
+  });
+});
+
+const TYPED_RUNS = 2 * SETTINGS.numRuns;
+
+describe(`any arguments at all are answered in full or refused in a sentence (${String(TYPED_RUNS)} runs)`, () => {
+  test.each(everyFormula)("%s", (id, about) => {
+    fc.assert(
+      fc.property(typedArguments(about), (cells) => {
+        outcome(id, cells);
+      }),
+      { numRuns: TYPED_RUNS },
+    );
   });
 });
 
