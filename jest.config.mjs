@@ -9,6 +9,8 @@ export default {
   // The browser sheet's engine and the file writer come as ES modules only.
   transformIgnorePatterns: ["/node_modules/(?!@odoo/|hucre/)"],
   moduleFileExtensions: ["ts", "mjs", "js", "json"],
+  // No check of speed: only so that a test that hangs ends, also on a busy machine.
+  testTimeout: 60_000,
   // What was held against which source, for the page that tells it.
   reporters: ["default", "<rootDir>/tools/checks-reporter.mjs"],
   collectCoverageFrom: ["src/**/*.ts", "functions/**/*.ts"],
