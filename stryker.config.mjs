@@ -23,6 +23,6 @@ export default {
   jsonReporter: { fileName: "test-output/mutation/mutation.json" },
   htmlReporter: { fileName: "test-output/mutation/mutation.html" },
   concurrency: 2,
-  timeoutMS: 20_000,
-  timeoutFactor: 2,
+  timeoutMS: 8_000,
+  timeoutFactor: 1.25,
 };

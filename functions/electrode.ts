@@ -82,7 +82,7 @@ export function standoffSpreadCells(
  * @equation Fewest leaves with |Σ − gap| ≤ tolerance, then the nearest sum, then the thickest first leaf; no leaf twice
  * @math \left|\sum t_i - g\right| \le \text{tolerance}
  * @where tᵢ thicknesses of the leaves in the stack (leaves); g arc gap to gauge (gap); tolerance how far the stack may be off
- * @validity Gap and tolerance up to 10 mm, at most 100 leaves, told apart to 0.1 µm. #N/A if no stack fits. The default set and tolerance follow the units.
+ * @validity Gap up to 10 mm, tolerance up to 1 mm, at most 100 leaves, told apart to 0.1 µm. #N/A if no stack fits. The default set and tolerance follow the units.
  * @source Exact search; the default sets are common practice
  * @unconfirmed The default sets are from memory
  * @related STANDOFF, STANDOFF_SPREAD

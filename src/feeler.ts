@@ -26,6 +26,8 @@ const GRAIN = 1e-7;
 /** Slack for arithmetic on grains, far under one of them. */
 const ROUNDING = 1e-6;
 const THICKEST_GAP = 0.01;
+/** Far wider than an arc gap is ever set to; each further sum costs the search time. */
+const WIDEST_TOLERANCE = 0.001;
 const MOST_LEAVES = 100;
 const OUT_OF_REACH = 255;
 
@@ -37,7 +39,7 @@ export function feelerStack(gap: number, leaves: readonly number[], tolerance: n
   if (above0("gap", gap, LENGTH) > THICKEST_GAP) {
     throw new Refusal("gap", amount(gap, LENGTH), rule`must be at most ${amount(THICKEST_GAP, LENGTH)}`);
   }
-  between("tolerance", tolerance, LENGTH, 0, THICKEST_GAP);
+  between("tolerance", tolerance, LENGTH, 0, WIDEST_TOLERANCE);
   if (leaves.length > MOST_LEAVES) {
     throw new Refusal(
       "leaves",
@@ -77,9 +79,11 @@ function fewestLeaves(set: readonly Leaf[], most: number): Uint8Array[] {
   let after = new Uint8Array(most + 1).fill(OUT_OF_REACH);
   after[0] = 0;
   const rows = [after];
+  let reach = 0;
   for (const { grains } of [...set].reverse()) {
     const here = after.slice();
-    for (let sum = grains; sum <= most; sum += 1) {
+    reach = Math.min(reach + grains, most);
+    for (let sum = grains; sum <= reach; sum += 1) {
       const without = element(after, sum - grains);
       if (without !== OUT_OF_REACH && without + 1 < element(here, sum)) here[sum] = without + 1;
     }

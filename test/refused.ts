@@ -21,8 +21,8 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
 
   ["=BEAD.FEELER_STACK(0)", "#VALUE! gap = 0 in: must be above 0"],
   ['=BEAD.FEELER_STACK(10.001, , , "SI")', "#VALUE! gap = 10.001 mm: must be at most 10 mm"],
-  ['=BEAD.FEELER_STACK(1, , -0.01, "SI")', "#VALUE! tolerance = -0.01 mm: must be between 0 mm and 10 mm"],
-  ['=BEAD.FEELER_STACK(1, , 10.01, "SI")', "#VALUE! tolerance = 10.01 mm: must be between 0 mm and 10 mm"],
+  ['=BEAD.FEELER_STACK(1, , -0.01, "SI")', "#VALUE! tolerance = -0.01 mm: must be between 0 mm and 1 mm"],
+  ['=BEAD.FEELER_STACK(1, , 1.01, "SI")', "#VALUE! tolerance = 1.01 mm: must be between 0 mm and 1 mm"],
   ['=BEAD.FEELER_STACK(1, {0.5,0}, , "SI")', "#VALUE! leaves = 0 mm: must be above 0"],
   ['=BEAD.FEELER_STACK(1, {0.5;-0.1}, , "SI")', "#VALUE! leaves = -0.1 mm: must be above 0"],
   ['=BEAD.FEELER_STACK(1, {0.5;"x"}, , "SI")', '#VALUE! leaves = "x": must be a number (mm)'],

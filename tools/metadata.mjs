@@ -18,7 +18,7 @@ const REQUIRED_TAGS = ["validity", "source", "example"];
 /**
  * What the functions carry with them, for ABOUT and the pane.
  * @typedef {{ name: string, description: string, optional: boolean, range: boolean, repeating: boolean }} ParameterHelp
- * @typedef {{ id: string, family: string, meaning: string, parameters: ParameterHelp[], returns: string,
+ * @typedef {{ id: string, family: string, meaning: string, parameters: readonly ParameterHelp[], returns: string,
  *   equation: string, validity: string, assumptions: string, source: string, unconfirmed: string,
  *   example: string, result: string }} FormulaHelp
  *

@@ -37,13 +37,16 @@ function tool(tool, ...args) {
   if (status !== 0) throw new Error(`${tool} found something`);
 }
 
-/** Runs a set of tests and adds up what it counted. @param {string} config @param {Record<string, string>} env */
-function jest(config, env = {}) {
+/**
+ * Runs a set of tests and adds up what it counted.
+ * @param {string} config @param {Record<string, string>} env @param {string[]} options
+ */
+function jest(config, env = {}, ...options) {
   const report = path.join("test-output", `${path.basename(config, ".mjs")}.json`);
   rmSync(report, { force: true });
   const { status } = spawnSync(
     "npx",
-    ["--no-install", "jest", "--config", config, "--json", `--outputFile=${report}`],
+    ["--no-install", "jest", "--config", config, "--json", `--outputFile=${report}`, ...options],
     {
       // The report goes to the file; what people read comes on the other stream.
       stdio: ["ignore", "ignore", "inherit"],
@@ -54,8 +57,9 @@ function jest(config, env = {}) {
   const { numPassedTests, numFailedTests, numTotalTests } = JSON.parse(readFileSync(report, "utf8"));
   total.passed += numPassedTests;
   total.failed += numFailedTests;
-  if (status !== 0 || numTotalTests === 0)
+  if (numFailedTests > 0 || numTotalTests === 0)
     throw new Error(`${numFailedTests} of ${numTotalTests} tests failed`);
+  if (status !== 0) throw new Error("jest found something besides the tests, said above");
 }
 
 installPackages();
@@ -74,7 +78,9 @@ await step("types", () => {
 });
 await step("lint", () => tool("eslint", ".", "--max-warnings", "0"));
 await step("layout of the code", () => tool("prettier", "--check", "--log-level", "warn", "."));
-await step("unit and sheet tests", () => jest("jest.config.mjs", { RINGBEAD_RECORD: "checks" }));
+await step("unit and sheet tests, every branch of src/", () =>
+  jest("jest.config.mjs", { RINGBEAD_RECORD: "checks" }, "--coverage"),
+);
 await step("build", () => build(undefined, (line) => console.log(`   ${line}`)));
 await step("pages of docs/ that are made", async () => {
   const old = stale(await madeFiles(JSON.parse(readFileSync(RECORDS, "utf8"))));

@@ -52,7 +52,7 @@ export function ringCourse({ peclet, resistance, dwell, turns }: Ring): Course {
   return { step, powers };
 }
 
-export function stepsPerTurn(peclet: number): number {
+function stepsPerTurn(peclet: number): number {
   return Math.ceil(Math.max(STEPS_TO_FIRST_HEAT / peclet, STEPS_TO_BELL * Math.sqrt(peclet), FEWEST_STEPS));
 }
 

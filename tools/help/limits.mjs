@@ -4,43 +4,73 @@
  */
 
 import { parseCall } from "../example.mjs";
+import { inBothUnits, inOtherUnits } from "./units.mjs";
 
 /** Beyond what any argument takes, a whole number with the rest; and a word that no list has. */
 const TRIED = [-1e9, 0, 1e9, 0.5];
 const NO_WORD = "?";
 
+/** @typedef {import("../metadata.mjs").FormulaHelp} FormulaHelp */
+/** @typedef {(...cells: unknown[]) => unknown} Call */
+
 /**
- * @param {import("../metadata.mjs").FormulaHelp} formula
- * @param {Map<string, (...cells: unknown[]) => unknown>} functions
+ * In both systems of units where the formula has them: what is tried in the example's own is tried converted in the other.
+ * @param {FormulaHelp} formula
+ * @param {Map<string, Call>} functions
  * @returns {Map<string, string[]>} by argument
  */
 export function argumentLimits(formula, functions) {
-  const call = functions.get(formula.id);
-  if (call === undefined) throw new Error(`${formula.id} is not among the functions`);
-  const { args } = parseCall(formula.example);
-  return new Map(
-    formula.parameters.map(({ name, range, repeating }, index) => {
-      if (repeating) return [name, []];
-      const said = [NO_WORD, ...TRIED].map((tried) => {
-        const cells = formula.parameters.map((_, i) => (i === index ? within(tried, range) : args[i]));
-        return refusalOf(call, cells);
+  const { id, parameters, example } = formula;
+  const call = functions.get(id);
+  if (call === undefined) throw new Error(`${id} is not among the functions`);
+  const { args } = parseCall(example);
+  const place = parameters.findIndex(({ name }) => name === "units");
+  const from = args[place] === "SI" ? "SI" : "US";
+  const [us, si] = /** @type {const} */ (["US", "SI"]).map((to) =>
+    limitsOf(formula, (index, tried) => {
+      const cells = parameters.map(({ description, range }, i) => {
+        if (i === place && i !== index) return to;
+        const cell = i === index ? tried : args[i];
+        const written = to === from ? cell : inOtherUnits(cell, description, from);
+        return i === index && range ? [[written]] : written;
       });
-      const [ofWord, ...ofNumbers] = said.map((sentence) => rule(sentence, name));
-      const wordList = ofWord?.startsWith("must be one of") ? [ofWord] : [];
+      return refusalOf(call, cells);
+    }),
+  );
+  return new Map(parameters.map(({ name }) => [name, together(id, us?.get(name), si?.get(name))]));
+}
+
+/** @param {string} id @param {string[]} us @param {string[]} si */
+function together(id, us = [], si = []) {
+  return us.map((sentence, i) => {
+    const both = inBothUnits(sentence, si[i] ?? "");
+    if (both === undefined || si.length !== us.length)
+      throw new Error(`${id} refuses otherwise in SI units: ${us.join("; ")} | ${si.join("; ")}`);
+    return both;
+  });
+}
+
+/**
+ * @param {FormulaHelp} formula
+ * @param {(index: number, tried: unknown) => string} ask the refusal when the argument at the index is what is tried
+ * @returns {Map<string, string[]>}
+ */
+function limitsOf({ parameters }, ask) {
+  return new Map(
+    parameters.map(({ name, repeating }, index) => {
+      if (repeating) return [name, []];
+      const said = [NO_WORD, ...TRIED].map((tried) => rule(ask(index, tried), name));
+      const [ofWord, ...ofNumbers] = said;
+      if (ofWord?.startsWith("must be one of")) return [name, [ofWord]];
       const limits = ofNumbers.filter(
         (one) => one !== "" && !/^must be (one of|a number|a finite)/.test(one),
       );
-      return [name, [...new Set([...wordList, ...(wordList.length > 0 ? [] : limits)])]];
+      return [name, [...new Set(limits)]];
     }),
   );
 }
 
-/** @param {unknown} cell @param {boolean} range */
-function within(cell, range) {
-  return range ? [[cell]] : cell;
-}
-
-/** @param {(...cells: unknown[]) => unknown} call @param {unknown[]} cells */
+/** @param {Call} call @param {unknown[]} cells */
 function refusalOf(call, cells) {
   try {
     call(...cells);

@@ -23,7 +23,7 @@ export function referencePage(facts) {
     "# Every formula",
     "The numbers are starting values: prove them on a test coupon. The qualified procedure, local codes and licensed practice govern.",
     `\`units\` is the last argument wherever a unit differs between the systems: \`"US"\` (default) or \`"SI"\`; units stand as \`US | SI\`. An optional argument left out or blank takes its default; zero is a number. A refusal is \`#VALUE!\` (an argument that cannot be) or \`#N/A\` (no answer), with a sentence that ${linkTo("REASON")} gives in full.`,
-    "The limits are the sentences with which the formula itself refuses, tried with the other arguments of its example.",
+    "The limits are the sentences with which the formula itself refuses, tried with the other arguments of its example, in both systems of units.",
     contents.join("\n"),
     ...families.flatMap((family) =>
       help.formulas.filter((formula) => formula.family === family).map((formula) => section(formula, facts)),
