@@ -5,6 +5,8 @@
  * (CoolProp 8.0.0) has them.
  */
 
+import { rootBetween } from "./root";
+
 /** Specific gas constant as the equation has it, J/(kg·K): 8.31451/0.039948. */
 const GAS_CONSTANT = 8.314_51 / 0.039_948;
 /** The critical point, which the equation is reduced by. */
@@ -56,37 +58,24 @@ const TERMS = [
   [0.001_761_645_619_636_8, 6, 22, 4],
 ] as const;
 
-const CLOSE = 1e-14;
-/** Newton settles in under ten steps on this side of the critical temperature. */
-const MOST_STEPS = 50;
-
 /**
- * Density of argon, kg/m³, at an absolute pressure (Pa) and a temperature (K) of 240 K or more, far
- * above the critical one, where pressure rises with density throughout. Newton's method from the ideal gas.
+ * Density of argon, kg/m³, at an absolute pressure (Pa) and a temperature (K) of 240 K or more, far above the critical
+ * one, where pressure rises with density throughout. Sought within twice and half of what the ideal gas would have.
  */
 export function argonDensity(pressure: number, temperature: number): number {
-  const specificEnergy = GAS_CONSTANT * temperature;
-  let density = pressure / specificEnergy;
-  for (let step = 0; step < MOST_STEPS; step += 1) {
-    const { first, second } = residual(density / CRITICAL_DENSITY, CRITICAL_TEMPERATURE / temperature);
-    const miss = density * specificEnergy * (1 + first) - pressure;
-    const change = miss / (specificEnergy * (1 + 2 * first + second));
-    density -= change;
-    if (Math.abs(change) <= CLOSE * density) break;
-  }
-  return density;
+  const ideal = pressure / (GAS_CONSTANT * temperature);
+  const miss = (density: number): number => density * compressibility(density, temperature) - ideal;
+  return rootBetween(miss, ideal / 2, 2 * ideal);
 }
 
-/** δ·∂/∂δ and δ²·∂²/∂δ² of the residual Helmholtz energy over RT: p = ρRT(1 + first), ∂p/∂ρ = RT(1 + 2·first + second). */
-function residual(delta: number, tau: number): { first: number; second: number } {
-  let first = 0;
-  let second = 0;
+/** p/(ρRT) = 1 + δ·∂/∂δ of the residual Helmholtz energy over RT. */
+function compressibility(density: number, temperature: number): number {
+  const delta = density / CRITICAL_DENSITY;
+  const tau = CRITICAL_TEMPERATURE / temperature;
+  let sum = 1;
   for (const [n, d, t, l] of TERMS) {
     const decay = l === 0 ? 0 : delta ** l;
-    const term = n * delta ** d * tau ** t * Math.exp(-decay);
-    const slope = d - l * decay;
-    first += term * slope;
-    second += term * (slope * (slope - 1) - l * l * decay);
+    sum += n * delta ** d * tau ** t * Math.exp(-decay) * (d - l * decay);
   }
-  return { first, second };
+  return sum;
 }

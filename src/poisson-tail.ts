@@ -4,7 +4,12 @@
  * so nothing overflows.
  */
 export function poissonTail(terms: number, x: number): number {
-  if (x === 0) return 1;
+  return Math.exp(logPoissonTail(terms, x));
+}
+
+/** Its logarithm, which is there where the chance itself is too small for a number. */
+export function logPoissonTail(terms: number, x: number): number {
+  if (x === 0) return 0;
   const largest = Math.min(terms - 1, Math.floor(x));
   let sum = 1;
   for (let k = largest, term = 1; k > 0; k -= 1) {
@@ -15,12 +20,7 @@ export function poissonTail(terms: number, x: number): number {
     term *= x / k;
     sum += term;
   }
-  return Math.min(1, sum * poissonTerm(largest, x));
-}
-
-/** e^{−x}·x^k/k!: the chance of exactly k events where x > 0 are expected. */
-export function poissonTerm(k: number, x: number): number {
-  return Math.exp(k * Math.log(x) - x - logFactorial(k));
+  return Math.min(0, Math.log(sum) + largest * Math.log(x) - x - logFactorial(largest));
 }
 
 /** ln n!, by adding up: n stays at most a thousand here. */

@@ -4,18 +4,16 @@
  */
 
 import { above0, atLeast0, wholeFrom1 } from "./limits";
-import { poissonTail, poissonTerm } from "./poisson-tail";
+import { logPoissonTail, poissonTail } from "./poisson-tail";
 import { ANY_FLOW, FLOW, LENGTH, OXYGEN, TIME } from "./quantity";
 import { amount, Refusal, rule } from "./refusal";
+import { rootBetween } from "./root";
 
 /** Oxygen in dry air by volume, ppm. */
 export const AIR_PPM = 209_500;
 /** A common target for stainless tube, ppm. */
 export const COMMON_TARGET_PPM = 50;
 const MOST_CELLS = 1000;
-/** Bisection alone needs about fifty steps to close the bracket to the last bit. */
-const MOST_STEPS = 200;
-const CLOSE = 1e-15;
 
 /** Gas volume of the purged length of bore, m³: π/4·d²·L. Geometry. */
 export function purgeVolume(bore: number, length: number): number {
@@ -53,24 +51,14 @@ export function purgeChanges(ppm: number, supplyPpm: number, cells: number): num
   return changesTo(left, cells);
 }
 
-/** Solves poissonTail(cells, cells·n) = left for n: Newton on the logarithm, kept inside a bracket. */
+/**
+ * Solves poissonTail(cells, cells·n) = left for n, in logarithms of both. One cell needs −ln left; what mixes in more
+ * cells needs no more than one change beyond that, and no less than its share by cells.
+ */
 function changesTo(left: number, cells: number): number {
-  if (cells === 1) return -Math.log(left);
   const goal = Math.log(left);
-  let low = 0;
-  let high = 1 - goal;
-  let n = 1;
-  for (let step = 0; step < MOST_STEPS && high - low > CLOSE * high; step += 1) {
-    const tail = poissonTail(cells, cells * n);
-    const miss = Math.log(tail) - goal;
-    if (miss > 0) low = n;
-    else high = n;
-    const slope = (-cells * poissonTerm(cells - 1, cells * n)) / tail;
-    const newton = n - miss / slope;
-    if (Math.abs(newton - n) <= CLOSE * n) return newton;
-    n = newton > low && newton < high ? newton : (low + high) / 2;
-  }
-  return n;
+  const miss = (logN: number): number => logPoissonTail(cells, cells * Math.exp(logN)) - goal;
+  return Math.exp(rootBetween(miss, Math.log(-goal / (2 * cells)), Math.log(1 - goal)));
 }
 
 /** Seconds to bring the bore down to `ppm`: changes × volume / flow. */

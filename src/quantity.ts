@@ -14,7 +14,6 @@ interface Scale {
 }
 
 export interface Quantity {
-  readonly name: string;
   readonly US: Scale;
   readonly SI: Scale;
 }
@@ -23,13 +22,13 @@ function scale(unit: string, times = 1, over = 1, offset = 0): Scale {
   return { unit, times, over, offset };
 }
 
-function quantity(name: string, us: Scale, si: Scale): Quantity {
-  return { name, US: us, SI: si };
+function quantity(us: Scale, si: Scale): Quantity {
+  return { US: us, SI: si };
 }
 
-function sameInBoth(name: string, unit: string, times = 1, over = 1): Quantity {
+function sameInBoth(unit: string, times = 1, over = 1): Quantity {
   const only = scale(unit, times, over);
-  return quantity(name, only, only);
+  return quantity(only, only);
 }
 
 /** The international foot and pound, exact by definition (NIST SP 811). */
@@ -43,40 +42,40 @@ const PSI = (POUND * STANDARD_GRAVITY) / 0.0254 ** 2;
 const INCH_OF_WATER = 249.088_91;
 
 /** Base unit m. */
-export const LENGTH = quantity("length", scale("in", 254, 10_000), scale("mm", 1, 1000));
+export const LENGTH = quantity(scale("in", 254, 10_000), scale("mm", 1, 1000));
 /** Surface speed of the arc, base unit m/s. */
-export const SPEED = quantity("travel speed", scale("in/min", 254, 600_000), scale("mm/min", 1, 60_000));
+export const SPEED = quantity(scale("in/min", 254, 600_000), scale("mm/min", 1, 60_000));
 /** Base unit m³/s. */
-export const FLOW = quantity("gas flow", scale("ft³/h", CUBIC_FOOT, 3600), scale("L/min", 1, 60_000));
+export const FLOW = quantity(scale("ft³/h", CUBIC_FOOT, 3600), scale("L/min", 1, 60_000));
 /** Base unit m³. */
-export const VOLUME = quantity("gas volume", scale("ft³", CUBIC_FOOT), scale("L", 1, 1000));
+export const VOLUME = quantity(scale("ft³", CUBIC_FOOT), scale("L", 1, 1000));
 /** Pressure in the bore above the room, base unit Pa. */
-export const BORE_PRESSURE = quantity("bore pressure", scale("inH₂O", INCH_OF_WATER), scale("mbar", 100));
+export const BORE_PRESSURE = quantity(scale("inH₂O", INCH_OF_WATER), scale("mbar", 100));
 /** Gauge pressure of a cylinder, base unit Pa. */
-export const CYLINDER_PRESSURE = quantity("gauge pressure", scale("psi", PSI), scale("bar", 100_000));
+export const CYLINDER_PRESSURE = quantity(scale("psi", PSI), scale("bar", 100_000));
 /** Base unit J/m. */
-export const HEAT_INPUT = quantity("heat input", scale("kJ/in", 10_000_000, 254), scale("kJ/mm", 1_000_000));
+export const HEAT_INPUT = quantity(scale("kJ/in", 10_000_000, 254), scale("kJ/mm", 1_000_000));
 /** Base unit K, on the absolute scale. */
-export const TEMPERATURE = quantity("temperature", scale("°F", 5, 9, 459.67), scale("°C", 1, 1, 273.15));
+export const TEMPERATURE = quantity(scale("°F", 5, 9, 459.67), scale("°C", 1, 1, 273.15));
 /** A rise or a difference, base unit K. */
-export const TEMPERATURE_RISE = quantity("temperature rise", scale("°F", 5, 9), scale("°C"));
+export const TEMPERATURE_RISE = quantity(scale("°F", 5, 9), scale("°C"));
 
-export const TIME = sameInBoth("time", "s");
+export const TIME = sameInBoth("s");
 /** The length of a shift, base unit s. */
-export const DURATION = sameInBoth("duration", "h", 3600);
-export const CURRENT = sameInBoth("current", "A");
-export const VOLTAGE = sameInBoth("voltage", "V");
-export const ENERGY = sameInBoth("energy", "J");
+export const DURATION = sameInBoth("h", 3600);
+export const CURRENT = sameInBoth("A");
+export const VOLTAGE = sameInBoth("V");
+export const ENERGY = sameInBoth("J");
 /** Base unit turns per second. */
-export const ROTATION = sameInBoth("rotation", "rpm", 1, 60);
-export const FREQUENCY = sameInBoth("frequency", "Hz");
-export const ANGLE = sameInBoth("angle", "°");
+export const ROTATION = sameInBoth("rpm", 1, 60);
+export const FREQUENCY = sameInBoth("Hz");
+export const ANGLE = sameInBoth("°");
 /** Oxygen in gas by volume, parts per million. */
-export const OXYGEN = sameInBoth("oxygen", "ppm");
-export const SHARE = sameInBoth("share", "");
+export const OXYGEN = sameInBoth("ppm");
+export const SHARE = sameInBoth("");
 /** A flow where only a ratio counts: any unit, the same throughout. */
-export const ANY_FLOW = sameInBoth("gas flow", "");
-export const COUNT = sameInBoth("count", "");
+export const ANY_FLOW = sameInBoth("");
+export const COUNT = sameInBoth("");
 
 /** Written value → base SI. */
 export function toBase(written: number, of: Quantity, units: Units): number {

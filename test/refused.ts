@@ -259,6 +259,10 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ['=BEAD.GAS_METER(10, "XE")', '#VALUE! gas = "XE": must be one of AR, N2, HE, AIR'],
 
   [
+    "=BEAD.AMPS_MELT(0.019, 5)",
+    "#VALUE! volts = left out: give the arc voltage; it is estimated only for a wall of 0.0193701 in to 0.21622 in",
+  ],
+  [
     "=BEAD.AMPS_MELT(0.3, 5)",
     "#VALUE! volts = left out: give the arc voltage; it is estimated only for a wall of 0.0193701 in to 0.21622 in",
   ],

@@ -4,18 +4,14 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 
-import { parseCall } from "./example.mjs";
 import { root } from "./project.mjs";
 import { GAP, refusalRules } from "./refusal-rules.mjs";
+import { saidBy } from "./refused-call.mjs";
 
-/**
- * `says`: the code and sentence of a refusal, or the remark or text of an answer that tells of one.
- * @typedef {{ call: string, cells?: readonly unknown[], says: string }} Example
- * @typedef {(id: string) => ((...cells: unknown[]) => unknown) | undefined} FormulaById
- */
+/** @typedef {import("./refused-call.mjs").Example} Example */
+/** @typedef {import("./refused-call.mjs").FormulaById} FormulaById */
 
 export const REFUSALS_PAGE = path.join(root, "docs", "refusals.md");
-const REMARK = 4;
 
 /**
  * The page; throws where a rule has no example or an example does not say what is stated.
@@ -32,27 +28,6 @@ export function refusalsPage(examples, formulaById) {
   );
   if (wrong.length > 0) throw new Error(`The refusals are not right:\n  ${wrong.join("\n  ")}`);
   return page(groups);
-}
-
-/** @param {Example} example @param {FormulaById} formulaById @returns {string} */
-export function saidBy({ call, cells }, formulaById) {
-  const id = /^=BEAD\.([A-Z0-9_]+)\(/.exec(call)?.[1] ?? "";
-  const formula = formulaById(id);
-  if (formula === undefined) return `there is no formula ${id}`;
-  try {
-    const answer = formula(...(cells ?? asHost(call)));
-    return String(Array.isArray(answer) ? answer[0][REMARK] : answer);
-  } catch (problem) {
-    const { code, message } = /** @type {{ code?: string, message: string }} */ (problem);
-    return `${code ?? "broken"} ${message}`;
-  }
-}
-
-/** The cells of a typed call as a host hands them over: REASON takes all after the first as ranges. @param {string} call */
-function asHost(call) {
-  const { id, args } = parseCall(call);
-  if (id !== "REASON") return args;
-  return [args[0], args.slice(1).map((cell) => (Array.isArray(cell) ? cell : [[cell]]))];
 }
 
 /** Rules of the same words are one; each example stands under the rule that says most of its sentence. @param {readonly Example[]} examples */

@@ -10,7 +10,7 @@ import { amount, Refusal, rule } from "../refusal";
 import { wattsPerAmp } from "./arc";
 import { ierfc } from "./error-function";
 import { arcSpeed } from "./plate";
-import { rootBetween } from "./root";
+import { rootBetween } from "../root";
 
 export interface HeatedTube {
   readonly od: number;

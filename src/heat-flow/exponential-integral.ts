@@ -16,19 +16,18 @@ export function scaledE1(x: number): number {
   return 1 / denominator;
 }
 
-/** E₁(x) for x > 0. */
+/** E₁(x) for x > 0, infinity too. */
 export function e1(x: number): number {
   return Math.exp(-x) * scaledE1(x);
 }
 
 /**
- * ∫ e^(−c/u)/u du from `from` to `to`, 0 ≤ from ≤ to, c ≥ 0: E₁(c/to) − E₁(c/from), and plain ln(to/from) where c is
- * nothing. Near there the logarithms are taken off each other first.
+ * ∫ e^(−c/u)/u du from `from` to `to`, 0 ≤ from ≤ to, c ≥ 0, not both c and from 0: E₁(c/to) − E₁(c/from), where E₁ of
+ * infinity is 0, and plain ln(to/from) where c is nothing. Near there the logarithms are taken off each other first.
  */
 export function decayIntegral(c: number, from: number, to: number): number {
-  if (from > 0 && c / from <= SERIES_UP_TO) return Math.log(to / from) + entire(c / to) - entire(c / from);
-  if (to <= 0) return 0;
-  return e1(c / to) - (from > 0 ? e1(c / from) : 0);
+  if (c / from <= SERIES_UP_TO) return Math.log(to / from) + entire(c / to) - entire(c / from);
+  return e1(c / to) - e1(c / from);
 }
 
 /** ∫₀ˣ (1 − e^−s)/s ds = E₁(x) + ln x + γ for small x: Abramowitz & Stegun 5.1.11. */

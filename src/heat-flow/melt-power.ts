@@ -9,7 +9,7 @@ import { amount, Refusal, rule } from "../refusal";
 import { scaledBesselK } from "./bessel";
 import type { Plate } from "./plate";
 import { arcSpeed, fusedWidth, WIDTHS } from "./plate";
-import { rootBetween } from "./root";
+import { rootBetween } from "../root";
 
 /** A place on the widest line of the isotherms, told by x = λr there. */
 interface Widest {

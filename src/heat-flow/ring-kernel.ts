@@ -38,7 +38,6 @@ export function roundTheRingOver(peclet: number, x: number, from: number, to: nu
 
 function asImages(peclet: number, x: number, from: number, to: number): number {
   let sum = 0;
-  if (from === to) return sum;
   for (const n of images(x, Math.sqrt((NEGLIGIBLE * to) / peclet))) {
     sum += decayIntegral(peclet * (x + n) * (x + n), from, to);
   }

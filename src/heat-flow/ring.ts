@@ -56,10 +56,10 @@ function stepsPerTurn(peclet: number): number {
   return Math.ceil(Math.max(STEPS_TO_FIRST_HEAT / peclet, STEPS_TO_BELL * Math.sqrt(peclet), FEWEST_STEPS));
 }
 
-/** The course at a time, by the cubic through the four nearest points. */
+/** The course at a time up to its last turn, by the cubic through the four nearest points. */
 export function powerAt({ step, powers }: Course, time: number): number {
   const place = time / step;
-  const first = Math.min(Math.max(Math.floor(place) - 1, 0), powers.length - 4);
+  const first = Math.max(Math.floor(place) - 1, 0);
   const s = place - first;
   return (
     (-element(powers, first) * (s - 1) * (s - 2) * (s - 3)) / 6 +

@@ -3,7 +3,7 @@
 import { scaledE1 } from "./exponential-integral";
 import { dimensionlessWidth, meltResistance } from "./melt-power";
 import type { Plate } from "./plate";
-import { rootBetween } from "./root";
+import { rootBetween } from "../root";
 
 /**
  * Seconds a standing line source of the bead's own power needs to melt out to half its width:

@@ -2,7 +2,7 @@
 
 import type { FormulaHelp, ParameterHelp } from "../../functions/catalogue";
 import { HELP } from "../../functions/catalogue";
-import { unitOf } from "../../src/quantity";
+import { TEMPERATURE, unitOf } from "../../src/quantity";
 import { exampleWith, quantityIn, refusal } from "../bead";
 
 /** The words an argument may be, by its name: the terms the formulas are known by. */
@@ -139,9 +139,7 @@ describe("units", () => {
 });
 
 describe("below 0", () => {
-  const noTemperature = numbers.filter(
-    ({ parameter }) => quantityIn(parameter.description)?.name !== "temperature",
-  );
+  const noTemperature = numbers.filter(({ parameter }) => quantityIn(parameter.description) !== TEMPERATURE);
 
   test.each(titled(noTemperature))("%s", (_, place) => {
     const { about, parameter, index } = place;

@@ -18,13 +18,15 @@ describe("a size is read as people type it", () => {
         1.9,
         [" 1-1/2 ", "NPS 1-1/2", "nps 1.5", "1 1/2 inch", "1 1⁄2", "1½″", "1-1/2 INCHES", "1-2/4", "3/2"],
       ],
-      [0.84, ["1/2", 0.5, "0.5", ".5", "½", '1/2"', "1/2in", "½ in", "2/4"]],
+      [0.84, ["1/2", 0.5, "0.5", ".5", ".50", "½", '1/2"', "1/2in", "½ in", "2/4", "10/20", "1 / 2"]],
+      // As long as a size may be with its blanks: forty signs.
+      [0.84, [`${" ".repeat(37)}1/2`]],
       [2.375, [2, "2", "2 in", '2"', "2.0", "NPS2", "2''"]],
       [0.405, ["1/8", 0.125, "⅛"]],
       [0.675, ["3/8", 0.375, "⅜"]],
       [1.05, ["3/4", 0.75, "¾"]],
       [1.66, ["1-1/4", 1.25, "1¼"]],
-      [12.75, [12, "12 in"]],
+      [12.75, [12, "12 in", "12.0"]],
     ])("%d in outside: %j", (od, typed) => {
       typed.forEach((nps) => {
         expect([nps, Math.abs(number("PIPE_OD", nps) - od) < 1e-12]).toEqual([nps, true]);
@@ -73,6 +75,11 @@ describe("refusals", () => {
     [["DN50"], '#VALUE! nps = "DN50": DN sizes are not read; DN 50 is NPS 2'],
     [["dn 15"], '#VALUE! nps = "dn 15": DN sizes are not read; DN 15 is NPS 1/2'],
     [["DN 60"], '#VALUE! nps = "DN 60": DN sizes are not read; give the nominal pipe size in inches'],
+    [["DN50x"], `#VALUE! nps = "DN50x": ${SHAPE}`],
+    [["xDN50"], `#VALUE! nps = "xDN50": ${SHAPE}`],
+    [["2NPS"], `#VALUE! nps = "2NPS": ${SHAPE}`],
+    [["1”2"], `#VALUE! nps = "1”2": ${SHAPE}`],
+    [["10-1/2"], `#N/A nps = "10-1/2": is not in this table; it has ${SIZES}`],
     [[7], `#N/A nps = "7": is not in this table; it has ${SIZES}`],
     [["1/3"], `#N/A nps = "1/3": is not in this table; it has ${SIZES}`],
     [[2.375], `#N/A nps = "2.375": is not in this table; it has ${SIZES}`],
@@ -84,6 +91,15 @@ describe("refusals", () => {
     [["1/2/2024"], `#VALUE! nps = "1/2/2024": ${DATE}`],
     [["2.1.2024"], `#VALUE! nps = "2.1.2024": ${DATE}`],
     [["2024-01-02"], `#VALUE! nps = "2024-01-02": ${DATE}`],
+    [["10/12/2024"], `#VALUE! nps = "10/12/2024": ${DATE}`],
+    [["10.12.2024"], `#VALUE! nps = "10.12.2024": ${DATE}`],
+    [["2024-10-12"], `#VALUE! nps = "2024-10-12": ${DATE}`],
+    [["no 1/2/2024"], `#VALUE! nps = "no 1/2/2024": ${SHAPE}`],
+    [["1/2/2024 or so"], `#VALUE! nps = "1/2/2024 or so": ${SHAPE}`],
+    [["no 2.1.2024"], `#VALUE! nps = "no 2.1.2024": ${SHAPE}`],
+    [["2.1.2024 or so"], `#VALUE! nps = "2.1.2024 or so": ${SHAPE}`],
+    [["no 2024-01-02"], `#VALUE! nps = "no 2024-01-02": ${SHAPE}`],
+    [[110_000], `#VALUE! nps = "110000": ${DATE}`],
     [[36_000], `#VALUE! nps = "36000": ${DATE}`],
     [[35_999], `#N/A nps = "35999": is not in this table; it has ${SIZES}`],
     [[110_001], `#N/A nps = "110001": is not in this table; it has ${SIZES}`],
@@ -100,6 +116,32 @@ describe("refusals", () => {
     expect(refusal("PIPE_OD", ...cells)).toBe(sentence);
   });
 
+  // DN beside NPS in ASME B36.10M, from memory.
+  test.each([
+    [6, "1/8"],
+    [8, "1/4"],
+    [10, "3/8"],
+    [15, "1/2"],
+    [20, "3/4"],
+    [25, "1"],
+    [32, "1-1/4"],
+    [40, "1-1/2"],
+    [50, "2"],
+    [65, "2-1/2"],
+    [80, "3"],
+    [90, "3-1/2"],
+    [100, "4"],
+    [125, "5"],
+    [150, "6"],
+    [200, "8"],
+    [250, "10"],
+    [300, "12"],
+  ])("DN %d is told as NPS %s", (dn, nps) => {
+    expect(refusal("PIPE_OD", `DN ${String(dn)}`)).toBe(
+      `#VALUE! nps = "DN ${String(dn)}": DN sizes are not read; DN ${String(dn)} is NPS ${nps}`,
+    );
+  });
+
   test.each([
     [
       ["1/4", "5S"],
@@ -111,6 +153,10 @@ describe("refusals", () => {
     ],
     [[2, 160], '#N/A schedule = "160": is not in this table; it has 5S, 10S, 40S, 80S, 5, 10, 40, 80'],
     [[2, "STD"], '#N/A schedule = "STD": is not in this table; it has 5S, 10S, 40S, 80S, 5, 10, 40, 80'],
+    [
+      [2, "40 sch"],
+      '#N/A schedule = "40 sch": is not in this table; it has 5S, 10S, 40S, 80S, 5, 10, 40, 80',
+    ],
     [[2, ""], "#VALUE! schedule = blank: needs a text"],
     [[2, false], "#VALUE! schedule = FALSE: must be a text"],
     [[45_293, 40], `#VALUE! nps = "45293": ${DATE}`],

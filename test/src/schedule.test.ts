@@ -10,6 +10,11 @@ const TUBES = [
   [12.7, 1.24, "C70600", "SI"],
 ] as const;
 
+test("the pulse rate is told in hertz", () => {
+  const rate = table("SCHEDULE", 1, 0.065).find(([label]) => label === "Pulse rate");
+  expect(rate?.[2]).toBe("Hz");
+});
+
 function reader(rows: (number | string | boolean)[][]): (label: string) => number {
   return (label) => {
     const value = rows.find((row) => row[0] === label)?.[1];

@@ -13,14 +13,17 @@ function limits(id: string): Map<string, string[]> {
   return argumentLimits(about, new Map([[id, call]]));
 }
 
-test.each(TWO_UNITS.map((of) => [of.name, of] as const))("%s is converted as src/ converts it", (_, of) => {
-  const description = `Something, ${of.US.unit} | ${of.SI.unit}`;
-  for (const written of [1, 212]) {
-    const other = fromBase(toBase(written, of, "US"), of, "SI");
-    expectNear(inOtherUnits(written, description, "US") as number, other, 1e-8);
-    expectNear(inOtherUnits(other, description, "SI") as number, written, 1e-8);
-  }
-});
+test.each(TWO_UNITS.map((of) => [of.US.unit, of] as const))(
+  "%s is converted as src/ converts it",
+  (_, of) => {
+    const description = `Something, ${of.US.unit} | ${of.SI.unit}`;
+    for (const written of [1, 212]) {
+      const other = fromBase(toBase(written, of, "US"), of, "SI");
+      expectNear(inOtherUnits(written, description, "US") as number, other, 1e-8);
+      expectNear(inOtherUnits(other, description, "SI") as number, written, 1e-8);
+    }
+  },
+);
 
 test("no pair is of another quantity than those of src/", () => {
   expect(UNIT_PAIRS.map(({ US }) => US).sort()).toEqual(TWO_UNITS.map((of) => of.US.unit).sort());
