@@ -56,11 +56,9 @@ export class Refusal extends Error {
 }
 
 function digitsOf({ value, rule: parts }: Refusal, units: Units): number {
-  const limits = parts.filter((part) => typeof part !== "string");
-  if (limits.length === 0) return DIGITS[0];
   const tells = (few: number): boolean => {
     const told = shown(value, units, few);
-    return limits.every((one) => shown(one, units, few) !== told);
+    return parts.every((part) => shown(part, units, few) !== told);
   };
   return DIGITS.find(tells) ?? DIGITS[0];
 }

@@ -289,6 +289,12 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     "=BEAD.AMPS_SECTORS(0.25, 0.035, 10, 4, 0, 0, 1)",
     "#N/A speed = 10 in/min: the tube's own heat melts it ahead of the arc 306° into the rotation; go faster, lap less or aim at a narrower bead",
   ],
+  ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 4, 0, 3601)", "#VALUE! dwell = 3601 s: must be between 0 s and 3600 s"],
+  // By hand: 0.02·4·5.848e-6 m²/s/(π·0.935 mm) = 9.556 mm/min.
+  [
+    '=BEAD.AMPS_SECTORS(1, 0.065, 0.07, , , , , , , , , "SI")',
+    "#VALUE! speed = 0.07 mm/min: must be between 9.55624 mm/min and 4778120 mm/min",
+  ],
   ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 361)", "#VALUE! sectors = 361: must be a whole number from 1 to 360"],
   ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 4, 1081)", "#VALUE! overlap = 1081°: must be between 0° and 1080°"],
   [

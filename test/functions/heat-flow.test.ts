@@ -202,6 +202,11 @@ test.each([
     [0.065, 5, "", "", "", "", -500],
     "#VALUE! preheat = -500 °F: must be above absolute zero, -459.67 °F",
   ],
+  [
+    "AMPS_MELT",
+    [1.65, 130, "", "", "", "", -273.15, "SI"],
+    "#VALUE! preheat = -273.15 °C: must be above absolute zero, -273.15 °C",
+  ],
   ["AMPS_MELT", [0.065, 5, "", "", "", "", "", "metric"], '#VALUE! units = "metric": must be one of US, SI'],
   [
     "AMPS_MELT",

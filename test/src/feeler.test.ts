@@ -94,6 +94,18 @@ describe(evidence("FEELER_STACK", BY_HAND, "sums of a few leaves and the order o
       [0.05, [[0.04, 0.03, 0.022, 0.008]], 0.002],
       [0.04, 0.008],
     ],
+    ["one leaf after two that are nearer", [0.05, [[0.051, 0.03, 0.02]], 0.001], [0.051]],
+    [
+      "two leaves before three with a thicker one",
+      [0.01, [[0.006, 0.005, 0.005, 0.003, 0.001]], 0],
+      [0.005, 0.005],
+    ],
+    [
+      "two leaves before four with a thicker one",
+      [0.01, [[0.006, 0.005, 0.005, 0.002, 0.001, 0.001]], 0],
+      [0.005, 0.005],
+    ],
+    ["of one first leaf, the thicker second", [0.01, [[0.006, 0.005, 0.003]], 0.001], [0.006, 0.005]],
     ["two leaves of one thickness are two leaves", [0.02, [[0.01, 0.01]], 0], [0.01, 0.01]],
     ["blank cells are no leaves", [0.02, [[0.01], [null], [""], [0.01]], 0], [0.01, 0.01]],
   ])("%s", (_, cells, leaves) => {

@@ -15,4 +15,5 @@ test.each(PROPERTIES)("%s", (_, { value, standing, source }) => {
   expect(["published", "memory", "estimate"]).toContain(standing);
   expect(source).toMatch(/^[a-z0-9]/i);
   expect(source).not.toContain("()");
+  expect(source).toBe(source.trim());
 });
