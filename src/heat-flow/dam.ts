@@ -7,10 +7,10 @@ import { above0, atLeast0, temperature, tube } from "../limits";
 import type { Material } from "../material";
 import { CURRENT, LENGTH, TEMPERATURE, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
+import { rootBetween } from "../root";
 import { wattsPerAmp } from "./arc";
 import { ierfc } from "./error-function";
 import { arcSpeed } from "./plate";
-import { rootBetween } from "../root";
 
 export interface HeatedTube {
   readonly od: number;

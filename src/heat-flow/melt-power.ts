@@ -6,10 +6,10 @@
 import { above0 } from "../limits";
 import { CURRENT } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
+import { rootBetween } from "../root";
 import { scaledBesselK } from "./bessel";
 import type { Plate } from "./plate";
 import { arcSpeed, fusedWidth, WIDTHS } from "./plate";
-import { rootBetween } from "../root";
 
 /** A place on the widest line of the isotherms, told by x = λr there. */
 interface Widest {

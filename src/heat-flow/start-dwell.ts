@@ -1,9 +1,9 @@
 /** How long the arc stands still before it travels. */
 
+import { rootBetween } from "../root";
 import { scaledE1 } from "./exponential-integral";
 import { dimensionlessWidth, meltResistance } from "./melt-power";
 import type { Plate } from "./plate";
-import { rootBetween } from "../root";
 
 /**
  * Seconds a standing line source of the bead's own power needs to melt out to half its width:
