@@ -12,7 +12,7 @@ const HEADINGS = [
   "to °",
   "mean A",
   "share",
-  '="tube warmer ahead of the arc, "&IF({sheet_units}="SI","°C","°F")',
+  '="tube warmer ahead, "&IF({sheet_units}="SI","°C","°F")',
   "peak A",
   "back A",
   '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
