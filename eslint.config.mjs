@@ -85,16 +85,16 @@ export default ts.config(
     },
   },
   {
-    files: ["taskpane/templates/**/*.ts"],
+    files: ["taskpane/sheets/**/*.ts"],
     rules: noImport(
-      ["functions", "/host/", "/bench/", "/pane/"],
+      ["functions", "/hosts/", "/pane/", "/files/"],
       "a template is data: it knows no host, page or formula code",
     ),
   },
   {
-    files: ["taskpane/pane/**/*.ts", "taskpane/host/**/*.ts"],
+    files: ["taskpane/pane/**/*.ts", "taskpane/hosts/*.ts", "taskpane/hosts/excel/**/*.ts"],
     rules: noImport(
-      ["/bench/", "/xlsx/", "^hucre", "^fflate"],
+      ["/browser/", "/files/", "^hucre", "^fflate"],
       "what runs in Excel carries neither the browser sheet nor the file writer",
     ),
   },

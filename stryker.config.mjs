@@ -1,7 +1,7 @@
 /**
  * Mutation testing of src/: does a test fail when the code is made wrong? `npm run mutate` takes an hour and a
  * half; a second run asks only about what changed. A few files with the tests that are about them take minutes:
- * `RINGBEAD_TESTS=feeler npx stryker run --mutate src/feeler.ts`, then `node tools/mutation.mjs` with the reports.
+ * `RINGBEAD_TESTS=feeler npx stryker run --mutate src/gap/feeler.ts`, then `node tools/mutation.mjs` with the reports.
  */
 
 import { generate } from "./tools/generate.mjs";

@@ -21,8 +21,8 @@ import { bundle } from "./webpack.mjs";
 /** Files that go into dist/ as they are. */
 const COPIES = {
   "taskpane/pane/pane.css": "pane.css",
-  "taskpane/pane/help.css": "help.css",
-  "taskpane/bench/index.html": "sheet/index.html",
+  "docs/help/help.css": "help.css",
+  "taskpane/hosts/browser/index.html": "sheet/index.html",
   "manifest/icon-16.png": "icon-16.png",
   "manifest/icon-32.png": "icon-32.png",
   "manifest/icon-64.png": "icon-64.png",
@@ -44,11 +44,11 @@ export async function build(url = DEVELOPMENT_URL, say = console.log) {
   mkdirSync(path.join(dist, "figures"));
   for (const figure of figures().keys()) {
     copyFileSync(
-      path.join(root, "taskpane", "help", "figures", `${figure}.svg`),
+      path.join(root, "docs", "help", "figures", `${figure}.svg`),
       path.join(dist, "figures", `${figure}.svg`),
     );
   }
-  write("taskpane.html", filledIn("taskpane/pane/taskpane.html", url));
+  write("taskpane.html", filledIn("taskpane/hosts/excel/taskpane.html", url));
   const manifest = writeManifest(url);
   write("manifest.xml", manifest);
   for (const [from, to] of Object.entries(COPIES)) copyFileSync(path.join(root, from), path.join(dist, to));

@@ -34,8 +34,9 @@ const REQUIRED_TAGS = ["validity", "source", "example"];
  * @param {string} folder where the formulas are
  */
 export async function readMetadata(helpPage, folder = path.join(root, "functions")) {
-  const files = readdirSync(folder)
+  const files = readdirSync(folder, { recursive: true, encoding: "utf8" })
     .filter((name) => name.endsWith(".ts"))
+    .sort((a, b) => path.basename(a).localeCompare(path.basename(b)))
     .map((name) => path.join(folder, name));
   const generated = await generateCustomFunctionsMetadata(files, false);
   if (generated.errors.length > 0) return refused(generated.errors);
@@ -210,7 +211,11 @@ function associations(functions) {
   const files = [...new Set(functions.map(({ sourceFileName }) => sourceFileName))].sort();
   const imports = files.map((file) => {
     const names = functions.filter((one) => one.sourceFileName === file).map((one) => one.functionName);
-    return `import { ${names.join(", ")} } from "../functions/${path.basename(file, ".ts")}";`;
+    const place = path
+      .relative(path.join(root, "functions"), file)
+      .replace(/\.ts$/, "")
+      .replaceAll("\\", "/");
+    return `import { ${names.join(", ")} } from "../functions/${place}";`;
   });
   return [
     `import { offer } from "../functions/catalogue";`,

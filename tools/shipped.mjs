@@ -16,7 +16,7 @@ export const SHIPPED = [
   {
     name: "font-awesome",
     // The package brings no text of its licences.
-    text: "taskpane/bench/font-awesome-licence.txt",
+    text: "taskpane/hosts/browser/font-awesome-licence.txt",
     copy: "sheet/font-awesome-licence.txt",
   },
   { ...packaged("rbush"), inside: "@odoo/o-spreadsheet" },

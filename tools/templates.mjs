@@ -35,7 +35,7 @@ async function bundled() {
     mode: "none",
     target: "node",
     context: root,
-    entry: "./taskpane/bench/files.ts",
+    entry: "./taskpane/hosts/browser/files.ts",
     output: { path: folder, filename: "files.cjs", library: { type: "commonjs2" } },
     resolve: { extensions: [".ts", ".js"], alias },
     module: { rules: [typescript] },

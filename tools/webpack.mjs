@@ -58,7 +58,7 @@ export const bundles = [
   {
     ...common,
     name: "pane",
-    entry: { taskpane: "./taskpane/pane/excel.ts", listen: "./taskpane/pane/listen.ts" },
+    entry: { taskpane: "./taskpane/hosts/excel/entry.ts", listen: "./taskpane/hosts/excel/listen.ts" },
     output: { path: dist, filename: "[name].js" },
     module: { rules: [typescript] },
   },
@@ -66,7 +66,7 @@ export const bundles = [
     ...common,
     name: "browser sheet",
     resolve: { ...common.resolve, alias },
-    entry: "./taskpane/bench/page.ts",
+    entry: "./taskpane/hosts/browser/page.ts",
     output: {
       path: path.join(dist, "sheet"),
       filename: "sheet.js",

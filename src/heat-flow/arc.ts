@@ -1,6 +1,6 @@
 /** The arc between the power a weld needs and the current on the dial. */
 
-import { COMMON_ALLOWANCE, arcVolts, standoff } from "../electrode";
+import { COMMON_ALLOWANCE, arcVolts, standoff } from "../gap/electrode";
 import { above0, between, shareAbove0 } from "../limits";
 import { LENGTH, SHARE, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";

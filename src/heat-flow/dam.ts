@@ -4,12 +4,12 @@
  */
 
 import { above0, atLeast0, temperature, tube } from "../limits";
-import type { Material } from "../material";
+import type { Material } from "../metal/material";
 import { CURRENT, LENGTH, TEMPERATURE, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
-import { rootBetween } from "../root";
+import { rootBetween } from "../numerics/root";
 import { wattsPerAmp } from "./arc";
-import { ierfc } from "./error-function";
+import { ierfc } from "../numerics/error-function";
 import { arcSpeed } from "./plate";
 
 export interface HeatedTube {

@@ -6,8 +6,8 @@
 import { above0 } from "../limits";
 import { CURRENT } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
-import { rootBetween } from "../root";
-import { scaledBesselK } from "./bessel";
+import { rootBetween } from "../numerics/root";
+import { scaledBesselK } from "../numerics/bessel";
 import type { Plate } from "./plate";
 import { arcSpeed, fusedWidth, WIDTHS } from "./plate";
 

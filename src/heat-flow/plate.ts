@@ -1,8 +1,8 @@
 /** The plate that a tube wall is to the heat: what of metal, wall and warmth the heat-flow formulas need. */
 
 import { above0, between, temperature } from "../limits";
-import type { Material } from "../material";
-import { AMBIENT, meltingRise } from "../material";
+import type { Material } from "../metal/material";
+import { AMBIENT, meltingRise } from "../metal/material";
 import { LENGTH, SPEED } from "../quantity";
 
 export interface Plate {

@@ -3,8 +3,8 @@
  * travel, so that one number is left: P = v·C/(4α), large where the arc outruns its heat.
  */
 
-import { decayIntegral } from "./exponential-integral";
-import { erfc } from "./error-function";
+import { decayIntegral } from "../numerics/exponential-integral";
+import { erfc } from "../numerics/error-function";
 
 /** Where e^−c no longer counts. */
 const NEGLIGIBLE = 36;

@@ -1,6 +1,6 @@
 /** Power round a ring whose arc runs into its own heat. */
 
-import { element } from "../element";
+import { element } from "../numerics/item";
 import { roundTheRing, roundTheRingOver } from "./ring-kernel";
 
 /** One ring, by the numbers that count. */

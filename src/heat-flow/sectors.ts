@@ -1,6 +1,6 @@
 /** Current sector by sector round a tube that warms up as it is welded. */
 
-import { element } from "../element";
+import { element } from "../numerics/item";
 import { above0, atLeast0, between, tube, wholeFrom1 } from "../limits";
 import { ANGLE, LENGTH, SPEED, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";

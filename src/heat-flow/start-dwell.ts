@@ -1,7 +1,7 @@
 /** How long the arc stands still before it travels. */
 
-import { rootBetween } from "../root";
-import { scaledE1 } from "./exponential-integral";
+import { rootBetween } from "../numerics/root";
+import { scaledE1 } from "../numerics/exponential-integral";
 import { dimensionlessWidth, meltResistance } from "./melt-power";
 import type { Plate } from "./plate";
 

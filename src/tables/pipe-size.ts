@@ -1,6 +1,6 @@
 /** Nominal pipe sizes and schedules as people type them. */
 
-import { element } from "../element";
+import { element } from "../numerics/item";
 import { quotedText } from "../quoted-text";
 import { Refusal } from "../refusal";
 

@@ -1,6 +1,6 @@
 /** Explains the selected cell: which of our formulas it holds, what it gave, and the full sentence behind a refusal. */
 
-import type { Host, SelectedCell } from "../host/host";
+import type { Host, SelectedCell } from "../hosts/host";
 import { element, facts, part } from "./dom";
 import { formulasIn, signature } from "./help";
 

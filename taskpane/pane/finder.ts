@@ -1,6 +1,6 @@
 /** Finds a formula by what it is about, shows its arguments and puts its example into an empty cell. */
 
-import type { Host } from "../host/host";
+import type { Host } from "../hosts/host";
 import { button, element, facts, part } from "./dom";
 import type { FormulaHelp } from "./help";
 import { search, signature } from "./help";

@@ -1,10 +1,10 @@
 /** The task pane: the same in Excel and beside the browser sheet; all it knows of either is the host interface. */
 
 import type { Units } from "../../src/quantity";
-import type { Host } from "../host/host";
-import { TEMPLATES } from "../templates";
-import { convert } from "../templates/convert";
-import { CAUTIONS } from "../templates/cautions";
+import type { Host } from "../hosts/host";
+import { TEMPLATES } from "../sheets";
+import { convert } from "../sheets/convert";
+import { CAUTIONS } from "../sheets/cautions";
 import { button, element, part } from "./dom";
 import { formulaFinder } from "./finder";
 import { VERSION } from "./help";

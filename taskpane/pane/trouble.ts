@@ -1,6 +1,6 @@
 /** What helps when cells do not compute, and whether pane and functions are of one version. */
 
-import type { Host } from "../host/host";
+import type { Host } from "../hosts/host";
 import { button, element, part } from "./dom";
 import { VERSION } from "./help";
 

@@ -6,10 +6,10 @@ import path from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 
 import type { Units } from "../../src/quantity";
-import { fileOf } from "../../taskpane/bench/save";
-import { TEMPLATES } from "../../taskpane/templates";
-import { gas } from "../../taskpane/templates/gas";
-import { procedure } from "../../taskpane/templates/procedure";
+import { fileOf } from "../../taskpane/hosts/browser/save";
+import { TEMPLATES } from "../../taskpane/sheets";
+import { gas } from "../../taskpane/sheets/gas";
+import { procedure } from "../../taskpane/sheets/procedure";
 import { dist } from "../../tools/project.mjs";
 import type { Computed } from "../taskpane/computed";
 import { computed } from "../taskpane/computed";

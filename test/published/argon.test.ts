@@ -1,6 +1,6 @@
 /** Argon as a real gas against printed densities and compressibilities. */
 
-import { argonDensity } from "../../src/argon";
+import { argonDensity } from "../../src/gas/argon";
 import { expectPrinted, number } from "../bead";
 import { REFERENCE_LIBRARY, MEMORY, PUBLISHED, evidence } from "../evidence";
 

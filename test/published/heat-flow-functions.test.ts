@@ -1,8 +1,8 @@
 /** Printed tables of the functions that the heat flow is written in, as remembered. */
 
-import { scaledBesselK } from "../../src/heat-flow/bessel";
-import { erfc, ierfc } from "../../src/heat-flow/error-function";
-import { e1 } from "../../src/heat-flow/exponential-integral";
+import { scaledBesselK } from "../../src/numerics/bessel";
+import { erfc, ierfc } from "../../src/numerics/error-function";
+import { e1 } from "../../src/numerics/exponential-integral";
 import { expectPrinted } from "../bead";
 import { MEMORY, evidence } from "../evidence";
 

@@ -1,4 +1,4 @@
-import { scaledBesselK } from "../../src/heat-flow/bessel";
+import { scaledBesselK } from "../../src/numerics/bessel";
 import { meltPower, meltWidth } from "../../src/heat-flow/melt-power";
 import type { Plate } from "../../src/heat-flow/plate";
 import { expectPrinted } from "../bead";

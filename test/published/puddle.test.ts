@@ -1,7 +1,7 @@
 /** What the molten root can hold, and the surface tension behind it. */
 
-import { MATERIALS } from "../../src/material";
-import { blowOutPressure } from "../../src/puddle";
+import { MATERIALS } from "../../src/metal/material";
+import { blowOutPressure } from "../../src/purge/puddle";
 import { expectPrinted, number } from "../bead";
 import { BY_HAND, MEMORY, PUBLISHED, evidence } from "../evidence";
 

@@ -1,9 +1,9 @@
 /** Flow through holes, pipes and float meters against worked examples. */
 
-import { reynolds } from "../../src/bore-flow";
-import type { Gas } from "../../src/gas";
-import { meterFlow } from "../../src/gas-supply";
-import { GREATEST_VENT_PRESSURE, orificeDiameter, orificePressure } from "../../src/vent";
+import { reynolds } from "../../src/purge/bore-flow";
+import type { Gas } from "../../src/gas/gas";
+import { meterFlow } from "../../src/gas/gas-supply";
+import { GREATEST_VENT_PRESSURE, orificeDiameter, orificePressure } from "../../src/purge/vent";
 import { expectPrinted, number } from "../bead";
 import { BY_HAND, INDEPENDENT, PUBLISHED, evidence } from "../evidence";
 

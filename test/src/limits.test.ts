@@ -1,5 +1,5 @@
 import { above0, atLeast0, atMost, between, shareAbove0, tube, wholeFrom1 } from "../../src/limits";
-import { AMBIENT, MATERIALS, meltingRise } from "../../src/material";
+import { AMBIENT, MATERIALS, meltingRise } from "../../src/metal/material";
 import { LENGTH, TIME } from "../../src/quantity";
 import { Refusal } from "../../src/refusal";
 

@@ -1,7 +1,7 @@
 /** No number of a property table stands without its source. */
 
-import { GASES } from "../../src/gas";
-import { MATERIALS } from "../../src/material";
+import { GASES } from "../../src/gas/gas";
+import { MATERIALS } from "../../src/metal/material";
 import type { Sourced } from "../../src/sourced";
 
 const PROPERTIES = Object.entries({ ...MATERIALS, ...GASES }).flatMap(([of, properties]) =>

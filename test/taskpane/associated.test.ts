@@ -1,4 +1,4 @@
-import { functionsHeard, listenIn } from "../../taskpane/pane/associated";
+import { functionsHeard, listenIn } from "../../taskpane/hosts/excel/associated";
 
 test("the pane hears every function that reports in, and the host hears it unchanged", () => {
   const heardByHost: unknown[][] = [];

@@ -1,5 +1,5 @@
 import { VERSION } from "../../functions/catalogue";
-import { procedure } from "../../taskpane/templates/procedure";
+import { procedure } from "../../taskpane/sheets/procedure";
 import { openSheet } from "./open-sheet";
 
 test("repairing and recalculating leave every value as it was", async () => {

@@ -1,4 +1,4 @@
-import { cycle } from "../../taskpane/templates/cycle";
+import { cycle } from "../../taskpane/sheets/cycle";
 import { computed } from "./computed";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";

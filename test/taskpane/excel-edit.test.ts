@@ -1,6 +1,6 @@
-import { ExcelHost } from "../../taskpane/host/excel";
-import { convert } from "../../taskpane/templates/convert";
-import { procedure } from "../../taskpane/templates/procedure";
+import { ExcelHost } from "../../taskpane/hosts/excel/excel-host";
+import { convert } from "../../taskpane/sheets/convert";
+import { procedure } from "../../taskpane/sheets/procedure";
 import { FakeError, FakeExcel } from "./excel-fake";
 import { failure, hostIn } from "./excel-host";
 

@@ -1,9 +1,9 @@
 import type { Units } from "../../src/quantity";
-import { placeOf, spread } from "../../taskpane/host/addresses";
-import { LOOKS } from "../../taskpane/host/looks";
-import { TEMPLATES } from "../../taskpane/templates";
-import { procedure } from "../../taskpane/templates/procedure";
-import type { CellPlan, SheetPlan, Template } from "../../taskpane/templates/sheet";
+import { placeOf, spread } from "../../taskpane/hosts/addresses";
+import { LOOKS } from "../../taskpane/hosts/looks";
+import { TEMPLATES } from "../../taskpane/sheets";
+import { procedure } from "../../taskpane/sheets/procedure";
+import type { CellPlan, SheetPlan, Template } from "../../taskpane/sheets/sheet";
 import { FakeError, FakeExcel } from "./excel-fake";
 import { addressesIn } from "./excel-fake-objects";
 import { failure, hostIn } from "./excel-host";

@@ -3,7 +3,7 @@
 import "../../generated/associate";
 
 import { formulaById } from "../../functions/catalogue";
-import { ExcelHost } from "../../taskpane/host/excel";
+import { ExcelHost } from "../../taskpane/hosts/excel/excel-host";
 import type { FakeExcel } from "./excel-fake";
 
 /** A host that waits for nothing; how long it was asked to wait is written down. */

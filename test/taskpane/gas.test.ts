@@ -1,5 +1,5 @@
-import { gas } from "../../taskpane/templates/gas";
-import { JOINTS } from "../../taskpane/templates/gas/inputs";
+import { gas } from "../../taskpane/sheets/gas";
+import { JOINTS } from "../../taskpane/sheets/gas/inputs";
 import { computed } from "./computed";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";

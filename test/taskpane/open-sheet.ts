@@ -7,12 +7,12 @@ import { Model } from "@odoo/o-spreadsheet";
 import { formulaById } from "../../functions/catalogue";
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";
-import type { FunctionDefinition } from "../../taskpane/bench/functions-host";
-import { registerFormulas } from "../../taskpane/bench/functions-host";
-import { BrowserHost } from "../../taskpane/host/browser";
-import type { Form } from "../../taskpane/templates/convert";
-import { convert } from "../../taskpane/templates/convert";
-import type { Template } from "../../taskpane/templates/sheet";
+import type { FunctionDefinition } from "../../taskpane/hosts/browser/functions-host";
+import { registerFormulas } from "../../taskpane/hosts/browser/functions-host";
+import { BrowserHost } from "../../taskpane/hosts/browser/browser-host";
+import type { Form } from "../../taskpane/sheets/convert";
+import { convert } from "../../taskpane/sheets/convert";
+import type { Template } from "../../taskpane/sheets/sheet";
 
 type Value = string | number | boolean;
 

@@ -1,6 +1,6 @@
 /** A procedure sheet for what cannot be: nothing that waits shows a number, and the checks name what to mend. */
 
-import { procedure } from "../../taskpane/templates/procedure";
+import { procedure } from "../../taskpane/sheets/procedure";
 import { computed } from "./computed";
 import { openSheet } from "./open-sheet";
 

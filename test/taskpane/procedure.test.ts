@@ -1,5 +1,5 @@
-import { DESIGNATIONS } from "../../src/material";
-import { procedure } from "../../taskpane/templates/procedure";
+import { DESIGNATIONS } from "../../src/metal/material";
+import { procedure } from "../../taskpane/sheets/procedure";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";
 import { number } from "../bead";

@@ -1,6 +1,6 @@
-import type { SnapshotCell } from "../../taskpane/xlsx/snapshot";
-import type { Stored } from "../../taskpane/xlsx/stored";
-import { storedFormula } from "../../taskpane/xlsx/stored";
+import type { SnapshotCell } from "../../taskpane/files/sheet-state";
+import type { Stored } from "../../taskpane/files/stored";
+import { storedFormula } from "../../taskpane/files/stored";
 
 const VOCABULARY = {
   names: new Map([["wall__3", "wall"]]),

@@ -1,7 +1,7 @@
 import type { Units } from "../../src/quantity";
-import { addressOf, placeOf } from "../../taskpane/host/addresses";
-import { TEMPLATES } from "../../taskpane/templates";
-import type { SheetPlan } from "../../taskpane/templates/sheet";
+import { addressOf, placeOf } from "../../taskpane/hosts/addresses";
+import { TEMPLATES } from "../../taskpane/sheets";
+import type { SheetPlan } from "../../taskpane/sheets/sheet";
 
 const PLANS: [string, SheetPlan][] = TEMPLATES.flatMap((template) =>
   (["US", "SI"] as Units[]).map((units): [string, SheetPlan] => [

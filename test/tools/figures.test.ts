@@ -5,7 +5,7 @@ import { XMLParser } from "fast-xml-parser";
 
 import { table } from "../bead";
 
-const FOLDER = "taskpane/help/figures";
+const FOLDER = "docs/help/figures";
 const FILES = readdirSync(FOLDER).sort();
 
 type Node = Record<string, unknown>;

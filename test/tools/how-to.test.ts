@@ -4,10 +4,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 
 import { FORMULAS } from "../../taskpane/pane/help";
-import { cycle } from "../../taskpane/templates/cycle";
-import { gas } from "../../taskpane/templates/gas";
-import { procedure } from "../../taskpane/templates/procedure";
-import type { Template } from "../../taskpane/templates/sheet";
+import { cycle } from "../../taskpane/sheets/cycle";
+import { gas } from "../../taskpane/sheets/gas";
+import { procedure } from "../../taskpane/sheets/procedure";
+import type { Template } from "../../taskpane/sheets/sheet";
 import { disagreement, parseCall } from "../../tools/example.mjs";
 import { bead, exampleCells } from "../bead";
 import { workThrough } from "./work-through";
@@ -66,7 +66,7 @@ function labels(template: Template): Set<string> {
   const pane = readdirSync("taskpane/pane")
     .filter((file) => file.endsWith(".ts"))
     .flatMap((file) => between(readFileSync(path.join("taskpane/pane", file), "utf8"), /"([^"\n]+)"/g));
-  const bar = between(readFileSync("taskpane/bench/index.html", "utf8"), />([^<>\n]+)</g);
+  const bar = between(readFileSync("taskpane/hosts/browser/index.html", "utf8"), />([^<>\n]+)</g);
   const titles = [procedure, gas, cycle].map(({ title }) => title);
   const cells = template.plan("US").cells.map(({ content }) => String(content));
   return new Set([...pane, ...bar, ...titles, ...cells.filter((content) => !content.startsWith("="))]);

@@ -1,7 +1,7 @@
 import { filledIn, manifestErrors, writeManifest } from "../../tools/manifest.mjs";
 import { DEVELOPMENT_URL, identityAt } from "../../tools/project.mjs";
 
-const FILE = "taskpane/pane/taskpane.html";
+const FILE = "taskpane/hosts/excel/taskpane.html";
 const RELEASE = "https://addins.example/ringbead";
 const OFFICE = "https://appsforoffice.microsoft.com";
 

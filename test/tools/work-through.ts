@@ -1,6 +1,6 @@
 /** Does on a new sheet what the tables of a page say was typed, and compares what they say it shows. */
 
-import type { SheetPlan, Template } from "../../taskpane/templates/sheet";
+import type { SheetPlan, Template } from "../../taskpane/sheets/sheet";
 import { computed } from "../taskpane/computed";
 import type { OpenSheet } from "../taskpane/open-sheet";
 import { openSheet } from "../taskpane/open-sheet";

@@ -25,7 +25,7 @@ export async function loadFormulas() {
     context: root,
     entry: {
       formulas: ["./generated/associate.ts", "./functions/catalogue.ts"],
-      host: "./taskpane/bench/functions-host.ts",
+      host: "./taskpane/hosts/browser/functions-host.ts",
     },
     output: { path: folder, filename: "[name].cjs", library: { type: "commonjs2" } },
     // The engine stays outside, so that there is one of it.

@@ -28,7 +28,7 @@ export async function factsOf(records) {
 
 /** Figures by name, with what each shows. */
 export function figures() {
-  const folder = path.join(root, "taskpane", "help", "figures");
+  const folder = path.join(root, "docs", "help", "figures");
   const files = readdirSync(folder).filter((name) => name.endsWith(".svg"));
   return new Map(
     files.map((file) => {

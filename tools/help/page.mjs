@@ -23,9 +23,7 @@ export function helpPages(facts) {
     const markdown = readFileSync(path.join(root, "docs", "how-to", `${name}.md`), "utf8");
     return { file: `how-to-${name}.html`, markdown, heading: /^# (.+)$/m.exec(markdown)?.[1] ?? name };
   });
-  const guides = GUIDES.map((name) =>
-    readFileSync(path.join(root, "taskpane", "help", `${name}.html`), "utf8"),
-  );
+  const guides = GUIDES.map((name) => readFileSync(path.join(root, "docs", "help", `${name}.html`), "utf8"));
   const links = [
     ...howTo.map(({ file, heading }) => [file, heading]),
     ...guides.map((guide) => {

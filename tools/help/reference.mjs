@@ -41,7 +41,7 @@ function section(formula, facts) {
     `## ${id}`,
     text(formula.meaning),
     `\`${signature(formula, facts.help.namespace)}\``,
-    figure === "" ? "" : `![${facts.figures.get(figure) ?? ""}](../taskpane/help/figures/${figure}.svg)`,
+    figure === "" ? "" : `![${facts.figures.get(figure) ?? ""}](help/figures/${figure}.svg)`,
     equation(formula, more),
     argumentsTable(formula, facts.functions),
     ...statements(formula, facts.records),

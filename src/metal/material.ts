@@ -1,0 +1,174 @@
+/**
+ * The metals and the numbers the heat-flow, dam and puddle calculations use, a source beside each.
+ * "Hot" stands for the metal on its way to melting, near 1200 K (927 °C); "cold" for room temperature, 25 °C.
+ */
+
+import { TEMPERATURE } from "../quantity";
+import { amount, Refusal, rule } from "../refusal";
+import type { Sourced } from "../sourced";
+import { estimate, memory, published } from "../sourced";
+
+export interface Material {
+  /** W/(m·K) near 1200 K. */
+  readonly hotConductivity: Sourced;
+  /** m²/s near 1200 K. */
+  readonly hotDiffusivity: Sourced;
+  /** K: where the last solid melts. */
+  readonly liquidus: Sourced;
+  /** W/(m·K) at 25 °C. */
+  readonly coldConductivity: Sourced;
+  /** Heat capacity by volume at 25 °C, J/(m³·K). */
+  readonly coldHeatCapacity: Sourced;
+  /** N/m: the liquid near its liquidus, with the sulphur that tube and pipe carry. */
+  readonly surfaceTension: Sourced;
+}
+
+/** The tables below keep the units of their sources: mm²/s, °C, MJ/(m³·K). */
+const MM2_PER_S = 1e-6;
+const MJ = 1e6;
+const celsius = (degrees: number): number => degrees + 273.15;
+
+const MILLS_316 = "Mills 2002 recommended values for 316, polynomial fits";
+const KIM_304L = "Kim, ANL-75-55 (1975), equations for 304L";
+const EN_STAINLESS = "EN 1993-1-2 Annex C, stainless steels (1.4462 among them)";
+const INCROPERA = "Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, Table A.1";
+const MILLS_TI64 = "Mills 2002 recommended values for Ti-6Al-4V";
+const CAPRICCIOLI = "cp 338.39 + 0.2441 T and 8440 kg/m³, Capriccioli & Frosi 2009";
+const MILLS_STAINLESS = "Mills 2005 equation for stainless steels, 1823 K, 0.01 % sulphur";
+const IIDA_GUTHRIE = "Iida & Guthrie, The Physical Properties of Liquid Metals";
+const LIQUID_NICKEL = `pure nickel, 1.778 N/m (${IIDA_GUTHRIE}), less 5 % for sulphur and alloying`;
+const CDA = "Copper Development Association alloy data";
+
+export const MATERIALS = {
+  "304L": {
+    hotConductivity: memory(27.532, `${KIM_304L} at 1200 K`),
+    hotDiffusivity: memory(5.8167 * MM2_PER_S, `${KIM_304L}: k/(ρ·cp) at 1200 K`),
+    liquidus: memory(celsius(1455), "ASM handbook range 1400–1455 °C"),
+    coldConductivity: memory(12.94, `${KIM_304L} at 298 K`),
+    coldHeatCapacity: memory(4.0231 * MJ, `${KIM_304L}: ρ·cp at 298 K`),
+    surfaceTension: memory(1.565, MILLS_STAINLESS),
+  },
+  "316L": {
+    hotConductivity: published(28.387, `${MILLS_316}, at 1200 K`),
+    hotDiffusivity: published(5.848 * MM2_PER_S, `${MILLS_316}: k/(ρ·cp) at 1200 K`),
+    liquidus: published(celsius(1450), "Mills 2002: melting range 1385–1450 °C"),
+    coldConductivity: published(13.757, `${MILLS_316}, at 298 K`),
+    coldHeatCapacity: published(3.8402 * MJ, `${MILLS_316}: ρ·cp at 298 K`),
+    surfaceTension: published(1.593, "Pichler et al. 2022, reference steel SRM 1155a at 1708 K"),
+  },
+  "2205": {
+    hotConductivity: memory(26.371, `${EN_STAINLESS}: 14.6 + 0.0127 θ at 927 °C`),
+    hotDiffusivity: memory(5.933 * MM2_PER_S, `${EN_STAINLESS}: k/(7850·cp), cp 566.2 J/kgK at 927 °C`),
+    liquidus: published(celsius(1440), "producer sheet: melting range 1385–1440 °C"),
+    coldConductivity: memory(14.918, `${EN_STAINLESS} at 25 °C`),
+    coldHeatCapacity: memory(3.586 * MJ, `${EN_STAINLESS}: 7850·cp, cp 456.8 J/kgK at 25 °C`),
+    surfaceTension: estimate(1.565, `${MILLS_STAINLESS}; taken to hold for a duplex steel`),
+  },
+  CS: {
+    hotConductivity: published(28.0, "Welding Handbook, welding constants for steel: 0.028 J/mm·s·K"),
+    hotDiffusivity: published(6.3636 * MM2_PER_S, "Welding Handbook: 0.028/0.0044 (ρC 0.0044 J/mm³K)"),
+    liquidus: published(celsius(1510), "Welding Handbook: melting temperature 1510 °C"),
+    coldConductivity: published(53.33, "EN 1993-1-2, 3.4.1: 54 − 0.0333 θ at 20 °C"),
+    coldHeatCapacity: published(3.4524 * MJ, "EN 1993-1-2, 3.4.1: 7850·cp, cp 439.8 J/kgK at 20 °C"),
+    surfaceTension: memory(1.565, "Sahoo, DebRoy & McNallan 1988: iron at 1809 K with 0.03 % sulphur"),
+  },
+  "TI-2": {
+    hotConductivity: memory(22.0, `${INCROPERA}: titanium at 1200 K`),
+    hotDiffusivity: memory(7.868 * MM2_PER_S, `${INCROPERA}: cp 620 J/kgK at 1200 K, with 4510 kg/m³`),
+    liquidus: memory(celsius(1670), "producer sheets: 1665–1670 °C"),
+    coldConductivity: memory(
+      16.4,
+      "producer sheets for grade 2; grade 1 and pure titanium are given as 16 to 22",
+    ),
+    coldHeatCapacity: memory(2.3587 * MJ, "producer sheets: 4510 kg/m³, 523 J/kgK"),
+    surfaceTension: memory(
+      1.557,
+      "Paradis, Ishikawa & Yoda 2002, pure titanium at 1943 K; handbooks give 1.65",
+    ),
+  },
+  "TI-6-4": {
+    hotConductivity: memory(19.3, `${MILLS_TI64}: beta phase at 995 °C`),
+    hotDiffusivity: memory(7.032 * MM2_PER_S, `${MILLS_TI64}: cp 641 J/kgK and 4282 kg/m³ at 995 °C`),
+    liquidus: memory(celsius(1650), `${MILLS_TI64}: 1650 °C; sheets give 1604–1660`),
+    coldConductivity: memory(7.0, `${MILLS_TI64} at 25 °C; three sheets give 6.6, 6.7 and 7.2`),
+    coldHeatCapacity: memory(2.4133 * MJ, `${MILLS_TI64}: 4420 kg/m³, 546 J/kgK; sheets give 526–586`),
+    surfaceTension: memory(1.52, `${MILLS_TI64} near the liquidus`),
+  },
+  "625": {
+    hotConductivity: memory(
+      24.008,
+      "producer table 22.8 at 871 °C and 25.2 at 982 °C, interpolated to 927 °C",
+    ),
+    hotDiffusivity: memory(4.506 * MM2_PER_S, `k above over ρ·cp at 1200 K: ${CAPRICCIOLI}`),
+    liquidus: published(celsius(1350), "producer sheet: 1290–1350 °C"),
+    coldConductivity: memory(9.856, "producer table 9.8 at 21 °C and 10.8 at 93 °C, interpolated to 25 °C"),
+    coldHeatCapacity: published(3.4703 * MJ, `at 298 K: ${CAPRICCIOLI}`),
+    surfaceTension: estimate(1.69, LIQUID_NICKEL),
+  },
+  "C-276": {
+    hotConductivity: estimate(
+      26.87,
+      "straight line through the producer's rows from 25 to 500 °C, carried to 927 °C",
+    ),
+    hotDiffusivity: estimate(
+      5.21 * MM2_PER_S,
+      "k above over 8890 kg/m³ and cp 580 J/kgK, its rise taken from a sister alloy",
+    ),
+    liquidus: memory(celsius(1371), "producer sheet: 1323–1371 °C"),
+    coldConductivity: memory(10.2, "producer sheet at 25 °C"),
+    coldHeatCapacity: memory(3.796 * MJ, "producer sheet: 8890 kg/m³, 427 J/kgK"),
+    surfaceTension: estimate(1.69, LIQUID_NICKEL),
+  },
+  C12200: {
+    hotConductivity: memory(339, `${CDA}: room value, kept; pure copper at 1200 K is 339 too (${INCROPERA})`),
+    hotDiffusivity: memory(79.0 * MM2_PER_S, `k above, 8940 kg/m³ and cp 480 J/kgK at 1200 K (${INCROPERA})`),
+    liquidus: memory(celsius(1083), `${CDA}: melting point`),
+    coldConductivity: memory(339, `${CDA}: 196 Btu/(h·ft·°F)`),
+    coldHeatCapacity: memory(3.4419 * MJ, `${CDA}: 8940 kg/m³, 385 J/kgK`),
+    surfaceTension: memory(1.285, `${IIDA_GUTHRIE}: pure copper at its melting point`),
+  },
+  C70600: {
+    hotConductivity: estimate(115, "Wiedemann–Franz law at 1200 K with a resistivity of 25.5 µΩ·cm"),
+    hotDiffusivity: estimate(
+      26.2 * MM2_PER_S,
+      "k above, 8940 kg/m³ and cp 491 J/kgK by the Kopp–Neumann rule",
+    ),
+    liquidus: published(celsius(1150), "mill sheet: 1100–1150 °C"),
+    coldConductivity: published(45.0, "mill sheet: 26 Btu/(h·ft·°F)"),
+    coldHeatCapacity: published(3.3704 * MJ, "mill sheet: 8940 kg/m³, 377 J/kgK"),
+    surfaceTension: estimate(1.285, "copper's value: nickel's is higher, and copper gathers at the surface"),
+  },
+} as const satisfies Record<string, Material>;
+
+export type Designation = keyof typeof MATERIALS;
+
+/** In the order people list them: steels, titanium, nickel, copper. Integer-like keys of an object would come first. */
+export const DESIGNATIONS = [
+  "304L",
+  "316L",
+  "2205",
+  "CS",
+  "TI-2",
+  "TI-6-4",
+  "625",
+  "C-276",
+  "C12200",
+  "C70600",
+] as const satisfies readonly Designation[];
+
+/** The metal of a formula whose material argument is left out. */
+export const DEFAULT_MATERIAL: Designation = "316L";
+
+/** The room that tube, gas and dams start from, 20 °C in K. */
+export const AMBIENT = celsius(20);
+
+/** θ: how far the metal has to be heated to melt, K. Refuses a start at or above the liquidus. */
+export function meltingRise(material: Material, start: number): number {
+  const rise = material.liquidus.value - start;
+  if (rise > 0) return rise;
+  throw new Refusal(
+    "preheat",
+    amount(start, TEMPERATURE),
+    rule`must be below the liquidus, ${amount(material.liquidus.value, TEMPERATURE)}`,
+  );
+}

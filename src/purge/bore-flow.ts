@@ -1,0 +1,20 @@
+/** How the purge gas runs through the bore: smoothly or in eddies. */
+
+import type { Gas } from "../gas/gas";
+import { above0 } from "../limits";
+import { FLOW, LENGTH } from "../quantity";
+
+/** Greatest Reynolds number at which flow in a pipe is taken for laminar; eddies die out below about 2300. */
+const LAMINAR_LIMIT = 2000;
+
+/** Reynolds number of a gas in a round bore: 4ρQ/(πμd), gas at 20 °C and 1 atm. */
+export function reynolds(bore: number, flow: number, gas: Gas): number {
+  const momentum = 4 * gas.density.value * above0("flow", flow, FLOW);
+  return momentum / (Math.PI * gas.viscosity.value * above0("bore", bore, LENGTH));
+}
+
+/** Greatest flow, m³/s, that stays laminar: the flow at Re = 2000. */
+export function laminarFlow(bore: number, gas: Gas): number {
+  const { density, viscosity } = gas;
+  return (LAMINAR_LIMIT * Math.PI * viscosity.value * above0("bore", bore, LENGTH)) / (4 * density.value);
+}

@@ -1,0 +1,114 @@
+/**
+ * Purging the bore: oxygen falls as gas sweeps the volume. `cells` mixed cells in series stand between two limits:
+ * 1 is a fully mixed volume (the safe default), many come near to plain displacement.
+ */
+
+import { above0, atLeast0, wholeFrom1 } from "../limits";
+import { logPoissonTail, poissonTail } from "../numerics/poisson-tail";
+import { ANY_FLOW, FLOW, LENGTH, OXYGEN, TIME } from "../quantity";
+import { amount, Refusal, rule } from "../refusal";
+import { rootBetween } from "../numerics/root";
+
+/** Oxygen in dry air by volume, ppm. */
+export const AIR_PPM = 209_500;
+/** A common target for stainless tube, ppm. */
+export const COMMON_TARGET_PPM = 50;
+const MOST_CELLS = 1000;
+
+/** Gas volume of the purged length of bore, m³: π/4·d²·L. Geometry. */
+export function purgeVolume(bore: number, length: number): number {
+  return (Math.PI / 4) * above0("bore", bore, LENGTH) ** 2 * above0("length", length, LENGTH);
+}
+
+/** Oxygen after n volume changes, ppm: Cs + (C₀ − Cs)·e^{−cells·n}·Σ_{k<cells} (cells·n)^k/k!. */
+export function oxygenAfter(changes: number, supplyPpm: number, cells: number): number {
+  checkSupply(supplyPpm);
+  wholeFrom1("cells", cells, MOST_CELLS);
+  return supplyPpm + (AIR_PPM - supplyPpm) * poissonTail(cells, cells * changes);
+}
+
+/** Volume changes that bring air down to `ppm`: the inverse of `oxygenAfter`. Out of reach at or below the supply. */
+export function purgeChanges(ppm: number, supplyPpm: number, cells: number): number {
+  checkSupply(supplyPpm);
+  wholeFrom1("cells", cells, MOST_CELLS);
+  atLeast0("ppm", ppm, OXYGEN);
+  if (ppm >= AIR_PPM) {
+    throw new Refusal(
+      "ppm",
+      amount(ppm, OXYGEN),
+      rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
+    );
+  }
+  if (ppm <= supplyPpm) {
+    throw new Refusal(
+      "ppm",
+      amount(ppm, OXYGEN),
+      rule`cannot be reached; must be above supplyPpm, ${amount(supplyPpm, OXYGEN)}`,
+      "unanswerable",
+    );
+  }
+  const left = (ppm - supplyPpm) / (AIR_PPM - supplyPpm);
+  return changesTo(left, cells);
+}
+
+/**
+ * Solves poissonTail(cells, cells·n) = left for n, in logarithms of both. One cell needs −ln left; what mixes in more
+ * cells needs no more than one change beyond that, and no less than its share by cells.
+ */
+function changesTo(left: number, cells: number): number {
+  const goal = Math.log(left);
+  const miss = (logN: number): number => logPoissonTail(cells, cells * Math.exp(logN)) - goal;
+  return Math.exp(rootBetween(miss, Math.log(-goal / (2 * cells)), Math.log(1 - goal)));
+}
+
+/** Seconds to bring the bore down to `ppm`: changes × volume / flow. */
+export function purgeTime(
+  bore: number,
+  length: number,
+  flow: number,
+  ppm: number,
+  supplyPpm: number,
+  cells: number,
+): number {
+  return (purgeChanges(ppm, supplyPpm, cells) * purgeVolume(bore, length)) / above0("flow", flow, FLOW);
+}
+
+/** Flow that brings the bore down to `ppm` in a given time, m³/s: changes × volume / seconds. */
+export function purgeFlow(
+  bore: number,
+  length: number,
+  seconds: number,
+  ppm: number,
+  supplyPpm: number,
+  cells: number,
+): number {
+  return (purgeChanges(ppm, supplyPpm, cells) * purgeVolume(bore, length)) / above0("seconds", seconds, TIME);
+}
+
+/** Oxygen in the bore after a time of purging, ppm. */
+export function purgeOxygen(
+  bore: number,
+  length: number,
+  flow: number,
+  seconds: number,
+  supplyPpm: number,
+  cells: number,
+): number {
+  const gas = above0("flow", flow, FLOW) * atLeast0("seconds", seconds, TIME);
+  return oxygenAfter(gas / purgeVolume(bore, length), supplyPpm, cells);
+}
+
+/** Oxygen that an air leak leaves for good, ppm: air·leak/(flow + leak), both flows in the same unit. */
+export function leakOxygen(flow: number, leak: number): number {
+  return (AIR_PPM * atLeast0("leak", leak, ANY_FLOW)) / (above0("flow", flow, ANY_FLOW) + leak);
+}
+
+function checkSupply(supplyPpm: number): void {
+  atLeast0("supplyPpm", supplyPpm, OXYGEN);
+  if (supplyPpm < AIR_PPM) return;
+  throw new Refusal(
+    "supplyPpm",
+    amount(supplyPpm, OXYGEN),
+    rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
+  );
+}

@@ -1,0 +1,43 @@
+/** Travel of the arc round the tube. */
+
+import { above0, atLeast0, tube } from "../limits";
+import type { Material } from "../metal/material";
+import { ANGLE, LENGTH, ROTATION, SPEED } from "../quantity";
+
+/** Surface speed, m/s, of a head that turns at `turns` per second: π·d·n. Geometry. */
+export function travelSpeed(od: number, turns: number): number {
+  return Math.PI * above0("od", od, LENGTH) * above0("rpm", turns, ROTATION);
+}
+
+/** Turns per second that give a surface speed: v/(π·d). Geometry. */
+export function rotation(od: number, speed: number): number {
+  return above0("speed", speed, SPEED) / (Math.PI * above0("od", od, LENGTH));
+}
+
+/** Seconds for a full turn and the overlap (degrees past the start): π·d·(360 + overlap)/360/v. Geometry. */
+export function travelTime(od: number, speed: number, overlap: number): number {
+  const turns = (360 + atLeast0("overlap", overlap, ANGLE)) / 360;
+  return turns / rotation(od, speed);
+}
+
+/**
+ * Half of Rosenthal's dimensionless speed × width at which the suggested speed sits: v·b/(4α) = 0.4. Fast enough that
+ * the pool stays short, slow enough that the wall melts evenly through; a choice of common practice.
+ */
+export const SUGGESTED_PECLET = 0.4;
+
+/** Suggested travel speed, m/s: v·b/(4α) = 0.4 with the hot diffusivity α and the bead width b. */
+export function suggestedSpeed(beadWidth: number, material: Material): number {
+  return (4 * material.hotDiffusivity.value * SUGGESTED_PECLET) / above0("beadWidth", beadWidth, LENGTH);
+}
+
+const OVERLAP_STEP = 5;
+/** Keeps a width that is a whole number of steps from being pushed a step further by rounding. */
+const ROUNDING = 1e-9;
+
+/** Overlap, degrees: covers one bead width on the outside, rounded up to a multiple of 5°. Geometry. */
+export function suggestedOverlap(od: number, wall: number, beadWidth: number): number {
+  tube(od, wall);
+  const degrees = (360 * above0("beadWidth", beadWidth, LENGTH)) / (Math.PI * od);
+  return Math.max(1, Math.ceil(degrees / OVERLAP_STEP - ROUNDING)) * OVERLAP_STEP;
+}

@@ -1,0 +1,61 @@
+/** A sheet as it stands, with its values: all that a file of it needs, and nothing of the program it stood in. */
+
+import type { Place } from "../hosts/addresses";
+import type { Style } from "../hosts/looks";
+
+export type Value = string | number | boolean;
+
+/** The block that one formula's answer fills. */
+export interface Spill {
+  /** The formula, as its first cell holds it. */
+  readonly formula: string;
+  readonly from: Place;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+export interface SnapshotCell {
+  readonly at: string;
+  readonly value: Value;
+  /** The formula with its =; left out for a typed cell, and for one that a formula elsewhere fills. */
+  readonly formula?: string;
+  /** Where the value is part of a larger answer, in its first cell too. */
+  readonly spill?: Spill;
+  readonly style: Style;
+  readonly format?: string;
+}
+
+export interface SnapshotName {
+  readonly name: string;
+  /** The name as the sheet's formulas speak of it. */
+  readonly spoken: string;
+  readonly range: string;
+}
+
+export interface SnapshotChart {
+  readonly title: string;
+  readonly kind: "bar" | "line";
+  readonly labels: string;
+  /** One range a series, its heading first. */
+  readonly values: readonly string[];
+  readonly from: Place;
+  /** The cell whose upper left corner ends the chart. */
+  readonly to: Place;
+}
+
+export interface Snapshot {
+  readonly name: string;
+  /** Characters that each column is wide, from A on. */
+  readonly widths: readonly number[];
+  /** Points that each row is high, from 1 on. */
+  readonly heights: readonly number[];
+  readonly cells: readonly SnapshotCell[];
+  /** Ranges of merged cells. */
+  readonly merges: readonly string[];
+  readonly names: readonly SnapshotName[];
+  readonly lists: readonly { readonly range: string; readonly allowed: readonly string[] }[];
+  readonly charts: readonly SnapshotChart[];
+  readonly frozenRows: number;
+  readonly gridLines: boolean;
+  readonly print?: { readonly area: string; readonly landscape: boolean };
+}

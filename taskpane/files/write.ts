@@ -1,0 +1,169 @@
+/** Writes a sheet as the bytes of an .xlsx file, so that its numbers are there in a spreadsheet without the add-in. */
+
+import type { Cell, CellStyle, SheetChart, WriteSheet } from "hucre/xlsx";
+import { writeXlsx } from "hucre/xlsx";
+
+import type { Place } from "../hosts/addresses";
+import { addressOf, placeOf } from "../hosts/addresses";
+import type { Style } from "../hosts/looks";
+import { mend } from "./as-excel-writes";
+import type { Snapshot, SnapshotCell, SnapshotChart, Value } from "./sheet-state";
+import type { Vocabulary } from "./stored";
+import { storedFormula } from "./stored";
+
+/** What a new sheet of Excel is written in. */
+const FONT = { name: "Calibri", size: 11 };
+/** Stands on a cell whose formula a file cannot keep. */
+export const VALUE_ONLY = "The value when this file was saved: it does not follow the other cells.";
+const PRINT_AREA = "_xlnm.Print_Area";
+/** Errors that a file knows; any other is the general one. */
+const ERRORS = ["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"];
+
+export async function writeFile(
+  snapshot: Snapshot,
+  givesTable: Vocabulary["givesTable"],
+): Promise<Uint8Array> {
+  const { name, names, print } = snapshot;
+  const vocabulary = { names: new Map(names.map((one) => [one.spoken, one.name])), givesTable };
+  const sheet: WriteSheet = {
+    name,
+    columns: snapshot.widths.map((width) => ({ width })),
+    rowDefs: new Map(snapshot.heights.map((height, row) => [row, { height }])),
+    cells: new Map(
+      snapshot.cells.map((cell) => {
+        const { column, row } = placeOf(cell.at);
+        return [`${String(row)},${String(column)}`, fileCell(cell, vocabulary)];
+      }),
+    ),
+    merges: snapshot.merges.map((range) => {
+      const { start, end } = cornersOf(range);
+      return { startRow: start.row, startCol: start.column, endRow: end.row, endCol: end.column };
+    }),
+    dataValidations: snapshot.lists.map(({ range, allowed }) => ({
+      type: "list",
+      range,
+      values: [...allowed],
+      allowBlank: true,
+      showErrorMessage: true,
+    })),
+    charts: snapshot.charts.map((chart) => fileChart(chart, snapshot)),
+    view: { showGridLines: snapshot.gridLines },
+    ...(snapshot.frozenRows > 0 ? { freezePane: { rows: snapshot.frozenRows } } : {}),
+    ...(print === undefined
+      ? {}
+      : {
+          pageSetup: {
+            orientation: print.landscape ? "landscape" : "portrait",
+            fitToPage: true,
+            fitToWidth: 1,
+            fitToHeight: 1,
+          },
+        }),
+  };
+  const bytes = await writeXlsx({
+    sheets: [sheet],
+    // The writer's own setting of a print area leaves a sheet's name with a space in it unquoted.
+    namedRanges: [...names, ...(print === undefined ? [] : [{ name: PRINT_AREA, range: print.area }])].map(
+      (one) => ({ name: one.name, range: onSheet(name, one.range), scope: name }),
+    ),
+  });
+  return mend(bytes);
+}
+
+function fileCell(cell: SnapshotCell, vocabulary: Vocabulary): Partial<Cell> {
+  const style = fileStyle(cell.style, cell.format);
+  const value = fileValue(cell.value);
+  const stored = storedFormula(cell, vocabulary);
+  if (stored !== undefined) {
+    return {
+      style,
+      formula: stored.formula,
+      formulaResult: value,
+      ...(stored.ours ? keptAnswer(cell, value) : {}),
+      ...(stored.array ? { formulaType: "array", formulaRef: cell.at, formulaDynamic: true } : {}),
+    };
+  }
+  const isComputed = cell.formula !== undefined;
+  return {
+    style,
+    value: value === "" ? null : value,
+    ...(isComputed ? { comment: { text: VALUE_ONLY } } : {}),
+  };
+}
+
+/**
+ * Some spreadsheets keep only numbers and texts that are not empty, and compute any other formula again, which they cannot
+ * do with ours. So an empty answer is kept as a space, an unbreakable one since others are trimmed off, and a truth value
+ * as the number that it counts as.
+ */
+function keptAnswer({ style, format }: SnapshotCell, value: Value): Partial<Cell> {
+  if (value === "") return { formulaResult: SPACE };
+  if (typeof value !== "boolean") return {};
+  return { formulaResult: Number(value), style: fileStyle(style, format ?? TRUTH) };
+}
+const SPACE = "\u00a0";
+const TRUTH = '"TRUE";"TRUE";"FALSE"';
+
+function fileValue(value: Value): Value {
+  if (typeof value !== "string" || !/^#[A-Z]/.test(value)) return value;
+  return ERRORS.includes(value) ? value : "#VALUE!";
+}
+
+function fileStyle(style: Style, format: string | undefined): CellStyle {
+  const { ink, fill, align, underline, size } = style;
+  return {
+    font: {
+      ...FONT,
+      ...(style.bold === true ? { bold: true } : {}),
+      ...(style.italic === true ? { italic: true } : {}),
+      ...(size === undefined ? {} : { size }),
+      ...(ink === undefined ? {} : { color: rgb(ink) }),
+    },
+    ...(fill === undefined ? {} : { fill: { type: "pattern", pattern: "solid", fgColor: rgb(fill) } }),
+    ...(underline === undefined ? {} : { border: { bottom: { style: "thin", color: rgb(underline) } } }),
+    alignment: {
+      vertical: "center",
+      ...(align === undefined ? {} : { horizontal: align }),
+      ...(style.wrap === true ? { wrapText: true } : {}),
+    },
+    ...(format === undefined ? {} : { numFmt: format }),
+  };
+}
+
+function rgb(colour: string): { rgb: string } {
+  return { rgb: colour.replace("#", "").toUpperCase() };
+}
+
+function fileChart(chart: SnapshotChart, { name: sheet, cells }: Snapshot): SheetChart {
+  const corner = ({ column, row }: Place): { col: number; row: number } => ({ col: column, row });
+  return {
+    type: chart.kind === "bar" ? "column" : "line",
+    title: chart.title,
+    altText: chart.title,
+    series: chart.values.map((range) => {
+      const { start, end } = cornersOf(range);
+      const letter = range.replace(/\d.*$/, "");
+      return {
+        name: String(cells.find(({ at }) => at === addressOf(start))?.value ?? ""),
+        values: onSheet(sheet, `${letter}${String(start.row + 2)}:${letter}${String(end.row + 1)}`),
+        categories: onSheet(sheet, chart.labels),
+        ...(chart.kind === "line" ? { marker: { symbol: "none" as const } } : {}),
+      };
+    }),
+    legend: chart.values.length > 1 ? "bottom" : false,
+    anchor: { from: corner(chart.from), to: corner(chart.to) },
+  };
+}
+
+function cornersOf(range: string): { start: Place; end: Place } {
+  const [first = "", last = first] = range.split(":");
+  return { start: placeOf(first), end: placeOf(last) };
+}
+
+function onSheet(sheet: string, range: string): string {
+  return `'${sheet.replaceAll("'", "''")}'!${absolute(range)}`;
+}
+
+function absolute(range: string): string {
+  return range.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+}

@@ -1,0 +1,279 @@
+/** The browser sheet as a host: writes through the engine's commands, reads through its getters. */
+
+import type { Model } from "@odoo/o-spreadsheet";
+
+import { TEMPLATES } from "../../sheets";
+import type { Edit, Form, FormCell } from "../../sheets/convert";
+import type { CellPlan, ChartPlan, SheetPlan } from "../../sheets/sheet";
+import { formName, UNITS_NAME } from "../../sheets/sheet";
+import { addressOf, freeName, placeOf } from "../addresses";
+import type { Host, Inserted, SelectedCell } from "../host";
+import type { Style } from "../looks";
+import { LOOKS } from "../looks";
+
+/** Pixels that one character of width takes. */
+export const CHARACTER_WIDTH = 7.4;
+const ROW_HEIGHT = 21;
+const COLUMNS = 20;
+const SPARE_ROWS = 40;
+
+/** The engine keeps names for the whole workbook, so each sheet's names end in its own number. */
+export const NAME_MARK = "__";
+/** The engine knows no print area; a name of the sheet's own tells it, and which way the page lies. */
+export const PRINT_NAMES = { portrait: "print_portrait", landscape: "print_landscape" } as const;
+
+export class BrowserHost implements Host {
+  readonly label = "this browser sheet";
+  readonly canProtect = false;
+  readonly #model: Model;
+  #serial = 0;
+
+  constructor(model: Model) {
+    this.#model = model;
+  }
+
+  insert(plan: SheetPlan): Promise<Inserted> {
+    const name = freeName(plan.title, this.#sheetNames());
+    this.#serial += 1;
+    const sheetId = `ringbead-${String(this.#serial)}-${String(Date.now())}`;
+    const lastRow = Math.max(...plan.cells.map(({ at, rows = 1 }) => placeOf(at).row + rows));
+    this.#do("CREATE_SHEET", { sheetId, name, position: 0, cols: COLUMNS, rows: lastRow + SPARE_ROWS });
+    plan.widths.forEach((width, column) => {
+      this.#do("RESIZE_COLUMNS_ROWS", {
+        sheetId,
+        dimension: "COL",
+        elements: [column],
+        size: Math.round(width * CHARACTER_WIDTH),
+      });
+    });
+    this.#do("SET_GRID_LINES_VISIBILITY", { sheetId, areGridLinesVisible: false });
+    const suffix = `${NAME_MARK}${String(this.#serial)}`;
+    for (const { name: cellName, at } of plan.names) {
+      this.#do("CREATE_NAMED_RANGE", {
+        sheetId,
+        name: cellName + suffix,
+        ranges: [this.#range(sheetId, at)],
+      });
+    }
+    for (const { at, allowed } of [...plan.lists, unitsLock(plan)]) this.#allowOnly(sheetId, at, allowed);
+    const merged = plan.cells.filter(({ columns = 1, rows = 1 }) => columns > 1 || rows > 1);
+    this.#do("ADD_MERGE", { sheetId, target: merged.map(zoneOf) });
+    // Names, lists and merged cells come first: for each of them the engine computes the whole workbook again.
+    for (const cell of plan.cells) this.#write(sheetId, cell);
+    const printed = plan.print.landscape ? PRINT_NAMES.landscape : PRINT_NAMES.portrait;
+    this.#do("CREATE_NAMED_RANGE", {
+      sheetId,
+      name: printed + suffix,
+      ranges: [this.#range(sheetId, plan.print.area)],
+    });
+    if (plan.frozenRows > 0) this.#do("FREEZE_ROWS", { sheetId, quantity: plan.frozenRows });
+    plan.charts.forEach((chart, i) => {
+      this.#chart(sheetId, chart, i);
+    });
+    this.#do("ACTIVATE_SHEET", { sheetIdFrom: this.#activeSheet(), sheetIdTo: sheetId });
+    return Promise.resolve({ name, remark: "" });
+  }
+
+  readForm(): Promise<Form | undefined> {
+    const sheetId = this.#activeSheet();
+    const cells = new Map<string, FormCell[]>();
+    for (const { name, range } of this.#model.getters.getNamedRanges()) {
+      if (range.sheetId !== sheetId || range.invalidXc !== undefined) continue;
+      cells.set(name.split(NAME_MARK)[0] ?? name, this.#cellsIn(sheetId, range.zone));
+    }
+    const template = TEMPLATES.find(({ id }) => cells.has(formName(id)));
+    const units = cells.get(UNITS_NAME)?.[0]?.content;
+    const isForm = template !== undefined && (units === "US" || units === "SI");
+    return Promise.resolve(isForm ? { template, units, cells } : undefined);
+  }
+
+  editForm(_form: Form, edits: readonly Edit[]): Promise<void> {
+    const sheetId = this.#activeSheet();
+    for (const { at, content, format } of edits) {
+      if (content === "US" || content === "SI") this.#allowOnly(sheetId, at, [content]);
+      const { column, row } = placeOf(at);
+      this.#do("UPDATE_CELL", {
+        sheetId,
+        col: column,
+        row,
+        ...(content === undefined ? {} : { content: String(content) }),
+        ...(format === undefined ? {} : { format }),
+      });
+    }
+    return Promise.resolve();
+  }
+
+  selectedCell(): Promise<SelectedCell | undefined> {
+    const position = this.#model.getters.getActivePosition();
+    const shown = this.#model.getters.getEvaluatedCell(position);
+    const cell = this.#model.getters.getCell(position);
+    return Promise.resolve({
+      address: addressOf({ column: position.col, row: position.row }),
+      formula:
+        cell?.isFormula === true ? this.#model.getters.getCellText(position, { showFormula: true }) : "",
+      shown: shown.formattedValue,
+      message: shown.message ?? "",
+    });
+  }
+
+  putFormula(formula: string): Promise<boolean> {
+    const position = this.#model.getters.getActivePosition();
+    if (this.#model.getters.getEvaluatedCell(position).formattedValue !== "") return Promise.resolve(false);
+    this.#do("UPDATE_CELL", { ...position, content: formula });
+    return Promise.resolve(true);
+  }
+
+  repairFormulas(): Promise<number> {
+    const sheetId = this.#activeSheet();
+    const ours = this.#model.getters.getCells(sheetId).flatMap((cell) => {
+      const position = this.#model.getters.getCellPosition(cell.id);
+      const content = this.#model.getters.getCellText(position, { showFormula: true });
+      return cell.isFormula && /\bBEAD\./i.test(content) ? [{ position, content }] : [];
+    });
+    for (const { position, content } of ours) this.#do("UPDATE_CELL", { ...position, content });
+    this.#do("EVALUATE_CELLS", {});
+    return Promise.resolve(ours.length);
+  }
+
+  recalculate(): Promise<void> {
+    this.#do("EVALUATE_CELLS", {});
+    return Promise.resolve();
+  }
+
+  functionsVersion(): Promise<string | undefined> {
+    const version = this.#model.getters.evaluateFormula(this.#activeSheet(), "=BEAD.VERSION()");
+    return Promise.resolve(typeof version === "string" ? version : undefined);
+  }
+
+  onChange(listener: () => void): void {
+    this.#model.on("update", this, listener);
+  }
+
+  /** The engine does not throw when it refuses a command; we do, unless all was already as commanded. */
+  #do(type: string, payload: object): void {
+    const dispatch = this.#model.dispatch as (
+      type: string,
+      payload: object,
+    ) => { isSuccessful: boolean; reasons: readonly string[] };
+    const { isSuccessful, reasons } = dispatch(type, payload);
+    if (isSuccessful || reasons.every((reason) => reason === "NoChanges")) return;
+    throw new Error(`the sheet refused ${type}: ${reasons.join(", ")}`);
+  }
+
+  #activeSheet(): string {
+    return this.#model.getters.getActiveSheetId();
+  }
+
+  #sheetNames(): string[] {
+    return this.#model.getters.getSheetIds().map((id) => this.#model.getters.getSheetName(id));
+  }
+
+  #cellsIn(sheetId: string, zone: { left: number; top: number; bottom: number }): FormCell[] {
+    const cells: FormCell[] = [];
+    for (let row = zone.top; row <= zone.bottom; row += 1) {
+      const position = { sheetId, col: zone.left, row };
+      const formula = this.#model.getters.getCell(position)?.isFormula === true;
+      const content = formula
+        ? this.#model.getters.getCellText(position, { showFormula: true })
+        : (this.#model.getters.getEvaluatedCell(position).value ?? "");
+      cells.push({ at: addressOf({ column: zone.left, row }), content });
+    }
+    return cells;
+  }
+
+  #range(sheetId: string, address: string): unknown {
+    return this.#model.getters.getRangeDataFromXc(sheetId, address);
+  }
+
+  #write(sheetId: string, cell: CellPlan): void {
+    const { column, row } = placeOf(cell.at);
+    const look = LOOKS[cell.look];
+    this.#do("UPDATE_CELL", {
+      sheetId,
+      col: column,
+      row,
+      content: String(cell.content),
+      style: engineStyle(look),
+      ...(cell.format === undefined || cell.format === "General" ? {} : { format: cell.format }),
+    });
+    const { rows = 1 } = cell;
+    if (rows > 1) {
+      const elements = Array.from({ length: rows }, (_, i) => row + i);
+      this.#do("RESIZE_COLUMNS_ROWS", { sheetId, dimension: "ROW", elements, size: ROW_HEIGHT });
+    }
+    if (look.underline !== undefined) {
+      this.#do("SET_ZONE_BORDERS", {
+        sheetId,
+        target: [zoneOf(cell)],
+        border: { position: "bottom", color: look.underline, style: "thin" },
+      });
+    }
+  }
+
+  #allowOnly(sheetId: string, at: string, values: readonly string[]): void {
+    this.#do("ADD_DATA_VALIDATION_RULE", {
+      sheetId,
+      ranges: [this.#range(sheetId, at)],
+      rule: {
+        id: `allowed-${at}`,
+        isBlocking: true,
+        criterion: { type: "isValueInList", values, displayStyle: values.length > 1 ? "arrow" : "plainText" },
+      },
+    });
+  }
+
+  #chart(sheetId: string, chart: ChartPlan, serial: number): void {
+    const { column, row } = placeOf(chart.from);
+    const end = placeOf(chart.to);
+    const columns = Array.from({ length: end.column - column + 1 }, (_, i) => column + i);
+    const width = columns.reduce((sum, col) => sum + this.#model.getters.getColSize(sheetId, col), 0);
+    this.#do("CREATE_CHART", {
+      sheetId,
+      chartId: `${sheetId}-chart-${String(serial)}`,
+      figureId: `${sheetId}-figure-${String(serial)}`,
+      col: column,
+      row,
+      offset: { x: 0, y: 0 },
+      size: { width, height: (end.row - row + 1) * ROW_HEIGHT },
+      definition: {
+        type: chart.kind,
+        title: { text: chart.title },
+        dataSource: {
+          type: "range",
+          dataSets: chart.values.map((dataRange, i) => ({ dataSetId: String(i), dataRange })),
+          dataSetsHaveTitle: true,
+          labelRange: chart.labels,
+        },
+        dataSetStyles: {},
+        legendPosition: chart.values.length > 1 ? "bottom" : "none",
+        stacked: false,
+        ...(chart.kind === "line" ? { labelsAsText: true, cumulative: false, hideDataMarkers: true } : {}),
+      },
+    });
+  }
+}
+
+/** The block of cells that a cell spreads over. */
+function zoneOf({ at, columns = 1, rows = 1 }: CellPlan): object {
+  const { column, row } = placeOf(at);
+  return { left: column, right: column + columns - 1, top: row, bottom: row + rows - 1 };
+}
+
+/** The units cell takes no other word: retyping it would read inches as millimetres. */
+function unitsLock(plan: SheetPlan): { at: string; allowed: readonly string[] } {
+  const at = plan.names.find(({ name }) => name === UNITS_NAME)?.at ?? "";
+  return { at, allowed: [plan.units] };
+}
+
+function engineStyle(look: Style): object {
+  return {
+    ...(look.bold === true ? { bold: true } : {}),
+    ...(look.italic === true ? { italic: true } : {}),
+    ...(look.size === undefined ? {} : { fontSize: look.size }),
+    ...(look.ink === undefined ? {} : { textColor: look.ink }),
+    ...(look.fill === undefined ? {} : { fillColor: look.fill }),
+    ...(look.align === undefined ? {} : { align: look.align }),
+    ...(look.wrap === true ? { wrapping: "wrap" } : {}),
+    verticalAlign: "middle",
+  };
+}

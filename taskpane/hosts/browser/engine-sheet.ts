@@ -1,0 +1,198 @@
+/** Reads the sheet being shown out of the engine, edits, inserted rows and all. */
+
+import type { Model } from "@odoo/o-spreadsheet";
+
+import type { Place } from "../addresses";
+import { addressOf, placeOf } from "../addresses";
+import { CHARACTER_WIDTH, NAME_MARK, PRINT_NAMES } from "./browser-host";
+import type { Style } from "../looks";
+import type { Snapshot, SnapshotCell, SnapshotChart, Spill } from "../../files/sheet-state";
+
+/** Points that a pixel of the screen is high. */
+const POINTS = 0.75;
+
+interface Zone {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export function snapshotOf(model: Model): Snapshot {
+  const { getters } = model;
+  const sheetId = getters.getActiveSheetId();
+  const cells = cellsOf(model, sheetId);
+  const merges = getters.getMerges(sheetId);
+  const charts = chartsOf(model, sheetId);
+  const ends: Place[] = [
+    ...cells.map(({ at }) => placeOf(at)),
+    ...merges.map(({ right, bottom }) => ({ column: right, row: bottom })),
+  ];
+  const size = (count: number, of: (i: number) => number): number[] =>
+    Array.from({ length: count }, (_, i) => of(i));
+  const lastOf = (side: "column" | "row"): number => Math.max(-1, ...ends.map((place) => place[side])) + 1;
+  return {
+    name: getters.getSheetName(sheetId),
+    widths: size(lastOf("column"), (col) => round(getters.getColSize(sheetId, col) / CHARACTER_WIDTH)),
+    heights: size(lastOf("row"), (row) => {
+      const fonts = cells.filter(({ at }) => placeOf(at).row === row).map(({ style }) => style.size ?? 0);
+      return round(Math.max(getters.getRowSize(sheetId, row) * POINTS, ...fonts.map(lineHeight)));
+    }),
+    cells,
+    merges: merges.map(rangeOf),
+    lists: getters
+      .getDataValidationRules(sheetId)
+      .flatMap(({ criterion, ranges }) =>
+        criterion.type === "isValueInList"
+          ? ranges.map(({ zone }) => ({ range: rangeOf(zone), allowed: criterion.values }))
+          : [],
+      ),
+    charts,
+    frozenRows: getters.getPaneDivisions(sheetId).ySplit,
+    gridLines: getters.getGridLinesVisibility(sheetId),
+    ...namesOf(model, sheetId),
+  };
+}
+
+function cellsOf(model: Model, sheetId: string): SnapshotCell[] {
+  const { getters } = model;
+  const { numberOfRows, numberOfCols } = getters.getSheetSize(sheetId);
+  const cells: SnapshotCell[] = [];
+  for (let row = 0; row < numberOfRows; row += 1) {
+    for (let col = 0; col < numberOfCols; col += 1) {
+      const position = { sheetId, col, row };
+      const cell = getters.getCell(position);
+      const border = getters.getCellBorder(position)?.bottom;
+      const value = getters.getEvaluatedCell(position).value ?? "";
+      const spill = spillOf(model, position);
+      // An empty place of a table keeps its formula: it may fill when an input changes.
+      if (cell === undefined && border === undefined && value === "" && spill === undefined) continue;
+      cells.push({
+        at: addressOf({ column: col, row }),
+        value,
+        ...(cell?.isFormula === true ? { formula: formulaOf(model, position) } : {}),
+        ...(spill === undefined ? {} : { spill }),
+        style: styleOf(getters.getCellStyle(position), border?.color),
+        ...(cell?.format === undefined ? {} : { format: cell.format }),
+      });
+    }
+  }
+  return cells;
+}
+
+interface Position {
+  readonly sheetId: string;
+  readonly col: number;
+  readonly row: number;
+}
+
+function formulaOf(model: Model, position: Position): string {
+  return model.getters.getCellText(position, { showFormula: true });
+}
+
+/** The answer that a cell is part of, where that is more than the cell. */
+function spillOf(model: Model, position: Position): Spill | undefined {
+  const { getters } = model;
+  const first = getters.getArrayFormulaSpreadingOn(position);
+  if (first === undefined) return undefined;
+  const zone = getters.getSpreadZone(first);
+  if (zone === undefined || (zone.left === zone.right && zone.top === zone.bottom)) return undefined;
+  return {
+    formula: formulaOf(model, first),
+    from: { column: zone.left, row: zone.top },
+    columns: zone.right - zone.left + 1,
+    rows: zone.bottom - zone.top + 1,
+  };
+}
+
+interface EngineStyle {
+  readonly bold?: boolean | undefined;
+  readonly italic?: boolean | undefined;
+  readonly fontSize?: number | undefined;
+  readonly textColor?: string | undefined;
+  readonly fillColor?: string | undefined;
+  readonly align?: "left" | "center" | "right" | undefined;
+  readonly wrapping?: string | undefined;
+}
+
+function styleOf(style: EngineStyle, underline: string | undefined): Style {
+  const { fontSize, textColor, fillColor, align } = style;
+  return {
+    ...(style.bold === true ? { bold: true } : {}),
+    ...(style.italic === true ? { italic: true } : {}),
+    ...(fontSize === undefined ? {} : { size: fontSize }),
+    ...(textColor === undefined ? {} : { ink: textColor }),
+    ...(fillColor === undefined ? {} : { fill: fillColor }),
+    ...(align === undefined ? {} : { align }),
+    ...(style.wrapping === "wrap" ? { wrap: true } : {}),
+    ...(underline === undefined ? {} : { underline }),
+  };
+}
+
+/** The sheet's names without the engine's mark; the one that tells the printed area is no name in a file. */
+function namesOf(model: Model, sheetId: string): Pick<Snapshot, "names" | "print"> {
+  const here = model.getters
+    .getNamedRanges()
+    .filter(({ range }) => range.sheetId === sheetId && range.invalidXc === undefined)
+    .map(({ name, range }) => ({
+      name: name.split(NAME_MARK)[0] ?? name,
+      spoken: name,
+      range: rangeOf(range.zone),
+    }));
+  const isPrint = (name: string): boolean => Object.values<string>(PRINT_NAMES).includes(name);
+  const print = here.find(({ name }) => isPrint(name));
+  return {
+    names: here.filter(({ name }) => !isPrint(name)),
+    ...(print === undefined
+      ? {}
+      : { print: { area: print.range, landscape: print.name === PRINT_NAMES.landscape } }),
+  };
+}
+
+function chartsOf({ getters }: Model, sheetId: string): SnapshotChart[] {
+  return getters.getFigures(sheetId).flatMap(({ id, col, row, width, height }): SnapshotChart[] => {
+    const chartId = getters.getChartIdFromFigureId(id);
+    const definition = chartId === undefined ? undefined : getters.getChartDefinition(chartId);
+    if (definition === undefined || (definition.type !== "bar" && definition.type !== "line")) return [];
+    const { dataSource, title } = definition;
+    if (dataSource.type !== "range") return [];
+    return [
+      {
+        title: title.text ?? "",
+        kind: definition.type,
+        labels: dataSource.labelRange ?? "",
+        values: dataSource.dataSets.map(({ dataRange }) => dataRange),
+        from: { column: col, row },
+        to: {
+          column: passed(col, width, (i) => getters.getColSize(sheetId, i)),
+          row: passed(row, height, (i) => getters.getRowSize(sheetId, i)),
+        },
+      },
+    ];
+  });
+}
+
+/** The first column or row that begins at or past a length from another. */
+function passed(first: number, length: number, sizeOf: (i: number) => number): number {
+  let [end, left] = [first, length];
+  while (left > 0) {
+    left -= sizeOf(end);
+    end += 1;
+  }
+  return end;
+}
+
+function rangeOf({ left, right, top, bottom }: Zone): string {
+  const start = addressOf({ column: left, row: top });
+  const end = addressOf({ column: right, row: bottom });
+  return start === end ? start : `${start}:${end}`;
+}
+
+/** Points that a line of a font takes; without a page the engine cannot measure it. */
+function lineHeight(size: number): number {
+  return 1.35 * size;
+}
+
+function round(length: number): number {
+  return Math.round(length * 100) / 100;
+}

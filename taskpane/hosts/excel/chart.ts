@@ -1,0 +1,28 @@
+/** A chart over fixed blocks of cells: names and spills behind a chart are what Excel stumbles over. */
+
+import type { CellPlan, ChartPlan } from "../../sheets/sheet";
+import { addressOf, placeOf } from "../addresses";
+
+export function addChart(sheet: Excel.Worksheet, plan: ChartPlan, cells: readonly CellPlan[]): void {
+  const [first] = plan.values;
+  if (first === undefined) return;
+  const kind = plan.kind === "line" ? "Line" : "ColumnClustered";
+  const chart = sheet.charts.add(kind, sheet.getRange(first), "Columns");
+  chart.title.text = plan.title;
+  chart.setPosition(plan.from, plan.to);
+  chart.legend.visible = plan.values.length > 1;
+  chart.legend.position = "Bottom";
+  plan.values.forEach((values, i) => {
+    const [heading = "", last = ""] = values.split(":");
+    const { column, row } = placeOf(heading);
+    const series = i === 0 ? chart.series.getItemAt(0) : chart.series.add(headingText(cells, heading));
+    series.setValues(sheet.getRange(`${addressOf({ column, row: row + 1 })}:${last}`));
+    series.setXAxisValues(sheet.getRange(plan.labels));
+  });
+}
+
+/** The words above a column, where they are words and no formula. */
+function headingText(cells: readonly CellPlan[], at: string): string {
+  const content = String(cells.find((cell) => cell.at === at)?.content ?? "");
+  return content.startsWith("=") ? "" : content;
+}

@@ -1,0 +1,119 @@
+/** Excel as a host. Formulas go in as `range.formulas`, which take English names, commas and points in every locale. */
+
+import type { Edit, Form } from "../../sheets/convert";
+import type { SheetPlan } from "../../sheets/sheet";
+import { HostFailure, inWords } from "./failure";
+import { editForm, readForm } from "./form";
+import { insertSheet } from "./insert";
+import { Naming } from "./naming";
+import type { Associated } from "./reason";
+import { reasonOf } from "./reason";
+import type { Pause } from "./registration";
+import { repairFormulas } from "./repair";
+import { bareAddress, firstOf, isError } from "./values";
+import type { Host, Inserted, InsertOptions, SelectedCell } from "../host";
+
+export interface ExcelSettings {
+  /** Under which name this Excel knows the formulas; BEAD unless it is an add-in under development. */
+  readonly namespace?: string;
+  /** The functions that run in this page, by id. */
+  readonly functions?: ReadonlyMap<string, Associated>;
+  readonly pause?: Pause;
+}
+
+const WHEN_NOT_TYPING = { delayForCellEdit: true };
+
+export class ExcelHost implements Host {
+  readonly label = "Excel";
+  readonly canProtect = true;
+  readonly #naming: Naming;
+  readonly #functions: ReadonlyMap<string, Associated>;
+  readonly #pause: Pause;
+
+  constructor({ namespace, functions = new Map(), pause = sleep }: ExcelSettings = {}) {
+    this.#naming = new Naming(namespace);
+    this.#functions = functions;
+    this.#pause = pause;
+  }
+
+  insert(plan: SheetPlan, { protect = false }: InsertOptions = {}): Promise<Inserted> {
+    return insertSheet(plan, this.#naming, this.#pause, protect);
+  }
+
+  readForm(): Promise<Form | undefined> {
+    return inExcel((context) => readForm(context, this.#naming));
+  }
+
+  editForm(form: Form, edits: readonly Edit[]): Promise<void> {
+    return inExcel((context) => editForm(context, form, edits, this.#naming));
+  }
+
+  selectedCell(): Promise<SelectedCell | undefined> {
+    return inExcel(async (context) => {
+      const cell = context.workbook.getActiveCell();
+      cell.load("address,formulas,text,valueTypes");
+      await context.sync();
+      const content = this.#naming.toPlan(String(firstOf(cell.formulas)));
+      const formula = content.startsWith("=") ? content : "";
+      return {
+        address: bareAddress(cell.address),
+        formula,
+        shown: String(firstOf(cell.text)),
+        message: isError(cell) ? await reasonOf(formula, cell.worksheet, this.#functions) : "",
+      };
+    });
+  }
+
+  putFormula(formula: string): Promise<boolean> {
+    return inExcel(async (context) => {
+      const cell = context.workbook.getActiveCell();
+      cell.load("formulas");
+      await context.sync();
+      if (firstOf(cell.formulas) !== "") return false;
+      cell.formulas = [[this.#naming.toExcel(formula)]];
+      await context.sync();
+      return true;
+    });
+  }
+
+  repairFormulas(): Promise<number> {
+    return inExcel((context) => repairFormulas(context, this.#naming));
+  }
+
+  recalculate(): Promise<void> {
+    return inExcel(async (context) => {
+      context.workbook.worksheets.getActiveWorksheet().calculate(true);
+      await context.sync();
+    });
+  }
+
+  functionsVersion(): Promise<string | undefined> {
+    const version = this.#functions.get("VERSION")?.();
+    return Promise.resolve(typeof version === "string" ? version : undefined);
+  }
+
+  onChange(listener: () => void): void {
+    const notify = (): Promise<void> => {
+      listener();
+      return Promise.resolve();
+    };
+    void inExcel(async (context) => {
+      context.workbook.onSelectionChanged.add(notify);
+      context.workbook.worksheets.onCalculated.add(notify);
+      await context.sync();
+    });
+  }
+}
+
+/** Waits while a cell is being edited; a failure comes out in words. */
+async function inExcel<Result>(work: (context: Excel.RequestContext) => Promise<Result>): Promise<Result> {
+  try {
+    return await Excel.run(WHEN_NOT_TYPING, work);
+  } catch (problem) {
+    throw new HostFailure(inWords(problem), { cause: problem });
+  }
+}
+
+function sleep(milliseconds: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds));
+}

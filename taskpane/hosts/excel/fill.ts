@@ -1,0 +1,116 @@
+/** Fills a new sheet from its plan. Nothing here waits for Excel: every call is queued and one sync carries them out. */
+
+import type { CellPlan, SheetPlan } from "../../sheets/sheet";
+import { UNITS_NAME } from "../../sheets/sheet";
+import { addressOf, spread } from "../addresses";
+import { LOOKS } from "../looks";
+import { blocksOf } from "./blocks";
+import { addChart } from "./chart";
+import type { Naming } from "./naming";
+
+/** Points that one character of width takes. */
+const CHARACTER_WIDTH = 5.6;
+const LONGEST_LIST = 255;
+const ALIGNMENTS = { left: "Left", center: "Center", right: "Right" } as const;
+
+export function fillSheet(sheet: Excel.Worksheet, plan: SheetPlan, naming: Naming): void {
+  plan.widths.forEach((width, column) => {
+    const letters = addressOf({ column, row: 0 }).replace(/\d+$/, "");
+    sheet.getRange(`${letters}:${letters}`).format.columnWidth = width * CHARACTER_WIDTH;
+  });
+  for (const { address, cells } of blocksOf(plan.cells, ({ format }) => format)) {
+    sheet.getRange(address).numberFormat = cells.map((row) => row.map(({ format }) => format));
+  }
+  for (const { address, cells } of blocksOf(plan.cells, contentKey)) {
+    sheet.getRange(address).formulas = cells.map((row) => row.map(({ content }) => entered(content, naming)));
+  }
+  for (const cell of plan.cells.filter(isMerged)) sheet.getRange(wholeOf(cell)).merge();
+  for (const { address, look } of dressed(plan.cells)) dress(sheet.getRange(address), look);
+  for (const { name, at } of plan.names) sheet.names.add(name, sheet.getRange(at));
+  for (const { at, allowed } of plan.lists) allowOnly(sheet.getRange(at), allowed);
+  const units = plan.names.find(({ name }) => name === UNITS_NAME);
+  if (units !== undefined) lockUnits(sheet.getRange(units.at), plan.units);
+  for (const chart of plan.charts) addChart(sheet, chart, plan.cells);
+  if (plan.frozenRows > 0) sheet.freezePanes.freezeRows(plan.frozenRows);
+  sheet.showGridlines = false;
+  setUpPrint(sheet.pageLayout, plan);
+}
+
+/** The units cell takes no other word: retyping it would read inches as millimetres. */
+export function lockUnits(cell: Excel.Range, units: string): void {
+  allowOnly(cell, [units]);
+  cell.dataValidation.errorAlert = {
+    showAlert: true,
+    style: "Stop",
+    title: "System of units",
+    message: "Use “Convert this sheet” in the pane: it rewrites the typed numbers as well.",
+  };
+}
+
+function contentKey({ content }: CellPlan): string | undefined {
+  return content === "" ? undefined : "content";
+}
+
+/** What is typed for a content. A text that Excel would take for a number, a date or a formula gets an apostrophe. */
+function entered(content: string | number, naming: Naming): string | number {
+  if (typeof content === "number") return content;
+  if (content.startsWith("=")) return naming.toExcel(content);
+  const mistakable =
+    /^[+\-'@]/.test(content) || /^\d+\s*[-/.:]\s*\d/.test(content) || Number.isFinite(Number(content));
+  return mistakable ? `'${content}` : content;
+}
+
+function isMerged({ columns = 1, rows = 1 }: CellPlan): boolean {
+  return columns > 1 || rows > 1;
+}
+
+function wholeOf({ at, columns, rows }: CellPlan): string {
+  return spread(at, columns, rows);
+}
+
+/** Each block of one look, and each merged cell for itself. */
+function dressed(cells: readonly CellPlan[]): { address: string; look: CellPlan["look"] }[] {
+  const single = blocksOf(cells, (cell) => (isMerged(cell) ? undefined : cell.look));
+  return [
+    ...single.flatMap(({ address, cells: rows }) => {
+      const look = rows[0]?.[0]?.look;
+      return look === undefined ? [] : [{ address, look }];
+    }),
+    ...cells.filter(isMerged).map((cell) => ({ address: wholeOf(cell), look: cell.look })),
+  ];
+}
+
+function dress(range: Excel.Range, kind: CellPlan["look"]): void {
+  const look = LOOKS[kind];
+  const { format } = range;
+  if (look.bold === true) format.font.bold = true;
+  if (look.italic === true) format.font.italic = true;
+  if (look.size !== undefined) format.font.size = look.size;
+  if (look.ink !== undefined) format.font.color = look.ink;
+  if (look.fill !== undefined) format.fill.color = look.fill;
+  if (look.align !== undefined) format.horizontalAlignment = ALIGNMENTS[look.align];
+  if (look.wrap === true) format.wrapText = true;
+  format.verticalAlignment = "Center";
+  for (const side of look.underline === undefined ? [] : (["EdgeBottom", "InsideHorizontal"] as const)) {
+    const edge = format.borders.getItem(side);
+    edge.style = "Continuous";
+    edge.color = look.underline ?? "";
+  }
+  // Counts once the sheet is protected.
+  if (kind === "input" || kind === "inputText") format.protection.locked = false;
+}
+
+function allowOnly(range: Excel.Range, values: readonly string[]): void {
+  const source = values.join(",");
+  if (source.length > LONGEST_LIST || values.some((value) => value.includes(","))) {
+    throw new Error(`a list of allowed words does not fit: ${source}`);
+  }
+  range.dataValidation.rule = { list: { inCellDropDown: values.length > 1, source } };
+}
+
+function setUpPrint(layout: Excel.PageLayout, { print }: SheetPlan): void {
+  layout.setPrintArea(print.area);
+  if (print.titleRows !== undefined) layout.setPrintTitleRows(print.titleRows);
+  layout.orientation = print.landscape ? "Landscape" : "Portrait";
+  layout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
+}

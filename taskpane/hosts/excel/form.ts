@@ -1,0 +1,80 @@
+/** The form on the sheet being shown: read by its names, edited in place. */
+
+import { TEMPLATES } from "../../sheets";
+import type { Content, Edit, Form, FormCell } from "../../sheets/convert";
+import { formName, UNITS_NAME } from "../../sheets/sheet";
+import { addressOf, placeOf } from "../addresses";
+import { lockUnits } from "./fill";
+import type { Naming } from "./naming";
+import { editUnprotected } from "./protection";
+import { bareAddress, firstOf } from "./values";
+
+export async function readForm(context: Excel.RequestContext, naming: Naming): Promise<Form | undefined> {
+  const { names } = context.workbook.worksheets.getActiveWorksheet();
+  names.load("items/name");
+  await context.sync();
+  const named = names.items.map((item) => {
+    const range = item.getRangeOrNullObject();
+    range.load("address,formulas");
+    return { name: item.name, range };
+  });
+  await context.sync();
+  const there = named.filter(({ range }) => !range.isNullObject);
+  const cells = new Map(there.map(({ name, range }) => [name, cellsIn(range, naming)]));
+  const template = TEMPLATES.find(({ id }) => cells.has(formName(id)));
+  const units = cells.get(UNITS_NAME)?.[0]?.content;
+  if (template === undefined || (units !== "US" && units !== "SI")) return undefined;
+  return { template, units, cells };
+}
+
+/** The cells of a name, one or a column of them. */
+function cellsIn(range: Excel.Range, naming: Naming): FormCell[] {
+  const { column, row } = placeOf(bareAddress(range.address).replace(/:.*$/, ""));
+  const formulas = range.formulas as Content[][];
+  return formulas.map(([content = ""], i) => ({
+    at: addressOf({ column, row: row + i }),
+    content: typeof content === "string" ? naming.toPlan(content) : content,
+  }));
+}
+
+/** All edits or none: a sheet that is converted by half would read inches as millimetres. */
+export async function editForm(
+  context: Excel.RequestContext,
+  form: Form,
+  edits: readonly Edit[],
+  naming: Naming,
+): Promise<void> {
+  const sheet = context.workbook.worksheets.getActiveWorksheet();
+  const unitsAt = form.cells.get(UNITS_NAME)?.[0]?.at;
+  const cells = edits.map((edit) => {
+    const range = sheet.getRange(edit.at);
+    range.load("formulas,numberFormat");
+    return { edit, range };
+  });
+  await context.sync();
+  const before = cells.map(({ edit, range }) => ({
+    at: edit.at,
+    content: firstOf(range.formulas),
+    format: String(firstOf(range.numberFormat)),
+  }));
+  const carryOut = (all: readonly { at: string; content?: Content; format?: string }[]): void => {
+    all.forEach(({ at, content, format }, i) => {
+      const range = cells[i]?.range;
+      if (range === undefined) return;
+      if (at === unitsAt && content !== undefined) lockUnits(range, String(content));
+      if (content !== undefined) {
+        range.formulas = [[typeof content === "string" ? naming.toExcel(content) : content]];
+      }
+      if (format !== undefined) range.numberFormat = [[format]];
+    });
+  };
+  await editUnprotected(
+    sheet,
+    () => {
+      carryOut(cells.map(({ edit }) => edit));
+    },
+    () => {
+      carryOut(before);
+    },
+  );
+}

@@ -1,0 +1,47 @@
+/** What the pane asks of the spreadsheet it stands beside, whichever that is. */
+
+import type { Edit, Form } from "../sheets/convert";
+import type { SheetPlan } from "../sheets/sheet";
+
+export interface SelectedCell {
+  readonly address: string;
+  /** The formula with its =, or "". */
+  readonly formula: string;
+  /** What the cell shows. */
+  readonly shown: string;
+  /** The sentence behind an error, where the host keeps it. */
+  readonly message: string;
+}
+
+export interface InsertOptions {
+  /** Guard the computed cells against slips, without a password. */
+  readonly protect?: boolean;
+}
+
+export interface Inserted {
+  readonly name: string;
+  /** What else a person should know, in a sentence, or "". */
+  readonly remark: string;
+}
+
+export interface Host {
+  /** How the pane speaks of the program it stands in. */
+  readonly label: string;
+  readonly canProtect: boolean;
+  /** Writes a new sheet and shows it, or none at all; never touches one that is there. */
+  insert(plan: SheetPlan, options?: InsertOptions): Promise<Inserted>;
+  /** The form on the sheet being shown, or undefined where that sheet is none of ours. */
+  readForm(): Promise<Form | undefined>;
+  editForm(form: Form, edits: readonly Edit[]): Promise<void>;
+  selectedCell(): Promise<SelectedCell | undefined>;
+  /** Puts a formula into the selected cell if it is empty; false where it is not. */
+  putFormula(formula: string): Promise<boolean>;
+  /** Enters our formulas on the sheet being shown once more; gives how many. */
+  repairFormulas(): Promise<number>;
+  /** Computes the sheet being shown anew. */
+  recalculate(): Promise<void>;
+  /** Version of the functions that are running, where that can be told. */
+  functionsVersion(): Promise<string | undefined>;
+  /** Calls back when another cell is selected or a value may have changed. */
+  onChange(listener: () => void): void;
+}

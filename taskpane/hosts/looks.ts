@@ -1,0 +1,38 @@
+/** How each kind of cell looks, in terms both hosts understand. Colours hold 4.5:1 against their fill. */
+
+import type { Look } from "../sheets/sheet";
+
+export interface Style {
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly size?: number;
+  readonly ink?: string;
+  readonly fill?: string;
+  readonly align?: "left" | "center" | "right";
+  readonly wrap?: boolean;
+  /** A thin line below the cell. */
+  readonly underline?: string;
+}
+
+const INK = "#1D2B32";
+const FAINT = "#51626B";
+const RULE = "#B4C2C9";
+
+export const LOOKS: Record<Look, Style> = {
+  title: { bold: true, size: 16, ink: INK },
+  subtitle: { italic: true, ink: FAINT },
+  section: { bold: true, ink: "#FFFFFF", fill: "#3A5561" },
+  label: { ink: INK },
+  input: { ink: "#173F73", fill: "#E4EEF9", align: "right", underline: "#5C86B8" },
+  inputText: { ink: "#173F73", fill: "#E4EEF9", align: "left", underline: "#5C86B8" },
+  result: { bold: true, ink: INK, align: "right", underline: RULE },
+  text: { bold: true, ink: INK, align: "left", underline: RULE },
+  unit: { ink: FAINT, align: "left" },
+  heading: { italic: true, ink: FAINT, underline: RULE },
+  columnHead: { italic: true, ink: FAINT, align: "right", underline: RULE },
+  note: { italic: true, ink: FAINT, align: "left" },
+  caution: { ink: "#5A3A00", fill: "#FCF4E3", wrap: true },
+  verdict: { ink: INK, align: "left", underline: RULE },
+  line: { underline: "#6E7F88" },
+  locked: { bold: true, ink: INK, align: "center", underline: RULE },
+};
