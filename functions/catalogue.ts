@@ -1,51 +1,29 @@
-/**
- * Every formula by its id: what its help says and the function behind it. The build fills it, from the JSDoc of the
- * files in this folder, through generated/help.json and generated/associate.ts.
- */
+/** Every formula, family by family in the order of the job, and the help of each. */
 
-import help from "../generated/help.json";
+import project from "../package.json";
+import type { Family, Formula } from "./formula";
+import type { FormulaHelp } from "./help-text";
+import { helpOf } from "./help-text";
+import { ARC_GAP } from "./gap/standoff";
+import { ELECTRODE } from "./gap/electrode";
 
-export interface ParameterHelp {
-  readonly name: string;
-  readonly description: string;
-  readonly optional: boolean;
-  /** Takes a range of cells rather than one. */
-  readonly range: boolean;
-  /** Takes all arguments from here on. */
-  readonly repeating: boolean;
-}
+export const FAMILIES = [ARC_GAP, ELECTRODE] as const;
 
-export interface FormulaHelp {
-  readonly id: string;
-  /** Name of the source file in functions/, the formula's family. */
-  readonly family: string;
-  readonly meaning: string;
-  readonly parameters: readonly ParameterHelp[];
-  readonly returns: string;
-  readonly equation: string;
-  readonly validity: string;
-  readonly assumptions: string;
-  readonly source: string;
-  readonly unconfirmed: string;
-  /** A formula as typed, and what it gives. */
-  readonly example: string;
-  readonly result: string;
-}
+/** The records by id, for the compiler: a sheet that calls a formula by a wrong id or argument does not compile. */
+export type Records = {
+  [Each in (typeof FAMILIES)[number]["formulas"][number] as Each["id"]]: Each;
+};
 
-export type Formula = (...cells: never[]) => unknown;
+const families: readonly Family[] = FAMILIES;
 
-export const NAMESPACE: string = help.namespace;
-export const VERSION: string = help.version;
-export const HELP: readonly FormulaHelp[] = help.formulas;
+export const FORMULAS: readonly Formula[] = families.flatMap(({ formulas }) => formulas);
+export const HELP: readonly FormulaHelp[] = families.flatMap((family) =>
+  family.formulas.map((formula) => helpOf(formula, family)),
+);
+export const VERSION: string = project.version;
 
-const offered = new Map<string, Formula>();
-
-/** Hands a formula to the host and remembers it for those that call others by name. */
-export function offer(id: string, formula: Formula): void {
-  offered.set(id, formula);
-  CustomFunctions.associate(id, formula as (...cells: unknown[]) => unknown);
-}
+const byId = new Map(FORMULAS.map((formula) => [formula.id, formula.call]));
 
 export function formulaById(id: string): ((...cells: unknown[]) => unknown) | undefined {
-  return offered.get(id) as ((...cells: unknown[]) => unknown) | undefined;
+  return byId.get(id);
 }

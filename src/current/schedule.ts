@@ -14,8 +14,20 @@ import { startDwell } from "../heat-flow/start-dwell";
 import { heatInput, pulseRate, pulseShare } from "./heat-input";
 import { tube } from "../limits";
 import type { Material } from "../metal/material";
-import type { Units } from "../quantity";
-import { CURRENT, LENGTH, SPEED, TIME } from "../quantity";
+import type {
+  Angle,
+  Current,
+  Frequency,
+  HeatInput,
+  Length,
+  Rotation,
+  Share,
+  Speed,
+  Time,
+  Units,
+  Voltage,
+} from "../quantity";
+import { ANGLE, COUNT, CURRENT, LENGTH, si, SPEED, TIME } from "../quantity";
 import { amount, orRefusal, Refusal, rule } from "../refusal";
 import { rotation, suggestedOverlap, suggestedSpeed, travelTime } from "../travel/travel";
 
@@ -28,37 +40,37 @@ export type Style = "pulsed" | "steady";
 
 export interface Pulse {
   /** Peak and background of each sector, A. */
-  readonly peaks: readonly number[];
-  readonly backs: readonly number[];
-  readonly rate: number;
-  readonly share: number;
+  readonly peaks: readonly Current[];
+  readonly backs: readonly Current[];
+  readonly rate: Frequency;
+  readonly share: Share;
 }
 
 export interface Schedule {
-  readonly standoff: number;
-  readonly electrode: number;
-  readonly volts: number;
-  readonly beadWidth: number;
-  readonly speed: number;
-  readonly turns: number;
-  readonly prepurge: number;
-  readonly dwell: number;
+  readonly standoff: Length;
+  readonly electrode: Length;
+  readonly volts: Voltage;
+  readonly beadWidth: Length;
+  readonly speed: Speed;
+  readonly turns: Rotation;
+  readonly prepurge: Time;
+  readonly dwell: Time;
   /** Mean current of each sector, A. */
-  readonly means: readonly number[];
+  readonly means: readonly Current[];
   /** None when the arc is steady. */
   readonly pulse: Pulse | undefined;
   /** Full turn and overlap, s. */
-  readonly rotationTime: number;
-  readonly overlap: number;
-  readonly downslope: number;
-  readonly postpurge: number;
+  readonly rotationTime: Time;
+  readonly overlap: Angle;
+  readonly downslope: Time;
+  readonly postpurge: Time;
   /** Arc energy over travel in the hottest sector, J/m. */
-  readonly heatInput: number;
+  readonly heatInput: HeatInput;
   /** Dwell, rotation and downslope, s. */
-  readonly arcTime: number;
+  readonly arcTime: Time;
 }
 
-export function schedule(od: number, wall: number, material: Material, style: Style, units: Units): Schedule {
+export function schedule(od: Length, wall: Length, material: Material, style: Style, units: Units): Schedule {
   tube(od, wall);
   const volts = commonArcVolts(wall, "wall");
   const beadWidth = commonBeadWidth(wall);
@@ -66,7 +78,14 @@ export function schedule(od: number, wall: number, material: Material, style: St
   const overlap = suggestedOverlap(od, wall, beadWidth);
   const plate = plateOf(wall, material);
   const dwell = startDwell(plate, speed, beadWidth);
-  const sectors = sectorsOf(plate, { od, speed, beadWidth, dwell, sectors: SECTORS, overlap: 0 });
+  const sectors = sectorsOf(plate, {
+    od,
+    speed,
+    beadWidth,
+    dwell,
+    sectors: si(SECTORS, COUNT),
+    overlap: si(0, ANGLE),
+  });
   const means = sectors.map(({ power }) => power / wattsPerAmp(volts, ARC_EFFICIENCY));
   const hottest = Math.max(...means);
   const pulse =
@@ -75,28 +94,28 @@ export function schedule(od: number, wall: number, material: Material, style: St
   const downslope = commonDownslope(beadWidth, speed);
   return {
     standoff: standoff(wall, COMMON_ALLOWANCE),
-    electrode: electrodeFor(wall, Math.max(hottest, ...(pulse?.peaks ?? [])), units),
+    electrode: si(electrodeFor(wall, Math.max(hottest, ...(pulse?.peaks ?? [])), units), LENGTH),
     volts,
     beadWidth,
     speed,
     turns: rotation(od, speed),
-    prepurge: COMMON_PREPURGE,
+    prepurge: si(COMMON_PREPURGE, TIME),
     dwell,
     means,
     pulse,
     rotationTime,
     overlap,
     downslope,
-    postpurge: COMMON_POSTPURGE,
-    heatInput: heatInput(volts, hottest, speed, 1),
-    arcTime: dwell + rotationTime + downslope,
+    postpurge: si(COMMON_POSTPURGE, TIME),
+    heatInput: heatInput(volts, si(hottest, CURRENT), speed, 1),
+    arcTime: si(dwell + rotationTime + downslope, TIME),
   };
 }
 
 /** Peak of the first sector by the rule of thumb; the share that makes its mean; later sectors in the means' proportion. */
 function pulseOf(
   od: number,
-  means: readonly number[],
+  means: readonly Current[],
   peak: number,
   speed: number,
   beadWidth: number,
@@ -115,8 +134,8 @@ function pulseOf(
   return {
     peaks,
     backs: peaks.map((amps) => BACKGROUND * amps),
-    rate: pulseRate(speed, beadWidth, SPOT_OVERLAP),
-    share: pulseShare(first, peak, back),
+    rate: pulseRate(si(speed, SPEED), si(beadWidth, LENGTH), SPOT_OVERLAP),
+    share: pulseShare(first, si(peak, CURRENT), back),
   };
 }
 
@@ -133,7 +152,7 @@ function sectorsOf(plate: Plate, pass: RingPass): Sector[] {
 }
 
 function electrodeFor(wall: number, amps: number, units: Units): number {
-  const diameter = orRefusal(() => electrodeDiameter(amps, units));
+  const diameter = orRefusal(() => electrodeDiameter(si(amps, CURRENT), units));
   if (!(diameter instanceof Refusal)) return diameter;
   throw new Refusal(
     "wall",

@@ -2,6 +2,7 @@
 
 import { COMMON_ALLOWANCE, arcVolts, standoff } from "../gap/electrode";
 import { above0, between, shareAbove0 } from "../limits";
+import type { Length, Voltage } from "../quantity";
 import { LENGTH, SHARE, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
@@ -26,7 +27,7 @@ export function wattsPerAmp(volts: number, efficiency: number): number {
 const WALLS = [0.0005, 0.003].map((gap) => 2 * (gap - COMMON_ALLOWANCE)) as [number, number];
 
 /** Arc voltage at the common standoff of a wall. Outside its range the caller says which argument can mend it. */
-export function commonArcVolts(wall: number, mend = "volts"): number {
+export function commonArcVolts(wall: Length, mend = "volts"): Voltage {
   const [least, most] = WALLS;
   if (wall >= least && wall <= most) return arcVolts(standoff(wall, COMMON_ALLOWANCE));
   const range = rule`${amount(least, LENGTH)} to ${amount(most, LENGTH)}`;

@@ -2,6 +2,7 @@
 
 import { element } from "../numerics/item";
 import { above0, atLeast0, between, tube, wholeFrom1 } from "../limits";
+import type { Angle, Count, Length, Share, Speed, TemperatureRise, Time } from "../quantity";
 import { ANGLE, LENGTH, SPEED, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import { dimensionlessWidth, meltPower, meltResistance } from "./melt-power";
@@ -11,26 +12,26 @@ import type { Course } from "./ring";
 import { meanPower, powerAt, ringCourse } from "./ring";
 
 export interface RingPass {
-  readonly od: number;
-  readonly speed: number;
-  readonly beadWidth: number;
+  readonly od: Length;
+  readonly speed: Speed;
+  readonly beadWidth: Length;
   /** Arc on before the head turns, s. */
-  readonly dwell: number;
-  readonly sectors: number;
+  readonly dwell: Time;
+  readonly sectors: Count;
   /** Degrees past the full turn. */
-  readonly overlap: number;
+  readonly overlap: Angle;
 }
 
 export interface Sector {
   /** Degrees of rotation. */
-  readonly from: number;
-  readonly to: number;
+  readonly from: Angle;
+  readonly to: Angle;
   /** Mean power into the tube, W. */
   readonly power: number;
   /** Power over that of the first sector. */
-  readonly share: number;
+  readonly share: Share;
   /** How much warmer the tube is ahead of the arc than at the start, at the sector's end, K. */
-  readonly rise: number;
+  readonly rise: TemperatureRise;
 }
 
 const MOST_SECTORS = 360;

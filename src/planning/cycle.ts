@@ -1,7 +1,8 @@
 /** One weld cycle, from start to start. */
 
 import { atLeast0 } from "../limits";
-import { ANGLE, TIME } from "../quantity";
+import type { Angle, Length, Speed, Time } from "../quantity";
+import { ANGLE, si, TIME } from "../quantity";
 import { travelTime } from "../travel/travel";
 
 /** Common practice: gas before and after the arc, s. */
@@ -11,26 +12,26 @@ export const COMMON_POSTPURGE = 15;
 const DOWNSLOPE_WIDTHS = 3;
 
 /** Common practice of the downslope, s: three bead widths of travel. */
-export function commonDownslope(beadWidth: number, speed: number): number {
-  return (DOWNSLOPE_WIDTHS * beadWidth) / speed;
+export function commonDownslope(beadWidth: Length, speed: number): Time {
+  return si((DOWNSLOPE_WIDTHS * beadWidth) / speed, TIME);
 }
 
 export interface Cycle {
-  readonly od: number;
-  readonly speed: number;
-  readonly prepurge: number;
-  readonly dwell: number;
+  readonly od: Length;
+  readonly speed: Speed;
+  readonly prepurge: Time;
+  readonly dwell: Time;
   /** Degrees past the full turn. */
-  readonly overlap: number;
-  readonly downslope: number;
-  readonly postpurge: number;
-  readonly handling: number;
+  readonly overlap: Angle;
+  readonly downslope: Time;
+  readonly postpurge: Time;
+  readonly handling: Time;
 }
 
 export interface Phase {
   readonly label: string;
-  readonly starts: number;
-  readonly lasts: number;
+  readonly starts: Time;
+  readonly lasts: Time;
   readonly arcOn: boolean;
 }
 
@@ -56,6 +57,9 @@ export function cyclePhases(cycle: Cycle): Phase[] {
 }
 
 /** Seconds from start to start: the sum of the phases. */
-export function cycleTime(cycle: Cycle): number {
-  return cyclePhases(cycle).reduce((sum, phase) => sum + phase.lasts, 0);
+export function cycleTime(cycle: Cycle): Time {
+  return si(
+    cyclePhases(cycle).reduce((sum, phase) => sum + phase.lasts, 0),
+    TIME,
+  );
 }

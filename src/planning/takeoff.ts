@@ -6,39 +6,40 @@ import { jointGas } from "../gas/gas-supply";
 import { dwellNumber } from "../heat-flow/start-dwell";
 import { atLeast0, atMost, between, tube, wholeFrom1 } from "../limits";
 import type { Material } from "../metal/material";
-import { ANGLE, FLOW, LENGTH, TIME } from "../quantity";
+import type { Angle, Count, Flow, Length, Speed, Time, Volume } from "../quantity";
+import { ANGLE, FLOW, LENGTH, si, TIME, VOLUME } from "../quantity";
 import { orRefusal, Refusal } from "../refusal";
 import { SUGGESTED_PECLET, suggestedSpeed } from "../travel/travel";
 
 /** So many joints of one tube. */
 export interface Line {
-  readonly quantity: number;
-  readonly od: number;
-  readonly wall: number;
+  readonly quantity: Count;
+  readonly od: Length;
+  readonly wall: Length;
   readonly material: Material;
 }
 
 /** What all lines have in common. */
 export interface Terms {
   /** Unload, load and set up, s a joint. */
-  readonly handling: number;
-  readonly torchFlow: number;
-  readonly purgeFlow: number;
+  readonly handling: Time;
+  readonly torchFlow: Flow;
+  readonly purgeFlow: Flow;
   /** The bore is purged so long before the cycle starts, and on through it. */
-  readonly purgeSeconds: number;
+  readonly purgeSeconds: Time;
   /** Degrees past the full turn. */
-  readonly overlap: number;
+  readonly overlap: Angle;
 }
 
 export interface Counted {
   /** Suggested travel, m/s. */
-  readonly speed: number;
+  readonly speed: Speed;
   /** One joint from prepurge to postpurge, s. */
-  readonly machine: number;
+  readonly machine: Time;
   /** The whole line, handling included, s. */
-  readonly seconds: number;
+  readonly seconds: Time;
   /** The whole line, m³. */
-  readonly gas: number;
+  readonly gas: Volume;
 }
 
 /** Far beyond any list or tube; inside, no line can grow so large that it spoils the sums of the others. */
@@ -97,13 +98,18 @@ function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: numb
   const machine = cycleTime({
     od,
     speed,
-    prepurge: COMMON_PREPURGE,
-    dwell: (dwell * beadWidth * beadWidth) / material.hotDiffusivity.value,
+    prepurge: si(COMMON_PREPURGE, TIME),
+    dwell: si((dwell * beadWidth * beadWidth) / material.hotDiffusivity.value, TIME),
     overlap: terms.overlap,
     downslope: commonDownslope(beadWidth, speed),
-    postpurge: COMMON_POSTPURGE,
-    handling: 0,
+    postpurge: si(COMMON_POSTPURGE, TIME),
+    handling: si(0, TIME),
   });
-  const gas = jointGas(terms.torchFlow, machine, terms.purgeFlow, terms.purgeSeconds + machine);
-  return { speed, machine, seconds: quantity * (machine + terms.handling), gas: quantity * gas };
+  const gas = jointGas(terms.torchFlow, machine, terms.purgeFlow, si(terms.purgeSeconds + machine, TIME));
+  return {
+    speed,
+    machine,
+    seconds: si(quantity * (machine + terms.handling), TIME),
+    gas: si(quantity * gas, VOLUME),
+  };
 }

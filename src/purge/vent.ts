@@ -5,7 +5,8 @@
 
 import type { Gas } from "../gas/gas";
 import { above0, shareAbove0 } from "../limits";
-import { BORE_PRESSURE, FLOW, LENGTH } from "../quantity";
+import type { BorePressure, Flow, Length } from "../quantity";
+import { BORE_PRESSURE, FLOW, LENGTH, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /** Discharge coefficient of a sharp-edged round hole at high Reynolds numbers; textbooks agree on 0.60 to 0.62. */
@@ -30,12 +31,12 @@ export function orificeDiameter(flow: number, pressure: number, density: number,
 }
 
 /** Diameter of the vent that holds a bore pressure at a purge flow, m. */
-export function ventDiameter(flow: number, pressure: number, gas: Gas, discharge: number): number {
+export function ventDiameter(flow: Flow, pressure: BorePressure, gas: Gas, discharge: number): Length {
   above0("flow", flow, FLOW);
   above0("pressure", pressure, BORE_PRESSURE);
   shareAbove0("discharge", discharge);
   if (pressure <= GREATEST_VENT_PRESSURE) {
-    return orificeDiameter(flow, pressure, gas.density.value, discharge);
+    return si(orificeDiameter(flow, pressure, gas.density.value, discharge), LENGTH);
   }
   throw new Refusal(
     "pressure",
@@ -45,12 +46,12 @@ export function ventDiameter(flow: number, pressure: number, gas: Gas, discharge
 }
 
 /** Bore pressure that a vent holds at a purge flow, Pa above the room. */
-export function ventPressure(flow: number, diameter: number, gas: Gas, discharge: number): number {
+export function ventPressure(flow: Flow, diameter: Length, gas: Gas, discharge: number): BorePressure {
   above0("flow", flow, FLOW);
   above0("ventDiameter", diameter, LENGTH);
   shareAbove0("discharge", discharge);
   const pressure = orificePressure(flow, diameter, gas.density.value, discharge);
-  if (pressure <= GREATEST_VENT_PRESSURE) return pressure;
+  if (pressure <= GREATEST_VENT_PRESSURE) return si(pressure, BORE_PRESSURE);
   const least = orificeDiameter(flow, GREATEST_VENT_PRESSURE, gas.density.value, discharge);
   throw new Refusal(
     "ventDiameter",

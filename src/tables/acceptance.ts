@@ -1,11 +1,13 @@
 /** Limits of form for hygienic tube butt welds. */
 
 import { tube } from "../limits";
+import type { Length } from "../quantity";
+import { LENGTH, si } from "../quantity";
 
 export interface WeldLimits {
-  readonly concavity: number;
-  readonly convexity: number;
-  readonly misalignment: number;
+  readonly concavity: Length;
+  readonly convexity: Length;
+  readonly misalignment: Length;
 }
 
 interface SizeException {
@@ -26,12 +28,12 @@ const ROUNDING = 1e-9;
  * Greatest concavity, convexity and outside misalignment, m: ASME BPE-2012 Table MJ-8.4-1, 10 %, 10 % and 15 % of
  * the nominal wall. A tube measured within its tolerance counts as its nominal size.
  */
-export function weldLimits(od: number, wall: number): WeldLimits {
+export function weldLimits(od: Length, wall: number): WeldLimits {
   tube(od, wall);
   const exception = EXCEPTIONS.find((size) => Math.abs(od - size.od) <= size.misalignment + ROUNDING);
   return {
-    concavity: 0.1 * wall,
-    convexity: 0.1 * wall,
-    misalignment: exception?.misalignment ?? 0.15 * wall,
+    concavity: si(0.1 * wall, LENGTH),
+    convexity: si(0.1 * wall, LENGTH),
+    misalignment: si(exception?.misalignment ?? 0.15 * wall, LENGTH),
   };
 }

@@ -3,10 +3,11 @@
  * an inch and a millimetre column; the inch one is the origin, the millimetres are rounded from it.
  */
 
-import type { Units } from "../quantity";
+import type { Length, Units } from "../quantity";
 import { quotedText } from "../quoted-text";
 import { Refusal } from "../refusal";
 import { nominalSize, scheduleName } from "./pipe-size";
+import { LENGTH, si } from "../quantity";
 
 const SCHEDULES = ["5S", "10S", "40S", "80S", "5", "10", "40", "80"] as const;
 export type PipeSchedule = (typeof SCHEDULES)[number];
@@ -63,12 +64,12 @@ const PIPES: readonly Pipe[] = [
 ];
 
 /** Outside diameter of a nominal size, m, by the column that the system of units reads. */
-export function pipeOd(nps: string, units: Units): number {
-  return inMetres(pipeOf(nps)[units][0], units);
+export function pipeOd(nps: string, units: Units): Length {
+  return si(inMetres(pipeOf(nps)[units][0], units), LENGTH);
 }
 
 /** Wall of a nominal size and schedule, m, by the column that the system of units reads. */
-export function pipeWall(nps: string, schedule: string, units: Units): number {
+export function pipeWall(nps: string, schedule: string, units: Units): Length {
   const found = pipeOf(nps);
   const name = scheduleName(schedule);
   const known = SCHEDULES.find((listed) => listed === name);
@@ -81,7 +82,7 @@ export function pipeWall(nps: string, schedule: string, units: Units): number {
     );
   }
   const wall = wallIn(found[units], known);
-  if (wall !== undefined) return inMetres(wall, units);
+  if (wall !== undefined) return si(inMetres(wall, units), LENGTH);
   const listed = SCHEDULES.filter((one) => wallIn(found[units], one) !== undefined);
   throw new Refusal(
     "schedule",
