@@ -1,8 +1,6 @@
 /** Calls a formula by its id, as a host would. */
 
-import "../generated/associate";
-
-import type { FormulaHelp } from "../functions/catalogue";
+import type { FormulaHelp } from "../functions/help-text";
 import { formulaById } from "../functions/catalogue";
 import type { Quantity } from "../src/quantity";
 import {

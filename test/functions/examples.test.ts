@@ -1,4 +1,4 @@
-import { HELP } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import { disagreement, parseCall } from "../../tools/example.mjs";
 import { bead, exampleCells } from "../bead";
 

@@ -1,7 +1,6 @@
-import "../../generated/associate";
-
-import type { FormulaHelp } from "../../functions/catalogue";
-import { formulaById, HELP } from "../../functions/catalogue";
+import type { FormulaHelp } from "../../functions/help-text";
+import { formulaById } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import functionsJson from "../../generated/functions.json";
 import { disagreement, parseCall } from "../../tools/example.mjs";
 import type { BlankAs, CalledFunction, Given, Outcome } from "./host-model";

@@ -1,6 +1,7 @@
 /** Limits of the help in both systems of units: the pairs of units against src/quantity, the sentences by hand. */
 
-import { formulaById, HELP } from "../../functions/catalogue";
+import { formulaById } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import { fromBase, toBase } from "../../src/quantity";
 import { argumentLimits } from "../../tools/help/limits.mjs";
 import { inBothUnits, inOtherUnits, UNIT_PAIRS } from "../../tools/help/units.mjs";
