@@ -91,17 +91,18 @@ export function orComputed<Kind extends string>(
   };
 }
 
-/** One of a list of words. */
+/** One of a list of words; `alias` knows what else they are called. */
 export function word<Word extends string>(
   what: string,
   words: readonly Word[],
   fallback: NoInfer<Word>,
+  alias?: (typed: string) => NoInfer<Word> | undefined,
 ): Optional<Word> {
   return {
     ...CELL,
     what,
     optional: true,
-    read: (reader, name, cell) => reader.wordOr(name, cell, words, fallback),
+    read: (reader, name, cell) => reader.wordOr(name, cell, words, fallback, alias),
   };
 }
 

@@ -20,6 +20,7 @@ import {
   written,
 } from "../src/quantity";
 import { BASE_WIDTH, WIDTH_PER_WALL } from "../src/travel/bead";
+import { designationOf } from "../src/metal/names";
 import type { Argument } from "./argument";
 import { named, number, orComputed, orDefault, word } from "./argument";
 
@@ -51,7 +52,12 @@ export const TUBE_TEMPERATURE = orDefault(
 );
 
 export const MATERIAL: Argument<Material, true> = named(
-  word('Designation such as "316L" (default); BEAD.MATERIALS lists them', DESIGNATIONS, DEFAULT_MATERIAL),
+  word(
+    'Designation such as "316L" (default); BEAD.MATERIALS lists them',
+    DESIGNATIONS,
+    DEFAULT_MATERIAL,
+    designationOf,
+  ),
   (designation) => MATERIALS[designation],
 );
 

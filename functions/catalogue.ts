@@ -18,6 +18,7 @@ import { CYCLE } from "./planning/cycle";
 import { TAKEOFF } from "./planning/takeoff";
 import { BORE_GAS } from "./purge/bore";
 import { PURGE } from "./purge/purge";
+import { SIZES } from "./tables/sizes";
 import { TABLES } from "./tables/tables";
 
 export const VERSION: string = project.version;
@@ -37,6 +38,7 @@ export const FAMILIES = [
   CYCLE,
   CREW,
   TAKEOFF,
+  SIZES,
   TABLES,
   METALS,
   aboutFamily(VERSION, () => families),

@@ -4,9 +4,10 @@
  */
 
 import type { Of, Quantity, Units } from "../src/quantity";
-import { fromBase, toBase, unitOf } from "../src/quantity";
+import { fromBase, LENGTH, si, toBase, unitOf } from "../src/quantity";
 import { quotedText } from "../src/quoted-text";
 import { Refusal } from "../src/refusal";
+import { DATE_HINT, looksLikeDate, sizeOf } from "../src/sizes";
 
 const MEND_THE_OTHER = "the cell it comes from holds an error; mend that one first";
 const PLAIN_NUMBER = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i;
@@ -58,9 +59,10 @@ export class Reader {
     cell: unknown,
     words: readonly Word[],
     fallback: Default,
+    alias: (typed: string) => Word | undefined = () => undefined,
   ): Word | Default {
     const content = single(argument, cell);
-    return isBlank(content) ? fallback : oneOf(argument, content, words);
+    return isBlank(content) ? fallback : oneOf(argument, content, words, alias);
   }
 
   /** Required text; a number is taken as people would write it. */
@@ -90,10 +92,29 @@ export class Reader {
     return fromBase(base, of, this.units);
   }
 
+  /** A length as text, as people write sizes; undefined for anything that is read like other numbers. */
+  #size(argument: string, content: unknown): number | undefined {
+    if (typeof content === "number" && this.units === "US" && looksLikeDate(content)) {
+      throw new Refusal(argument, quoted(content), [DATE_HINT]);
+    }
+    if (typeof content !== "string") return undefined;
+    const size = sizeOf(content, this.units);
+    if (typeof size === "number") return size;
+    throw new Refusal(argument, quoted(content), [size.why]);
+  }
+
   #toBase<Kind extends string>(argument: string, content: unknown, of: Quantity<Kind>): Of<Kind> {
+    if (isLength(of)) {
+      const size = this.#size(argument, content);
+      if (size !== undefined) return si(size, of);
+    }
     if (typeof content === "number" && Math.abs(content) <= LARGEST) return toBase(content, of, this.units);
     throw new Refusal(argument, quoted(content), [whyNoNumber(content, inUnit(of, this.units))]);
   }
+}
+
+function isLength(of: Quantity): boolean {
+  return of === LENGTH;
 }
 
 /** The units argument, on its own because it decides how everything else is read. */
@@ -135,10 +156,15 @@ function single(argument: string, cell: unknown): unknown {
   ]);
 }
 
-function oneOf<Word extends string>(argument: string, content: unknown, words: readonly Word[]): Word {
+function oneOf<Word extends string>(
+  argument: string,
+  content: unknown,
+  words: readonly Word[],
+  alias: (typed: string) => Word | undefined = () => undefined,
+): Word {
   if (typeof content === "string" || typeof content === "number") {
     const typed = String(content).trim().toUpperCase();
-    const match = words.find((word) => word.toUpperCase() === typed);
+    const match = words.find((word) => word.toUpperCase() === typed) ?? alias(typed);
     if (match !== undefined) return match;
   }
   throw new Refusal(argument, quoted(content), [`must be one of ${words.join(", ")}`]);

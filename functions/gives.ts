@@ -30,6 +30,30 @@ export function scalar<Kind extends string>(quantity: Quantity<Kind>): Gives<Of<
   };
 }
 
+/**
+ * One number of a printed table or of a size as it was typed: the very double of its decimals, not one a rounding of the
+ * units away, so that it equals what a person types.
+ */
+export function printed<Kind extends string>(quantity: Quantity<Kind>): Gives<Of<Kind>> {
+  return { ...scalar(quantity), write: (result, units) => asPrinted(fromBase(result, quantity, units)) };
+}
+
+export function printedColumn<Kind extends string>(
+  heading: string,
+  quantity: Quantity<Kind>,
+): Column<Of<Kind>> {
+  return { heading, quantity, write: (cell, units) => asPrinted(fromBase(cell, quantity, units)) };
+}
+
+/** Decimals that a person can type and what a change of unit may be off. */
+const TYPED_DIGITS = 15;
+const UNIT_ROUNDING = 4 * Number.EPSILON;
+
+function asPrinted(value: number): number {
+  const typed = Number(value.toPrecision(TYPED_DIGITS));
+  return Math.abs(typed - value) <= UNIT_ROUNDING * Math.abs(value) ? typed : value;
+}
+
 /** One text. */
 export function words(): Gives<string> {
   return {
@@ -62,6 +86,18 @@ export function columnOrBlank<Kind extends string>(
     heading,
     quantity,
     write: (cell, units) => (cell === "" ? "" : fromBase(cell, quantity, units)),
+  };
+}
+
+/** A column of numbers that has words in a row that is none, such as the headings of a pasted list. */
+export function columnOrWords<Kind extends string>(
+  heading: string,
+  quantity: Quantity<Kind>,
+): Column<Of<Kind> | string> {
+  return {
+    heading,
+    quantity,
+    write: (cell, units) => (typeof cell === "string" ? cell : fromBase(cell, quantity, units)),
   };
 }
 

@@ -69,6 +69,8 @@ export const TEMPERATURE = quantity("temperature", scale("°F", 5, 9, 459.67), s
 /** A rise or a difference, base unit K. */
 export const TEMPERATURE_RISE = quantity("temperature rise", scale("°F", 5, 9), scale("°C"));
 
+/** Liquid gas in a container, which both systems count in liters; base unit m³. */
+export const LIQUID_VOLUME = sameInBoth("liquid volume", "L", 1, 1000);
 export const TIME = sameInBoth("time", "s");
 /** The length of a shift, base unit s. */
 export const DURATION = sameInBoth("duration", "h", 3600);
@@ -90,6 +92,7 @@ export type Length = Of<"length">;
 export type Speed = Of<"speed">;
 export type Flow = Of<"flow">;
 export type Volume = Of<"volume">;
+export type LiquidVolume = Of<"liquid volume">;
 export type BorePressure = Of<"bore pressure">;
 export type CylinderPressure = Of<"cylinder pressure">;
 export type HeatInput = Of<"heat input">;

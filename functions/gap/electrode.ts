@@ -5,7 +5,7 @@ import { CURRENT, LENGTH } from "../../src/quantity";
 import { number } from "../argument";
 import { OD, STANDOFF } from "../arguments";
 import { family, formula } from "../formula";
-import { scalar } from "../gives";
+import { printed, scalar } from "../gives";
 
 const ELECTRODE_LENGTH = formula({
   id: "ELECTRODE_LENGTH",
@@ -37,7 +37,7 @@ const ELECTRODE_DIAMETER = formula({
   id: "ELECTRODE_DIAMETER",
   meaning: "Smallest standard tungsten electrode that carries a current, nominal diameter",
   args: { amps: number("Current, direct, electrode negative, in argon", CURRENT) },
-  gives: scalar(LENGTH),
+  gives: printed(LENGTH),
   equation:
     "Smallest of 0.5 (5–20 A), 1.0 (15–80), 1.6 (70–150), 2.4 (150–250), 3.2 (250–400), 4.0 mm (400–500)",
   validity: "5 to 500 A; #N/A outside. Nominal sizes of each series: 1/16 in in US, 1.6 mm in SI.",

@@ -6,7 +6,7 @@ import { LENGTH, si, VOLTAGE } from "../../src/quantity";
 import { number, numbers, orBySystem, orDefault } from "../argument";
 import { STANDOFF as STANDOFF_ARGUMENT, WALL } from "../arguments";
 import { family, formula } from "../formula";
-import { column, row, scalar, table } from "../gives";
+import { column, printedColumn, row, scalar, table } from "../gives";
 
 const STANDOFF = formula({
   id: "STANDOFF",
@@ -69,7 +69,7 @@ const FEELER_STACK = formula({
     ),
     tolerance: orBySystem(number("How far the stack may be off", LENGTH), COMMON_TOLERANCE),
   },
-  gives: table({ leaf: column("leaf", LENGTH) }, { lead: "A column of leaves" }),
+  gives: table({ leaf: printedColumn("leaf", LENGTH) }, { lead: "A column of leaves" }),
   equation:
     "Fewest leaves with |Σ − gap| ≤ tolerance, then the nearest sum, then the thickest first leaf; no leaf twice",
   tex: [String.raw`\left|\sum t_i - g\right| \le \text{tolerance}`],

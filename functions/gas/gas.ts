@@ -5,11 +5,22 @@ import {
   cylinderArgon,
   GREATEST_PRESSURE,
   jointGas,
+  liquidArgon,
   meterFlow,
   STANDARD_STATE,
   TEMPERATURES,
 } from "../../src/gas/gas-supply";
-import { ANY_FLOW, CYLINDER_PRESSURE, FLOW, si, TEMPERATURE, TIME, VOLUME } from "../../src/quantity";
+import {
+  ANY_FLOW,
+  CYLINDER_PRESSURE,
+  FLOW,
+  LIQUID_VOLUME,
+  SHARE,
+  si,
+  TEMPERATURE,
+  TIME,
+  VOLUME,
+} from "../../src/quantity";
 import { named, number, orBySystem, orDefault, requiredWord, toldInBoth, word } from "../argument";
 import { FLOW_OF_PURGE, FLOW_OF_TORCH } from "../arguments";
 import { family, formula } from "../formula";
@@ -82,6 +93,34 @@ const GAS_CYLINDER = formula({
     cylinderArgon(waterVolume, pressure, residual, temperature, STANDARD_STATE[units]),
 });
 
+const GAS_LIQUID = formula({
+  id: "GAS_LIQUID",
+  meaning: "Argon of a liquid container as gas, at 70 °F, 1 atm | 15 °C, 1 bar",
+  args: {
+    liquid: number("Liquid in the full container", LIQUID_VOLUME),
+    usable: orDefault(
+      number("Fraction of it that is used before the container goes back", SHARE),
+      si(1, SHARE),
+    ),
+  },
+  gives: scalar(VOLUME),
+  tex: [String.raw`V = 841\,V_l\,u\,\frac{\rho(\text{70 °F, 1 atm})}{\rho(\text{standard})}`],
+  where: {
+    V: "gas at the standard state",
+    V_l: "liquid in the container (liquid)",
+    u: "fraction that is used (usable)",
+    ρ: "density of argon gas, as in GAS_CYLINDER",
+    standard: "70 °F and 1 atm in US, 15 °C and 1 bar in SI",
+  },
+  validity:
+    "Argon at its boiling point under 1 atm. Liquid boils off while the container stands: usable leaves that out of the bill only as far as you know it.",
+  source: "2018 International Fire Code, Table G101.2: 29.71 ft³ at 70 °F and 1 atm from a liter of liquid",
+  related: ["GAS_CYLINDER", "GAS_JOINT", "TAKEOFF"],
+  synonyms: ["dewar", "liquid argon", "microbulk", "cryogenic container"],
+  example: { args: [230, 0.9], gives: "6148" },
+  calc: ({ liquid, usable }, units) => liquidArgon(liquid, usable, STANDARD_STATE[units]),
+});
+
 const GAS_METER = formula({
   id: "GAS_METER",
   meaning: "True flow through a float meter made for another gas, in the unit of the reading",
@@ -111,4 +150,4 @@ const GAS_METER = formula({
   calc: ({ reading, gas, scaleGas }) => meterFlow(reading, gas, scaleGas),
 });
 
-export const GAS_SUPPLY = family("Gas", [GAS_JOINT, GAS_CYLINDER, GAS_METER]);
+export const GAS_SUPPLY = family("Gas", [GAS_JOINT, GAS_CYLINDER, GAS_LIQUID, GAS_METER]);

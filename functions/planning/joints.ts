@@ -23,12 +23,19 @@ export const JOINTS = rows(
 );
 
 function readJoints(reader: Reader, name: string, range: unknown): Row[] {
-  const listed = checked(name, rowsOf(range));
-  const first = listed.findIndex((row) => !isBlankRow(row));
-  return listed.map((row, at) => {
+  const listed = checked(name, withoutTail(rowsOf(range)));
+  return listed.map((row) => {
     if (isBlankRow(row)) return "";
-    return at === first && isHeader(row) ? "header" : () => readLine(reader, row);
+    return isHeader(row) ? "header" : () => readLine(reader, row);
   });
+}
+
+/** A whole column is mostly blank: what follows the last line of one costs nothing. */
+function withoutTail(listed: unknown[][]): unknown[][] {
+  if (listed.length <= MOST_ROWS) return listed;
+  let end = listed.length;
+  while (end > 0 && isBlankRow(listed[end - 1] ?? [])) end -= 1;
+  return listed.slice(0, end);
 }
 
 function checked(name: string, listed: unknown[][]): unknown[][] {
@@ -61,8 +68,20 @@ function isBlankRow(row: readonly unknown[]): boolean {
   return row.every((cell) => cell === BLANK_IN_A_RANGE || isBlank(cell));
 }
 
-/** Any digit makes it a line: one that cannot be read is counted as omitted, a header is not. */
+/** Words that head the columns of a list, in any case, alone or with a unit behind a comma or in brackets. */
+const HEADER_WORDS =
+  /^(?:no|qty|quantity|count|number|joints?|welds?|pcs|pieces|ea|each|od|o\.d|outside|outer|dia|diameter|size|tube|tubing|pipe|nominal|nps|wall|wt|w\.t|thickness|thk|gauge|ga|material|matl|mat'l|metal|alloy|grade|spec|of|the|in|inch|inches|mm|#)$/i;
+
+/**
+ * A header has words of a header and nothing that reads as a number or a size; anything else is a line, which is told
+ * when it cannot be counted.
+ */
 function isHeader(row: readonly unknown[]): boolean {
-  const titles = row.slice(0, NUMBERS).filter((cell) => !isBlank(cell));
-  return titles.length > 0 && titles.every((cell) => typeof cell === "string" && !/\p{N}/u.test(cell));
+  const titles = row.filter((cell) => cell !== BLANK_IN_A_RANGE && !isBlank(cell));
+  return titles.length > 1 && titles.every((cell) => typeof cell === "string" && isTitle(cell));
+}
+
+function isTitle(text: string): boolean {
+  const words = text.split(/[\s,;:()[\]/."″]+/).filter((word) => word !== "");
+  return words.length > 0 && words.every((word) => HEADER_WORDS.test(word));
 }

@@ -2,20 +2,35 @@
 
 import type { Counted } from "../../src/planning/takeoff";
 import { LARGEST_OD, MOST_JOINTS, Takeoff, WALLS } from "../../src/planning/takeoff";
+import { COMMON_TARGET_PPM } from "../../src/purge/purge";
 import type { Duration, Speed, Time, Units, Volume } from "../../src/quantity";
-import { DURATION, FLOW, LENGTH, plainNumber, si, SPEED, TIME, VOLUME } from "../../src/quantity";
+import {
+  DURATION,
+  FLOW,
+  LENGTH,
+  OXYGEN,
+  plainNumber,
+  si,
+  SPEED,
+  TIME,
+  unitOf,
+  VOLUME,
+} from "../../src/quantity";
 import { Refusal } from "../../src/refusal";
-import { number, orDefault, toldInBoth } from "../argument";
+import { number, orComputed, orDefault, toldInBoth } from "../argument";
 import { FLOW_OF_PURGE, FLOW_OF_TORCH, OVERLAP } from "../arguments";
 import { family, formula } from "../formula";
-import { columnOrBlank, table, wordsColumn } from "../gives";
+import { columnOrWords, table, wordsColumn } from "../gives";
 import { JOINTS, MOST_ROWS } from "./joints";
 
 interface Row {
-  readonly speed: Speed | "";
-  readonly machine: Time | "";
-  readonly time: Duration | "";
-  readonly gas: Volume | "";
+  readonly speed: Speed | string;
+  readonly machine: Time | string;
+  readonly purge: Time | string;
+  readonly time: Duration | string;
+  readonly arcGas: Volume | string;
+  readonly purgeGas: Volume | string;
+  readonly gas: Volume | string;
   readonly remark: string;
 }
 
@@ -29,26 +44,35 @@ const TAKEOFF_OF_JOINTS = formula({
     handlingSeconds: orDefault(number("Unload, load and set up per joint", TIME), si(0, TIME)),
     torchFlow: orDefault(FLOW_OF_TORCH, si(0, FLOW)),
     purgeFlow: orDefault(FLOW_OF_PURGE, si(0, FLOW)),
-    purgeSeconds: orDefault(number("Purge of the bore before the cycle starts", TIME), si(0, TIME)),
+    purgeSeconds: orComputed(
+      number("Purge of the bore before the cycle", TIME),
+      "PURGE_TIME of the damSpacing, or 0 without one",
+    ),
     overlap: OVERLAP,
+    damSpacing: orComputed(number("Length of bore from dam to dam", LENGTH), "no purge time of its own"),
+    ppm: orDefault(number("Oxygen to reach", OXYGEN), COMMON_TARGET_PPM),
+    supplyPpm: orDefault(number("Oxygen in the purge gas", OXYGEN), si(0, OXYGEN)),
   },
   gives: table(
     {
-      speed: columnOrBlank("suggested speed", SPEED),
-      machine: columnOrBlank("machine time per joint", TIME),
-      time: columnOrBlank("time of the line", DURATION),
-      gas: columnOrBlank("gas of the line", VOLUME),
+      speed: columnOrWords("travel", SPEED),
+      machine: columnOrWords("cycle", TIME),
+      purge: columnOrWords("purge", TIME),
+      time: columnOrWords("time", DURATION),
+      arcGas: columnOrWords("arc gas", VOLUME),
+      purgeGas: columnOrWords("purge gas", VOLUME),
+      gas: columnOrWords("gas", VOLUME),
       remark: wordsColumn("remark"),
     },
     {
-      more: 'As many rows as joints has, then the totals: time, gas, and how many lines are omitted. A line that cannot be counted gives the reason in its remark and has no numbers; a header has the remark "header", a blank line none.',
+      more: "Travel as suggested; cycle and purge of one joint; time and gas of the line. As many rows as joints has, then the totals and how many lines are counted. A line that cannot be counted gives the reason in its remark and has no numbers; beside a header stand the headings, beside a blank line nothing.",
     },
   ),
   tex: [
     String.raw`\text{machine} = 30\ \text{s} + \text{dwell} + \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ} + \frac{3b}{v} + 15\ \text{s}`,
     String.raw`b = 1\ \text{mm} + 2\,h,\quad v = \text{TRAVEL\_SUGGEST}`,
     String.raw`\text{hours} = n\,(\text{machine} + \text{handling})`,
-    String.raw`\text{gas} = n\,\bigl(Q_t\cdot\text{machine} + Q_p\,(t_p + \text{machine})\bigr)`,
+    String.raw`\text{arc gas} = n\,Q_t\cdot\text{machine},\quad \text{purge gas} = n\,Q_p\,(t_p + \text{machine})`,
   ],
   where: {
     machine: "time of one joint from prepurge to postpurge",
@@ -61,12 +85,11 @@ const TAKEOFF_OF_JOINTS = formula({
     n: "joints of the line (quantity)",
     hours: "time of the line",
     handling: "unload, load and set up per joint (handlingSeconds)",
-    gas: "volume for the line",
     Qₜ: "flow at the torch (torchFlow)",
     Qₚ: "flow into the bore (purgeFlow)",
-    tₚ: "purge before the cycle starts (purgeSeconds)",
+    tₚ: "purge before the cycle starts (purgeSeconds, or PURGE_TIME of the line's bore)",
   },
-  validity: `As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 1 to ${plainNumber(MOST_JOINTS)}; wall ${toldInBoth(THINNEST, LENGTH)} to ${toldInBoth(THICKEST, LENGTH)}, od to ${toldInBoth(LARGEST_OD, LENGTH)}; up to ${plainNumber(MOST_ROWS)} rows. The first row that is not blank is a header if it has no digit in quantity, od and wall.`,
+  validity: `As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 1 to ${plainNumber(MOST_JOINTS)}; wall ${toldInBoth(THINNEST, LENGTH)} to ${toldInBoth(THICKEST, LENGTH)}, od to ${toldInBoth(LARGEST_OD, LENGTH)}; up to ${plainNumber(MOST_ROWS)} rows. A row is a header if its words are words of a header and none of its cells reads as a number or a size.`,
   assumptions:
     "One head working by itself: CREW_OUTPUT gives the output of several. The bore purge stays on through the cycle.",
   source:
@@ -84,31 +107,53 @@ const TAKEOFF_OF_JOINTS = formula({
       ],
       300,
     ],
-    gives: '"", "", "", "", "header"; 5.138, …',
+    gives:
+      '"travel, in/min", "cycle, s", "purge, s", "time, h", "arc gas, ft³", "purge gas, ft³", "gas, ft³", "remark"; 5.138, …',
   },
   calc: ({ joints, handlingSeconds: handling, ...terms }, units) => {
     const sums = new Takeoff({ handling, ...terms });
-    const listed = joints.map((row) =>
-      typeof row === "string" ? withoutNumbers(row) : rowOf(sums.add(row), units),
-    );
+    const listed = joints.map((row) => {
+      if (row === "header") return headings(units);
+      return row === "" ? withoutNumbers("") : rowOf(sums.add(row), units);
+    });
     return [...listed, totals(sums)];
   },
 });
 
 function withoutNumbers(remark: string): Row {
-  return { speed: "", machine: "", time: "", gas: "", remark };
+  return { speed: "", machine: "", purge: "", time: "", arcGas: "", purgeGas: "", gas: "", remark };
+}
+
+/** Stands beside the header of the list, so that one formula fills its columns, headings and all. */
+function headings(units: Units): Row {
+  const volume = unitOf(VOLUME, units);
+  return {
+    speed: `travel, ${unitOf(SPEED, units)}`,
+    machine: "cycle, s",
+    purge: "purge, s",
+    time: "time, h",
+    arcGas: `arc gas, ${volume}`,
+    purgeGas: `purge gas, ${volume}`,
+    gas: `gas, ${volume}`,
+    remark: "remark",
+  };
 }
 
 function rowOf(line: Counted | Refusal, units: Units): Row {
   if (line instanceof Refusal) return withoutNumbers(line.remark(units));
-  const { speed, machine, seconds, gas } = line;
-  return { speed, machine, time: seconds, gas, remark: "" };
+  const { speed, machine, purge, seconds, arcGas, purgeGas } = line;
+  const gas = si(arcGas + purgeGas, VOLUME);
+  return { speed, machine, purge, time: seconds, arcGas, purgeGas, gas, remark: "" };
 }
 
-function totals({ seconds, gas, counted, leftOut }: Takeoff): Row {
-  const all = counted > 0 ? "all lines counted" : "no lines to count";
-  const remark = leftOut > 0 ? `${String(leftOut)} line${leftOut === 1 ? "" : "s"} left out` : all;
-  return { speed: "", machine: "", time: seconds, gas, remark };
+function totals({ seconds, arcGas, purgeGas, counted, omitted }: Takeoff): Row {
+  const lines = counted + omitted;
+  const remark =
+    lines === 0
+      ? "no lines to count"
+      : `${String(counted)} of ${String(lines)} line${lines === 1 ? "" : "s"} counted`;
+  const gas = si(arcGas + purgeGas, VOLUME);
+  return { ...withoutNumbers(remark), time: seconds, arcGas, purgeGas, gas };
 }
 
 export const TAKEOFF = family("Takeoff", [TAKEOFF_OF_JOINTS]);

@@ -8,9 +8,10 @@ import {
   purgeOxygen,
   purgeTime,
   purgeVolume,
+  sweepTime,
 } from "../../src/purge/purge";
 import { COUNT, FLOW, LENGTH, OXYGEN, plainNumber, si, TIME, VOLUME } from "../../src/quantity";
-import { number, orDefault } from "../argument";
+import { number, orComputed, orDefault } from "../argument";
 import { BORE, FLOW_OF_PURGE } from "../arguments";
 import { family, formula } from "../formula";
 import { scalar } from "../gives";
@@ -84,24 +85,28 @@ const PURGE_TIME = formula({
     length: PURGED_LENGTH,
     flow: FLOW_OF_PURGE,
     ...TO_TARGET,
+    changes: orComputed(number("Volume changes to purge with instead", COUNT), "PURGE_CHANGES"),
   },
   gives: scalar(TIME),
   tex: [String.raw`t = \frac{n V}{Q}`],
   where: {
     t: "time to purge",
-    n: "volume changes, of PURGE_CHANGES",
+    n: "volume changes (changes), or those of PURGE_CHANGES",
     V: "volume of the bore, of PURGE_VOLUME",
     Q: "purge flow (flow)",
   },
-  validity: "As PURGE_CHANGES. An oxygen meter at the vent decides.",
+  validity:
+    "As PURGE_CHANGES; with changes given, the oxygen that they reach is for PURGE_OXYGEN to tell. An oxygen meter at the vent decides.",
   assumptions: "As PURGE_CHANGES; a tight volume vented at the top",
   source: SOURCE,
   related: ["PURGE_CHANGES", "PURGE_VOLUME", "PURGE_FLOW", "PURGE_OXYGEN", "PURGE_LAMINAR"],
   synonyms: ["purge duration", "backing gas", "oxygen level", "ppm"],
   figure: "cells",
-  example: { args: [47.498, 6096, 10, 50, 0, 1, "SI"], gives: "540.538" },
-  calc: ({ bore, length, flow, ppm, supplyPpm, cells }) =>
-    purgeTime(bore, length, flow, ppm, supplyPpm, cells),
+  example: { args: [47.498, 6096, 10, 50, 0, 1, null, "SI"], gives: "540.538" },
+  calc: ({ bore, length, flow, ppm, supplyPpm, cells, changes }) =>
+    changes === undefined
+      ? purgeTime(bore, length, flow, ppm, supplyPpm, cells)
+      : sweepTime(bore, length, flow, changes),
 });
 
 const PURGE_FLOW = formula({

@@ -7,7 +7,7 @@ import { NOMINAL_SIZES, pipeOd, pipeWall } from "../../src/tables/pipe";
 import { number, text, toldInBoth } from "../argument";
 import { OD } from "../arguments";
 import { family, formula } from "../formula";
-import { column, row, scalar } from "../gives";
+import { column, printed, row } from "../gives";
 
 const NPS = text('Nominal pipe size as text or number: "1/2", "1-1/2", "1 1/2", 1.5, "2 in"');
 const NPS_ALLOWED = `NPS ${element(NOMINAL_SIZES, 0)} to ${element(NOMINAL_SIZES, NOMINAL_SIZES.length - 1)}`;
@@ -18,7 +18,7 @@ const PIPE_OD = formula({
   id: "PIPE_OD",
   meaning: "Outside diameter of a nominal pipe size",
   args: { nps: NPS },
-  gives: scalar(LENGTH),
+  gives: printed(LENGTH),
   equation: AS_PRINTED,
   validity: `${NPS_ALLOWED}; #N/A for other sizes. Pipe, not tube: NPS 2 is 2.375 in outside. B36.10M prints 273.0 and 323.8 mm for NPS 10 and 12.`,
   source:
@@ -37,7 +37,7 @@ const PIPE_WALL = formula({
     nps: NPS,
     schedule: text('Schedule as text or number: "5S", "10S", "40S", "80S", 5, 10, 40 or 80'),
   },
-  gives: scalar(LENGTH),
+  gives: printed(LENGTH),
   equation: AS_PRINTED,
   validity: `${NPS_ALLOWED}; #N/A if the standard has no such wall. 40 and 40S differ at NPS 12, 80 and 80S from NPS 10 up. Mill tolerance, commonly 12.5 %, is not included.`,
   source:

@@ -2,9 +2,19 @@
 
 import { argonDensity } from "./argon";
 import type { Gas } from "./gas";
-import { above0, atLeast0, between } from "../limits";
-import type { AnyFlow, CylinderPressure, Flow, Temperature, Time, Units, Volume } from "../quantity";
-import { ANY_FLOW, CYLINDER_PRESSURE, FLOW, si, TEMPERATURE, TIME, VOLUME } from "../quantity";
+import { above0, atLeast0, between, shareAbove0 } from "../limits";
+import type {
+  AnyFlow,
+  CylinderPressure,
+  Flow,
+  LiquidVolume,
+  Share,
+  Temperature,
+  Time,
+  Units,
+  Volume,
+} from "../quantity";
+import { ANY_FLOW, CYLINDER_PRESSURE, FLOW, LIQUID_VOLUME, TEMPERATURE, TIME, VOLUME, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /** Gas of one joint, m³: torch and purge, each flow for its time. */
@@ -60,6 +70,19 @@ export function cylinderArgon(
   const full = argonDensity(pressure + ATMOSPHERE, temperature);
   const empty = argonDensity(residual + ATMOSPHERE, temperature);
   return si((waterVolume * (full - empty)) / argonDensity(standard.pressure, standard.temperature), VOLUME);
+}
+
+/**
+ * Gas of a liter of liquid argon: 841 L at 70 °F and 1 atm (2018 International Fire Code, Table G101.2, 29.71 ft³).
+ */
+const GAS_OF_LIQUID = 841;
+
+/** Argon that a liquid container gives, m³ at the standard state: its usable liquid, boiled off. */
+export function liquidArgon(liquid: LiquidVolume, usable: Share, standard: State): Volume {
+  const { temperature, pressure } = STANDARD_STATE.US;
+  const listed = above0("liquid", liquid, LIQUID_VOLUME) * shareAbove0("usable", usable) * GAS_OF_LIQUID;
+  const mass = listed * argonDensity(pressure, temperature);
+  return si(mass / argonDensity(standard.pressure, standard.temperature), VOLUME);
 }
 
 /**

@@ -4,9 +4,10 @@ import { commonBeadWidth } from "../travel/bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope, cycleTime } from "./cycle";
 import { jointGas } from "../gas/gas-supply";
 import { dwellNumber } from "../heat-flow/start-dwell";
-import { atLeast0, atMost, between, tube, wholeFrom1 } from "../limits";
+import { above0, atLeast0, atMost, between, tube, wholeFrom1 } from "../limits";
 import type { Material } from "../metal/material";
-import type { Angle, Count, Duration, Flow, Length, Speed, Time, Volume } from "../quantity";
+import { purgeChanges, purgeVolume } from "../purge/purge";
+import type { Angle, Count, Duration, Flow, Length, Oxygen, Speed, Time, Volume } from "../quantity";
 import { ANGLE, COUNT, DURATION, FLOW, LENGTH, si, TIME, VOLUME } from "../quantity";
 import { orRefusal, Refusal } from "../refusal";
 import { SUGGESTED_PECLET, suggestedSpeed } from "../travel/travel";
@@ -25,8 +26,12 @@ export interface Terms {
   readonly handling: Time;
   readonly torchFlow: Flow;
   readonly purgeFlow: Flow;
-  /** The bore is purged so long before the cycle starts, and on through it. */
-  readonly purgeSeconds: Time;
+  /** The bore is purged so long before the cycle starts, and on through it; undefined: as long as the sweep takes. */
+  readonly purgeSeconds: Time | undefined;
+  /** Length of bore between the dams and the oxygen to reach in it; no sweep without the length. */
+  readonly damSpacing: Length | undefined;
+  readonly ppm: Oxygen;
+  readonly supplyPpm: Oxygen;
   /** Degrees past the full turn. */
   readonly overlap: Angle;
 }
@@ -36,10 +41,13 @@ export interface Counted {
   readonly speed: Speed;
   /** One joint from prepurge to postpurge, s. */
   readonly machine: Time;
+  /** Purge of one bore before the cycle starts, s. */
+  readonly purge: Time;
   /** The whole line, handling included, s. */
   readonly seconds: Duration;
-  /** The whole line, m³. */
-  readonly gas: Volume;
+  /** Gas of the whole line through the torch and through the bore, m³. */
+  readonly arcGas: Volume;
+  readonly purgeGas: Volume;
 }
 
 /** Far beyond any list or tube; inside, no line can grow so large that it spoils the sums of the others. */
@@ -51,14 +59,18 @@ export const WALLS = [si(1e-6, LENGTH), si(0.1, LENGTH)] as const;
 /**
  * A list counted line by line. A line's machine time is prepurge 30 s, dwell, turn with overlap at the suggested speed,
  * downslope, postpurge 15 s; its gas quantity × (torch flow × machine time + purge flow × (purge time + machine time)).
+ * The purge runs while another joint is handled or welded: it costs gas, not hours.
  */
 export class Takeoff {
   /** Sums of the lines counted, s and m³. */
   seconds = si(0, DURATION);
-  gas = si(0, VOLUME);
+  arcGas = si(0, VOLUME);
+  purgeGas = si(0, VOLUME);
   counted = 0;
-  leftOut = 0;
+  omitted = 0;
   readonly #terms: Terms;
+  /** Volume changes of the sweep, the same for every bore. */
+  readonly #changes: Count;
   /**
    * Dwell in units of b²/α. It is slow to find, but the suggested speed is that of one v·b/(4α), and so the same for
    * every line.
@@ -69,26 +81,30 @@ export class Takeoff {
     atLeast0("handlingSeconds", terms.handling, TIME);
     atLeast0("torchFlow", terms.torchFlow, FLOW);
     atLeast0("purgeFlow", terms.purgeFlow, FLOW);
-    atLeast0("purgeSeconds", terms.purgeSeconds, TIME);
+    if (terms.purgeSeconds !== undefined) atLeast0("purgeSeconds", terms.purgeSeconds, TIME);
     atLeast0("overlap", terms.overlap, ANGLE);
+    if (terms.damSpacing !== undefined) above0("damSpacing", terms.damSpacing, LENGTH);
+    this.#changes =
+      terms.damSpacing === undefined ? si(0, COUNT) : purgeChanges(terms.ppm, terms.supplyPpm, ONE_CELL);
     this.#terms = terms;
   }
 
   /** Adds a line to the sums, or leaves out one that cannot be read or counted and says why: no line is lost unseen. */
   add(readLine: () => Line): Counted | Refusal {
-    const line = orRefusal(() => count(readLine(), this.#terms, this.#dwell));
+    const line = orRefusal(() => count(readLine(), this.#terms, this.#dwell, this.#changes));
     if (line instanceof Refusal) {
-      this.leftOut += 1;
+      this.omitted += 1;
     } else {
       this.counted += 1;
       this.seconds = si(this.seconds + line.seconds, DURATION);
-      this.gas = si(this.gas + line.gas, VOLUME);
+      this.arcGas = si(this.arcGas + line.arcGas, VOLUME);
+      this.purgeGas = si(this.purgeGas + line.purgeGas, VOLUME);
     }
     return line;
   }
 }
 
-function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: number): Counted {
+function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: number, changes: Count): Counted {
   wholeFrom1("quantity", quantity, MOST_JOINTS);
   atMost("od", od, LENGTH, LARGEST_OD);
   tube(od, wall);
@@ -105,11 +121,26 @@ function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: numb
     postpurge: COMMON_POSTPURGE,
     handling: si(0, TIME),
   });
-  const gas = jointGas(terms.torchFlow, machine, terms.purgeFlow, si(terms.purgeSeconds + machine, TIME));
+  const purge = purgeOf(si(od - 2 * wall, LENGTH), terms, changes);
+  const gas = (flow: Flow, seconds: number): Volume =>
+    si(quantity * jointGas(flow, si(seconds, TIME), NO_FLOW, NO_TIME), VOLUME);
   return {
     speed,
     machine,
+    purge,
     seconds: si(quantity * (machine + terms.handling), DURATION),
-    gas: si(quantity * gas, VOLUME),
+    arcGas: gas(terms.torchFlow, machine),
+    purgeGas: gas(terms.purgeFlow, purge + machine),
   };
 }
+
+/** The purge as typed, or as long as the sweep of the bore between its dams takes. */
+function purgeOf(bore: Length, { purgeSeconds, damSpacing, purgeFlow }: Terms, changes: Count): Time {
+  if (purgeSeconds !== undefined) return purgeSeconds;
+  if (damSpacing === undefined || purgeFlow === 0) return NO_TIME;
+  return si((changes * purgeVolume(bore, damSpacing)) / purgeFlow, TIME);
+}
+
+const ONE_CELL = si(1, COUNT);
+const NO_FLOW = si(0, FLOW);
+const NO_TIME = si(0, TIME);

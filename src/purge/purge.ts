@@ -62,6 +62,14 @@ function changesTo(left: number, cells: number): number {
   return Math.exp(rootBetween(miss, Math.log(-goal / (2 * cells)), Math.log(1 - goal)));
 }
 
+/** Seconds that so many volume changes take, whatever oxygen they reach: changes × volume / flow. */
+export function sweepTime(bore: Length, length: Length, flow: Flow, changes: Count): Time {
+  return si(
+    (above0("changes", changes, COUNT) * purgeVolume(bore, length)) / above0("flow", flow, FLOW),
+    TIME,
+  );
+}
+
 /** Seconds to bring the bore down to `ppm`: changes × volume / flow. */
 export function purgeTime(
   bore: Length,
@@ -71,10 +79,7 @@ export function purgeTime(
   supplyPpm: Oxygen,
   cells: Count,
 ): Time {
-  return si(
-    (purgeChanges(ppm, supplyPpm, cells) * purgeVolume(bore, length)) / above0("flow", flow, FLOW),
-    TIME,
-  );
+  return sweepTime(bore, length, flow, purgeChanges(ppm, supplyPpm, cells));
 }
 
 /** Flow that brings the bore down to `ppm` in a given time, m³/s: changes × volume / seconds. */

@@ -6,7 +6,9 @@
 
 import type { Quantity, Units } from "../../src/quantity";
 import { formatOf } from "./formats";
-import type { CellPlan, ListPlan, Look, NamePlan } from "./sheet";
+import type { Guarded } from "./guards";
+import { rangeText } from "./guards";
+import type { CellPlan, ListPlan, Look, NamePlan, RangePlan } from "./sheet";
 import { UNITS_NAME } from "./sheet";
 
 export type Side = "left" | "right";
@@ -35,12 +37,20 @@ export interface Row {
   readonly columns?: number;
   readonly allowed?: readonly string[];
   readonly format?: string;
+  /** What a person could mean, in the written units of each system; a typed number has one. */
+  readonly range?: Between | Readonly<Record<Units, Between>>;
+  /** A typed cell that may stay blank, since a formula has a default for it. */
+  readonly mayBeBlank?: boolean;
 }
+export type Between = readonly [least: number, most: number];
 
 export class Layout {
   readonly cells: CellPlan[] = [];
   readonly names: NamePlan[] = [];
   readonly lists: ListPlan[] = [];
+  readonly ranges: RangePlan[] = [];
+  /** Single cells that are watched: what is typed, and what must stay computed. */
+  readonly guarded: Guarded[] = [];
   readonly #ranges = new Map<string, string>();
   #row = 1;
 
@@ -211,7 +221,28 @@ export class Layout {
     if (unit !== "") this.#put(column + Math.max(spill, columns), unit, "unit");
     this.#name(row.name, column, row.quantity, row.look === "input" || row.look === "inputText");
     if (row.allowed !== undefined) this.lists.push({ at: address(column, this.#row), allowed: row.allowed });
+    this.#guard(row, column);
     this.#row += 1;
+  }
+
+  /** Typed cells are held to their range or words, computed ones to being computed. */
+  #guard(row: Row, column: number): void {
+    const { label, name, look, quantity, allowed, mayBeBlank = false } = row;
+    if (look === "result" || look === "text") this.guarded.push({ kind: "computed", label, name });
+    if (look === "inputText" && allowed !== undefined) {
+      this.guarded.push({ kind: "word", label, name, allowed, mayBeBlank });
+    }
+    if (look !== "input") return;
+    if (row.range === undefined || quantity === undefined) throw new Error(`${name} has no range`);
+    const range = "US" in row.range ? row.range : { US: row.range, SI: row.range };
+    this.guarded.push({ kind: "number", label, name, quantity, unit: row.unit, range, mayBeBlank });
+    const [least, most] = range[this.units];
+    this.ranges.push({ at: address(column, this.#row), least, most, title: label, message: rangeText(range, quantity, row.unit, this.units) });
+  }
+
+  /** A computed cell outside the blocks, which must stay computed too. */
+  guardComputed(label: string, name: string): void {
+    this.guarded.push({ kind: "computed", label, name });
   }
 
   #label(column: number, text: string): void {

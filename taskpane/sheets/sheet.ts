@@ -54,6 +54,15 @@ export interface ListPlan {
   readonly allowed: readonly string[];
 }
 
+/** A typed number's range in the plan's own units; outside it a person is asked, never stopped. */
+export interface RangePlan {
+  readonly at: string;
+  readonly least: number;
+  readonly most: number;
+  readonly title: string;
+  readonly message: string;
+}
+
 export interface ChartPlan {
   readonly title: string;
   readonly kind: "bar" | "line";
@@ -80,6 +89,9 @@ export interface SheetPlan {
   readonly cells: readonly CellPlan[];
   readonly names: readonly NamePlan[];
   readonly lists: readonly ListPlan[];
+  readonly ranges: readonly RangePlan[];
+  /** Ranges whose texts begin with the sign of a check, and which wear its color. */
+  readonly signs: readonly string[];
   readonly charts: readonly ChartPlan[];
   readonly frozenRows: number;
   readonly print: PrintPlan;
@@ -100,3 +112,11 @@ export function formName(template: TemplateId): string {
   return `form_${template}`;
 }
 export const UNITS_NAME = "sheet_units";
+/** The system that the sheet was written or converted in; a units cell that differs was changed by hand. */
+export const UNITS_SET_NAME = "units_set";
+/** What formulas are handed for units: the cell's word, or a word that they refuse. */
+export const UNITS_READ_NAME = "units_read";
+
+/** How a check begins that holds, and one that needs attention. */
+export const HOLDS = "✓";
+export const ATTENTION = "▲";
