@@ -1,5 +1,6 @@
 /** The arguments that recur, each said once. A default goes to it where a formula has one: `orDefault(PREHEAT, AMBIENT)`. */
 
+import { COMMON_ALLOWANCE } from "../src/gap/electrode";
 import type { Gas } from "../src/gas/gas";
 import { DEFAULT_GAS, GAS_NAMES, GASES } from "../src/gas/gas";
 import { ARC_EFFICIENCY } from "../src/heat-flow/arc";
@@ -27,6 +28,7 @@ import { named, number, orComputed, orDefault, word } from "./argument";
 export const OD = number("Outside diameter", LENGTH);
 export const WALL = number("Wall thickness", LENGTH);
 export const STANDOFF = number("Arc gap", LENGTH);
+export const ALLOWANCE = orDefault(number("Added to half the wall", LENGTH), COMMON_ALLOWANCE);
 export const SPEED_OF_TRAVEL = number("Surface travel", SPEED);
 export const OVERLAP = orDefault(number("Degrees past the full turn", ANGLE), si(0, ANGLE));
 

@@ -21,7 +21,16 @@ import {
 } from "../../src/quantity";
 import { amount } from "../../src/refusal";
 import { number, orComputed, orDefault, toldInBoth, word } from "../argument";
-import { BEAD_WIDTH, EFFICIENCY, MATERIAL, OD, SPEED_OF_TRAVEL, VOLTS_OF_WALL, WALL } from "../arguments";
+import {
+  ALLOWANCE,
+  BEAD_WIDTH,
+  EFFICIENCY,
+  MATERIAL,
+  OD,
+  SPEED_OF_TRAVEL,
+  VOLTS_OF_WALL,
+  WALL,
+} from "../arguments";
 import { family, formula } from "../formula";
 import type { Entry } from "../gives";
 import { entries } from "../gives";
@@ -46,6 +55,7 @@ const SCHEDULE = formula({
     dwell: orComputed(number("Arc on before rotation", TIME), "START_DWELL"),
     peak: orComputed(number("Peak current of the first sector", CURRENT), "AMPS_WALL"),
     background: orDefault(number("Background current, fraction of the peak", SHARE), COMMON_BACKGROUND),
+    allowance: ALLOWANCE,
   },
   gives: entries(
     "Rows of label, value, unit: bore, standoff, electrode, volts, bead width, travel, rpm, prepurge, dwell, current by sector (the overlap last) and temperature rise ahead of the arc, pulse, rotation, slope, postpurge, heat input, arc time, a warning",

@@ -1,10 +1,10 @@
 /** The arc gap: how wide, how far off it may be, and how it is gauged. */
 
-import { arcVolts, COMMON_ALLOWANCE, standoff, standoffSpread } from "../../src/gap/electrode";
+import { arcVolts, standoff, standoffSpread } from "../../src/gap/electrode";
 import { COMMON_LEAVES, COMMON_TOLERANCE, feelerStack } from "../../src/gap/feeler";
 import { LENGTH, si, VOLTAGE } from "../../src/quantity";
 import { number, numbers, orBySystem, orDefault } from "../argument";
-import { STANDOFF as STANDOFF_ARGUMENT, WALL } from "../arguments";
+import { ALLOWANCE, STANDOFF as STANDOFF_ARGUMENT, WALL } from "../arguments";
 import { family, formula } from "../formula";
 import { column, printedColumn, row, scalar, table } from "../gives";
 
@@ -12,7 +12,7 @@ const STANDOFF = formula({
   id: "STANDOFF",
   meaning: "Arc gap between electrode tip and tube",
   detail: "half the wall plus an allowance",
-  args: { wall: WALL, allowance: orDefault(number("Added to half the wall", LENGTH), COMMON_ALLOWANCE) },
+  args: { wall: WALL, allowance: ALLOWANCE },
   gives: scalar(LENGTH),
   tex: [String.raw`g = \frac{t}{2} + a`],
   where: { g: "arc gap", t: "wall thickness (wall)", a: "addition to half the wall (allowance)" },

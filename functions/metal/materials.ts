@@ -1,6 +1,7 @@
 /** The metals and where each of their numbers comes from. */
 
 import { DESIGNATIONS, MATERIALS as PROPERTIES } from "../../src/metal/material";
+import { OTHER_NAMES } from "../../src/metal/names";
 import type { Sourced } from "../../src/sourced";
 import { family, formula } from "../formula";
 import type { Column } from "../gives";
@@ -18,11 +19,13 @@ const MATERIALS = formula({
     coldConductivity: property("cold k W/(m·K)"),
     coldHeatCapacity: property("cold ρ·cp MJ/(m³·K)"),
     surfaceTension: property("surface tension N/m"),
+    names: wordsColumn("other names"),
     sources: wordsColumn("sources"),
   }),
   validity:
     "Hot: near 1200 K (927 °C). Cold: 25 °C. Surface tension: the liquid near its liquidus. SI units whatever the sheet's system.",
-  source: "Named in the last column for every number",
+  source:
+    "Named in the last column for every number. Other names: ASTM grades, UNS and EN numbers, from memory; a straight stainless grade stands for its low-carbon twin.",
   unconfirmed:
     '"memory" in the last column marks a number recalled from its source and not compared with a copy, "estimate" one that nothing outside confirms.',
   related: ["AMPS_MELT", "AMPS_WALL", "DAM_TEMPERATURE", "PURGE_CEILING"],
@@ -39,6 +42,7 @@ const MATERIALS = formula({
         coldConductivity: metal.coldConductivity.value,
         coldHeatCapacity: metal.coldHeatCapacity.value / 1e6,
         surfaceTension: metal.surfaceTension.value,
+        names: OTHER_NAMES[designation].join(", "),
         sources: [
           sourceOf("hot k", metal.hotConductivity),
           sourceOf("hot α", metal.hotDiffusivity),

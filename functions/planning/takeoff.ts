@@ -3,8 +3,9 @@
 import type { Counted } from "../../src/planning/takeoff";
 import { LARGEST_OD, MOST_JOINTS, Takeoff, WALLS } from "../../src/planning/takeoff";
 import { COMMON_TARGET_PPM } from "../../src/purge/purge";
-import type { Duration, Speed, Time, Units, Volume } from "../../src/quantity";
+import type { Count, Duration, Speed, Time, Units, Volume } from "../../src/quantity";
 import {
+  COUNT,
   DURATION,
   FLOW,
   LENGTH,
@@ -24,6 +25,7 @@ import { columnOrWords, table, wordsColumn } from "../gives";
 import { JOINTS, MOST_ROWS } from "./joints";
 
 interface Row {
+  readonly joints: Count | string;
   readonly speed: Speed | string;
   readonly machine: Time | string;
   readonly purge: Time | string;
@@ -55,6 +57,7 @@ const TAKEOFF_OF_JOINTS = formula({
   },
   gives: table(
     {
+      joints: columnOrWords("joints", COUNT),
       speed: columnOrWords("travel", SPEED),
       machine: columnOrWords("cycle", TIME),
       purge: columnOrWords("purge", TIME),
@@ -65,7 +68,7 @@ const TAKEOFF_OF_JOINTS = formula({
       remark: wordsColumn("remark"),
     },
     {
-      more: "Travel as suggested; cycle and purge of one joint; time and gas of the line. As many rows as joints has, then the totals and how many lines are counted. A line that cannot be counted gives the reason in its remark and has no numbers; beside a header stand the headings, beside a blank line nothing.",
+      more: "Joints counted; travel as suggested; cycle and purge of one joint; time and gas of the line. As many rows as joints has, then the totals and how many lines are counted. A line that cannot be counted gives the reason in its remark and has no numbers; beside a header stand the headings, beside a blank line nothing.",
     },
   ),
   tex: [
@@ -108,7 +111,7 @@ const TAKEOFF_OF_JOINTS = formula({
       300,
     ],
     gives:
-      '"travel, in/min", "cycle, s", "purge, s", "time, h", "arc gas, ft³", "purge gas, ft³", "gas, ft³", "remark"; 5.138, …',
+      '"travel, in/min", "cycle, s", "purge, s", "time, h", "arc gas, ft³", "purge gas, ft³", "gas, ft³", "remark"; 120, 5.138, …',
   },
   calc: ({ joints, handlingSeconds: handling, ...terms }, units) => {
     const sums = new Takeoff({ handling, ...terms });
@@ -121,13 +124,24 @@ const TAKEOFF_OF_JOINTS = formula({
 });
 
 function withoutNumbers(remark: string): Row {
-  return { speed: "", machine: "", purge: "", time: "", arcGas: "", purgeGas: "", gas: "", remark };
+  return {
+    joints: "",
+    speed: "",
+    machine: "",
+    purge: "",
+    time: "",
+    arcGas: "",
+    purgeGas: "",
+    gas: "",
+    remark,
+  };
 }
 
 /** Stands beside the header of the list, so that one formula fills its columns, headings and all. */
 function headings(units: Units): Row {
   const volume = unitOf(VOLUME, units);
   return {
+    joints: "joints",
     speed: `travel, ${unitOf(SPEED, units)}`,
     machine: "cycle, s",
     purge: "purge, s",
@@ -141,19 +155,19 @@ function headings(units: Units): Row {
 
 function rowOf(line: Counted | Refusal, units: Units): Row {
   if (line instanceof Refusal) return withoutNumbers(line.remark(units));
-  const { speed, machine, purge, seconds, arcGas, purgeGas } = line;
+  const { quantity, speed, machine, purge, seconds, arcGas, purgeGas } = line;
   const gas = si(arcGas + purgeGas, VOLUME);
-  return { speed, machine, purge, time: seconds, arcGas, purgeGas, gas, remark: "" };
+  return { joints: quantity, speed, machine, purge, time: seconds, arcGas, purgeGas, gas, remark: "" };
 }
 
-function totals({ seconds, arcGas, purgeGas, counted, omitted }: Takeoff): Row {
+function totals({ joints, seconds, arcGas, purgeGas, counted, omitted }: Takeoff): Row {
   const lines = counted + omitted;
   const remark =
     lines === 0
       ? "no lines to count"
       : `${String(counted)} of ${String(lines)} line${lines === 1 ? "" : "s"} counted`;
   const gas = si(arcGas + purgeGas, VOLUME);
-  return { ...withoutNumbers(remark), time: seconds, arcGas, purgeGas, gas };
+  return { ...withoutNumbers(remark), joints, time: seconds, arcGas, purgeGas, gas };
 }
 
 export const TAKEOFF = family("Takeoff", [TAKEOFF_OF_JOINTS]);

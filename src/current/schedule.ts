@@ -3,7 +3,7 @@
 import { ampsByWall } from "./amperage";
 import { commonBeadWidth } from "../travel/bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "../planning/cycle";
-import { COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
+import { arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
 import { element } from "../numerics/item";
 import { commonArcVolts, wattsPerAmp } from "../heat-flow/arc";
 import type { Plate } from "../heat-flow/plate";
@@ -50,6 +50,8 @@ export interface Choices {
   readonly peak: Current | undefined;
   /** Background over peak. */
   readonly background: Share;
+  /** Added to half the wall for the arc gap. */
+  readonly allowance: Length;
 }
 
 export interface Pulse {
@@ -97,7 +99,8 @@ export function schedule(
   units: Units,
 ): Schedule {
   tube(od, wall);
-  const volts = choices.volts ?? commonArcVolts(wall, "wall");
+  const gap = standoff(wall, choices.allowance);
+  const volts = choices.volts ?? voltsAt(gap, wall, choices.allowance);
   const beadWidth = choices.beadWidth ?? commonBeadWidth(wall);
   const speed = choices.speed ?? suggestedSpeed(beadWidth, material);
   const overlap = choices.overlap ?? suggestedOverlap(od, wall, beadWidth);
@@ -114,7 +117,7 @@ export function schedule(
   const downslope = commonDownslope(beadWidth, speed);
   return {
     bore: si(od - 2 * wall, LENGTH),
-    standoff: standoff(wall, COMMON_ALLOWANCE),
+    standoff: gap,
     electrode: electrodeFor(wall, si(Math.max(hottest, ...(pulse?.peaks ?? [])), CURRENT), units),
     volts,
     beadWidth,
@@ -133,6 +136,11 @@ export function schedule(
     heatInput: heatInput(volts, hottest, speed, si(1, SHARE)),
     arcTime: si(dwell + rotationTime + downslope, TIME),
   };
+}
+
+/** Speaks of the wall where its common gap has no voltage, of the gap where it was set otherwise. */
+function voltsAt(gap: Length, wall: Length, allowance: Length): Voltage {
+  return allowance === COMMON_ALLOWANCE ? commonArcVolts(wall, "wall") : arcVolts(gap);
 }
 
 /** Peak of the first sector by the rule of thumb; the share that makes its mean; later sectors in the means' proportion. */

@@ -37,6 +37,7 @@ export interface Terms {
 }
 
 export interface Counted {
+  readonly quantity: Count;
   /** Suggested travel, m/s. */
   readonly speed: Speed;
   /** One joint from prepurge to postpurge, s. */
@@ -62,7 +63,8 @@ export const WALLS = [si(1e-6, LENGTH), si(0.1, LENGTH)] as const;
  * The purge runs while another joint is handled or welded: it costs gas, not hours.
  */
 export class Takeoff {
-  /** Sums of the lines counted, s and m³. */
+  /** Sums of the lines counted: joints, s and m³. */
+  joints = si(0, COUNT);
   seconds = si(0, DURATION);
   arcGas = si(0, VOLUME);
   purgeGas = si(0, VOLUME);
@@ -96,6 +98,7 @@ export class Takeoff {
       this.omitted += 1;
     } else {
       this.counted += 1;
+      this.joints = si(this.joints + line.quantity, COUNT);
       this.seconds = si(this.seconds + line.seconds, DURATION);
       this.arcGas = si(this.arcGas + line.arcGas, VOLUME);
       this.purgeGas = si(this.purgeGas + line.purgeGas, VOLUME);
@@ -125,6 +128,7 @@ function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: numb
   const gas = (flow: Flow, seconds: number): Volume =>
     si(quantity * jointGas(flow, si(seconds, TIME), NO_FLOW, NO_TIME), VOLUME);
   return {
+    quantity,
     speed,
     machine,
     purge,

@@ -32,6 +32,7 @@ export const LOOKS: Record<Look, Style> = {
   columnHead: { italic: true, ink: FAINT, align: "right", underline: RULE },
   note: { italic: true, ink: FAINT, align: "left" },
   caution: { ink: "#5A3A00", fill: "#FCF4E3", wrap: true },
+  summary: { bold: true, ink: INK, align: "left", wrap: true },
   verdict: { ink: INK, align: "left", underline: RULE },
   line: { underline: "#6E7F88" },
   locked: { bold: true, ink: INK, align: "center", underline: RULE },

@@ -29,15 +29,17 @@ export function call<Id extends FormulaId>(id: Id, cells: Cells<Id>): string {
   return `${NAMESPACE}.${id}(${argumentsOf(id, cells).join(",")})`;
 }
 
-/** The sentence with which the formula refuses the same arguments, or "fine". */
-export function reason<Id extends FormulaId>(id: Id, cells: Cells<Id>): string {
-  return `${NAMESPACE}.REASON(${[`"${id}"`, ...argumentsOf(id, cells)].join(",")})`;
+/** The sentence with which the formula refuses the same arguments; "" if it answers. */
+export function refusal<Id extends FormulaId>(id: Id, cells: Cells<Id>): string {
+  const reason = `${NAMESPACE}.REASON(${[`"${id}"`, ...argumentsOf(id, cells)].join(",")})`;
+  // One call, not one to compare and one to show: no sentence has a bar in it.
+  return `SUBSTITUTE(SUBSTITUTE("|"&${reason}&"|","|fine|",""),"|","")`;
 }
 
 function argumentsOf<Id extends FormulaId>(id: Id, cells: Cells<Id>): string[] {
   const names = parameters.get(id) ?? [];
   const written = cells as Readonly<Record<string, Written | undefined>>;
   const all = names.map((name) => (name === "units" ? `{${UNITS_READ_NAME}}` : String(written[name] ?? "")));
-  const last = all.findLastIndex((argument) => argument !== "");
-  return all.slice(0, last + 1);
+  while (all.at(-1) === "") all.pop();
+  return all;
 }

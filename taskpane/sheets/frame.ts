@@ -1,33 +1,138 @@
-/** What every form shares: its head with the locked units cell, its checks and cautions, its signatures and its mark. */
+/**
+ * What every form shares: its head with the summary of the checks and the units cell, its checks, cautions, signatures and
+ * mark, and what stands behind the page.
+ */
 
 import { CAUTIONS } from "./cautions";
+import { guardTable, quote } from "./guards";
 import type { Layout } from "./layout";
+import { address } from "./layout";
 import type { TemplateId } from "./sheet";
-import { formName, UNITS_NAME } from "./sheet";
+import { ATTENTION, formName, HOLDS, UNITS_NAME, UNITS_READ_NAME, UNITS_SET_NAME } from "./sheet";
 
 /** The head stays in sight while the form is scrolled. */
-export const FROZEN_ROWS = 3;
+export const FROZEN_ROWS = 4;
 
-/** What a check says that has nothing to judge until an earlier one is fine. */
-export const WAITS = '"waits for the checks above"';
+/** What a check is called, its name, and a formula that gives a sentence when something is wrong and "" when not. */
+export interface Check {
+  readonly label: string;
+  readonly name: string;
+  readonly problem: string;
+}
 
-/** What a check is called, the name of its cell, and a formula that gives a sentence, or "fine". */
-export type Check = readonly [label: string, name: string, formula: string];
+/** Said where nothing can be judged yet, since something else is wrong. */
+const CANNOT_JUDGE = "cannot be judged: fix the checks above first";
 
-export function head(form: Layout, title: string, subtitle: string): void {
+/** The first check that does not hold decides; each may rely on those before it. */
+export function firstOf(...problems: readonly string[]): string {
+  const [first = '""', ...rest] = problems;
+  return rest.length === 0 ? first : `IF(LEN(${first})>0,${first},${firstOf(...rest)})`;
+}
+
+/** A sentence where a condition does not hold. An error in the condition counts as not judged, never as fine. */
+export function unless(condition: string, sentence: string): string {
+  return `IF(${condition},"",${sentence.startsWith("=") ? sentence.slice(1) : quote(sentence)})`;
+}
+
+export function head(form: Layout, title: string): void {
   form.banner(title, "title");
-  form.banner(subtitle, "subtitle");
+  form.name("summary", 0);
+  form.signs.push(address(0, form.nextRow));
+  form.banner(SUMMARY, "summary", 2);
   const { blockColumns } = form.grid;
   form.cell(blockColumns, "Tinted cells are typed, the rest is computed.", "note", { columns: blockColumns });
   form.blocks(
-    [{ label: "System of units", name: UNITS_NAME, content: form.units, look: "locked", unit: "" }],
+    [
+      {
+        label: "System of units",
+        name: UNITS_NAME,
+        content: form.units,
+        look: "locked",
+        unit: "",
+      },
+    ],
     [],
   );
 }
 
-export function checks(form: Layout, list: readonly Check[]): void {
+/** Every check in one line: that all hold, or how many do not, and which. */
+const SUMMARY =
+  `=IF(ROWS({problems})<>{checks_planned},"${ATTENTION} Rows of checks were deleted: insert the sheet anew",` +
+  `IF({checks_open}=0,"${HOLDS} All "&{checks_planned}&" checks hold. Starting values: prove on a test coupon. The qualified procedure governs.",` +
+  `"${ATTENTION} "&{checks_open}&" of "&{checks_planned}&" need attention: "&TEXTJOIN("; ",TRUE,{problems_short})))`;
+
+const UNITS_CHECK: Check = {
+  label: "System of units",
+  name: "check_units",
+  problem: `IF(EXACT({${UNITS_READ_NAME}},{${UNITS_SET_NAME}}),"","the units cell was changed by hand; type "&{${UNITS_SET_NAME}}&" again, then convert the sheet in the pane")`,
+};
+const TYPED_CHECK: Check = {
+  label: "Typed cells",
+  name: "check_typed",
+  problem: 'TEXTJOIN("; ",TRUE,{typed_problems})',
+};
+const COMPUTED_CHECK: Check = {
+  label: "Computed cells",
+  name: "check_computed",
+  problem: 'TEXTJOIN("; ",TRUE,{computed_problems})',
+};
+
+/** The checks on the page: those of every sheet first, then the sheet's own. */
+export function checks(form: Layout, own: readonly Check[]): readonly Check[] {
+  const all = [UNITS_CHECK, TYPED_CHECK, COMPUTED_CHECK, ...own];
   form.section("Checks");
-  for (const [label, name, formula] of list) form.wide(label, name, formula, "verdict");
+  const top = form.nextRow;
+  for (const { label, name } of all) {
+    form.wide(
+      label,
+      name,
+      `=IF(LEN({problem_${name}})=0,"${HOLDS} holds","${ATTENTION} "&{problem_${name}})`,
+      "verdict",
+    );
+  }
+  const column = form.grid.labelColumns;
+  form.signs.push(`${address(column, top)}:${address(column, form.nextRow - 1)}`);
+  return all;
+}
+
+/** Behind the page, not printed: what the checks found, cell by cell, and the system of units the sheet was set in. */
+export function behindThePage(form: Layout, all: readonly Check[]): void {
+  form.nextLine();
+  form.banner("Behind the page: what the checks work with. Not printed, not to be typed over", "note");
+  form.cell(0, "Units as set", "label");
+  form.cell(1, form.units, "note");
+  form.name(UNITS_SET_NAME, 1);
+  form.nextLine();
+  form.cell(0, "Units as read", "label");
+  form.cell(1, `=IF(EXACT({${UNITS_NAME}},{${UNITS_SET_NAME}}),{${UNITS_SET_NAME}},"?")`, "note");
+  form.name(UNITS_READ_NAME, 1);
+  form.nextLine();
+  form.cell(0, "Checks planned", "label");
+  form.cell(1, all.length, "note");
+  form.name("checks_planned", 1);
+  form.nextLine();
+  form.cell(0, "Checks open", "label");
+  form.cell(1, "=SUMPRODUCT(--(LEN({problems})>0))", "note");
+  form.name("checks_open", 1);
+  form.nextLine();
+  problemTable(form, all);
+  guardTable(form);
+}
+
+function problemTable(form: Layout, all: readonly Check[]): void {
+  form.cell(0, "Checks", "heading");
+  form.nextLine();
+  const top = form.nextRow;
+  for (const { label, name, problem } of all) {
+    const row = form.nextRow;
+    form.cell(0, label, "label");
+    form.cell(1, `=IFERROR(${problem},${quote(CANNOT_JUDGE)})`, "note");
+    form.cell(2, `=IF(LEN(${address(1, row)})=0,"",${address(0, row)}&": "&${address(1, row)})`, "note");
+    form.range(`problem_${name}`, address(1, row), address(1, row));
+    form.nextLine();
+  }
+  form.rangeOf("problems", 1, top, 1, form.nextRow - 1);
+  form.rangeOf("problems_short", 2, top, 2, form.nextRow - 1);
 }
 
 export function cautions(form: Layout): void {
@@ -53,16 +158,4 @@ export function release(form: Layout, roles: readonly string[]): void {
 /** Tells which template the sheet is, and which version computed it: a workbook keeps old results until asked. */
 export function mark(form: Layout, template: TemplateId, what: string): void {
   form.wide("Ringbead", formName(template), `="${what}, computed by version "&BEAD.VERSION()`, "note");
-}
-
-const OF_INCHES = "look like millimetres; this sheet is in inches.";
-const OF_MILLIMETRES = "look like inches; this sheet is in millimetres.";
-
-/** Notices a tube typed in the other system; otherwise gives what `fine` gives. */
-export function otherSystem(fine: string): string {
-  return (
-    `IF(AND({sheet_units}="US",OR(SUM({wall})>=0.3,SUM({od})>16)),"Outside diameter and wall ${OF_INCHES}",` +
-    `IF(AND({sheet_units}="SI",OR(AND(SUM({wall})>0,SUM({wall})<0.3),AND(SUM({od})>0,SUM({od})<3))),"Outside diameter and wall ${OF_MILLIMETRES}",` +
-    `${fine}))`
-  );
 }

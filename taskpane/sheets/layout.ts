@@ -24,6 +24,8 @@ const EIGHT_COLUMNS: Grid = { blockColumns: 4, labelColumns: 1 };
 
 export interface Row {
   readonly label: string;
+  /** A label that follows the sheet, such as "typed" or "suggested"; `label` then names the row elsewhere. */
+  readonly labelFormula?: string;
   readonly name: string;
   /** A constant or a formula; an input may differ between the systems. */
   readonly content: string | number | Record<Units, string | number>;
@@ -49,6 +51,8 @@ export class Layout {
   readonly names: NamePlan[] = [];
   readonly lists: ListPlan[] = [];
   readonly ranges: RangePlan[] = [];
+  /** Where checks show their sign. */
+  readonly signs: string[] = [];
   /** Single cells that are watched: what is typed, and what must stay computed. */
   readonly guarded: Guarded[] = [];
   readonly #ranges = new Map<string, string>();
@@ -159,7 +163,12 @@ export class Layout {
 
   /** Lets formulas speak of a block of cells, `{means}`; the sheet itself gets no such name. */
   range(name: string, from: string, to: string): void {
-    this.#ranges.set(name, `${absolute(from)}:${absolute(to)}`);
+    this.#ranges.set(name, from === to ? absolute(from) : `${absolute(from)}:${absolute(to)}`);
+  }
+
+  /** The same for a block of whole columns and rows. */
+  rangeOf(name: string, column: number, row: number, lastColumn: number, lastRow: number): void {
+    this.range(name, address(column, row), address(lastColumn, lastRow));
   }
 
   /** Names the cell of a column on the current line, or a block of cells from there on down. */
@@ -215,7 +224,7 @@ export class Layout {
     const isText = row.quantity === undefined && row.unit === undefined;
     const columns = row.columns ?? (isText ? this.grid.blockColumns - this.grid.labelColumns : 1);
     const more = format === undefined ? {} : { format };
-    this.#label(labelAt, row.label);
+    this.#label(labelAt, row.labelFormula ?? row.label);
     this.#put(column, content, row.look, columns > 1 ? { ...more, columns } : more);
     for (let i = 1; i < spill; i += 1) this.#put(column + i, "", row.look, more);
     if (unit !== "") this.#put(column + Math.max(spill, columns), unit, "unit");
@@ -237,7 +246,13 @@ export class Layout {
     const range = "US" in row.range ? row.range : { US: row.range, SI: row.range };
     this.guarded.push({ kind: "number", label, name, quantity, unit: row.unit, range, mayBeBlank });
     const [least, most] = range[this.units];
-    this.ranges.push({ at: address(column, this.#row), least, most, title: label, message: rangeText(range, quantity, row.unit, this.units) });
+    this.ranges.push({
+      at: address(column, this.#row),
+      least,
+      most,
+      title: label,
+      message: rangeText(range, quantity, row.unit, this.units),
+    });
   }
 
   /** A computed cell outside the blocks, which must stay computed too. */

@@ -20,6 +20,7 @@ export type Look =
   | "columnHead"
   | "note"
   | "caution"
+  | "summary"
   | "verdict"
   | "line"
   | "locked";
@@ -77,7 +78,6 @@ export interface ChartPlan {
 export interface PrintPlan {
   readonly area: string;
   readonly landscape: boolean;
-  readonly titleRows?: string;
 }
 
 export interface SheetPlan {
@@ -103,7 +103,6 @@ export interface Template {
   readonly id: TemplateId;
   /** Name of the new sheet, and of the choice in the pane. */
   readonly title: string;
-  readonly purpose: string;
   plan(units: Units): SheetPlan;
 }
 

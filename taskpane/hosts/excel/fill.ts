@@ -110,7 +110,6 @@ function allowOnly(range: Excel.Range, values: readonly string[]): void {
 
 function setUpPrint(layout: Excel.PageLayout, { print }: SheetPlan): void {
   layout.setPrintArea(print.area);
-  if (print.titleRows !== undefined) layout.setPrintTitleRows(print.titleRows);
   layout.orientation = print.landscape ? "Landscape" : "Portrait";
   layout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
 }

@@ -1,14 +1,14 @@
 /** The cycle plan: what a crew turns out, where it is held back, and what the lot takes. */
 
 import type { Units } from "../../../src/quantity";
-import { cautions, checks, FROZEN_ROWS, head, mark } from "../frame";
+import { call } from "../call";
+import { behindThePage, cautions, checks, FROZEN_ROWS, head, mark } from "../frame";
 import { address, Layout } from "../layout";
 import type { ChartPlan, SheetPlan, Template } from "../sheet";
 import { CALENDAR, JOB, JOINT, PAPERS, RATE, SHOP } from "./inputs";
-import { CHECKS, CREW, output, WELD } from "./results";
-import { SPEED_OF_BEAD } from "../starting-values";
+import { CHECKS, CREW, output, SCHEDULE, WELD } from "./results";
 
-const WIDTHS = [29, 11, 11, 11, 29, 11, 11, 11];
+const WIDTHS = [32, 11, 11, 11, 32, 11, 11, 11];
 const PHASES = 7;
 const HEADS = [1, 2, 3, 4, 5, 6];
 /** Load times of the two-way table, as shares of the one typed. */
@@ -16,11 +16,7 @@ const LOADS = [0.5, 0.75, 1, 1.25, 1.5];
 
 function plan(units: Units): SheetPlan {
   const form = new Layout(units);
-  head(
-    form,
-    "Cycle plan: heads, operators, shifts",
-    "A plan from starting values, prove on a test coupon. The qualified procedure governs.",
-  );
+  head(form, "Cycle plan: heads, operators, shifts");
   form.section("Job");
   form.blocks(JOB, PAPERS);
   form.section("Joint and shop: typed");
@@ -37,9 +33,12 @@ function plan(units: Units): SheetPlan {
   form.section("Joints a shift of one operator, steady: load time down, heads across");
   twoWayTable(form);
 
-  checks(form, CHECKS);
+  const all = checks(form, CHECKS);
   cautions(form);
   mark(form, "cycle", "cycle plan");
+  const lastRow = form.lastRow;
+  SCHEDULE.place(form);
+  behindThePage(form, all);
 
   return {
     template: "cycle",
@@ -49,14 +48,27 @@ function plan(units: Units): SheetPlan {
     cells: form.finished(),
     names: form.names,
     lists: form.lists,
+    ranges: form.ranges,
+    signs: form.signs,
     charts: spaces.flatMap((space, i) => {
       const chart = [outputs, phases][i];
       return chart === undefined ? [] : [{ ...chart, ...space }];
     }),
     frozenRows: FROZEN_ROWS,
-    print: { area: `A1:H${String(form.lastRow)}`, landscape: false },
+    print: { area: `A1:H${String(lastRow)}`, landscape: false },
   };
 }
+
+const PHASES_OF_CYCLE = {
+  od: "{od}",
+  speed: "{speed}",
+  prepurge: "{purge}+{prepurge}",
+  dwell: "{dwell}",
+  overlap: "{overlap}",
+  downslope: "{downslope}",
+  postpurge: "{postpurge}",
+  handling: "{load}",
+} as const;
 
 type Drawn = Omit<ChartPlan, "from" | "to">;
 
@@ -97,7 +109,7 @@ function phaseTable(form: Layout): Drawn {
     "right",
     "phases",
     ["Phase", "starts, s", "lasts, s", "arc on"],
-    `=BEAD.CYCLE_PHASES({od},${SPEED_OF_BEAD},{purge}+{prepurge},{dwell},{overlap},{downslope},{postpurge}+0,{load},{sheet_units})`,
+    `=${call("CYCLE_PHASES", PHASES_OF_CYCLE)}`,
     ["General", "0.0", "0.0", "General"],
     PHASES,
   );
@@ -130,10 +142,4 @@ function twoWayTable(form: Layout): void {
   }
 }
 
-export const cycle: Template = {
-  id: "cycle",
-  title: "Cycle plan",
-  purpose:
-    "Joints a shift by heads and operators, what holds the crew back, shifts, days and labour for a lot.",
-  plan,
-};
+export const cycle: Template = { id: "cycle", title: "Cycle plan", plan };

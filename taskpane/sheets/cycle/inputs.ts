@@ -1,65 +1,54 @@
 /** What a planner types. The job is invented and says so. */
 
-import { DESIGNATIONS } from "../../../src/metal/material";
-import { COUNT, LENGTH, SHARE, SPEED, TIME } from "../../../src/quantity";
+import { SHARE, SPEED, TIME } from "../../../src/quantity";
 import type { Row } from "../layout";
+import { TUBE } from "../tube";
+import { counted, optional, typed, words } from "../typed";
 
-export const JOB: Row[] = [
-  { label: "Job", name: "job", content: "Invented: Fennel Island creamery", look: "inputText" },
-];
-export const PAPERS: Row[] = [
-  { label: "Shop, shift", name: "shop", content: "Invented shop, day shift", look: "inputText" },
-];
-
-function count(label: string, name: string, content: number, unit: string, format = "0"): Row {
-  return { label, name, content, look: "input", quantity: COUNT, unit, format };
-}
+export const JOB: Row[] = [words("Job", "job", "Invented: Fennel Island creamery")];
+export const PAPERS: Row[] = [words("Shop, shift", "shop", "Invented shop, day shift")];
 
 export const JOINT: Row[] = [
-  { label: "Outside diameter", name: "od", content: { US: 1, SI: 25.4 }, look: "input", quantity: LENGTH },
-  { label: "Wall", name: "wall", content: { US: 0.065, SI: 1.65 }, look: "input", quantity: LENGTH },
-  {
-    label: "Material",
-    name: "material",
-    content: "316L",
-    look: "inputText",
-    unit: "",
-    allowed: DESIGNATIONS,
-  },
-  {
+  ...TUBE,
+  optional({
     label: "Travel speed (blank: suggested)",
     name: "speed_typed",
-    content: "",
-    look: "input",
     quantity: SPEED,
-  },
-  { label: "Purge of the bore before the arc", name: "purge", content: 120, look: "input", quantity: TIME },
-  { label: "Prepurge", name: "prepurge", content: 30, look: "input", quantity: TIME },
-  { label: "Postpurge", name: "postpurge", content: 15, look: "input", quantity: TIME },
-  { label: "Unload, load, start", name: "load", content: 180, look: "input", quantity: TIME },
-  { label: "Walk to the next head", name: "walk", content: 15, look: "input", quantity: TIME },
+    range: { US: [0.8, 30], SI: [20, 760] },
+  }),
+  typed({
+    label: "Purge of the bore before the arc",
+    name: "purge",
+    content: 120,
+    quantity: TIME,
+    range: [0, 7200],
+  }),
+  typed({ label: "Prepurge", name: "prepurge", content: 30, quantity: TIME, range: [0, 600] }),
+  typed({ label: "Postpurge", name: "postpurge", content: 15, quantity: TIME, range: [0, 600] }),
+  typed({ label: "Unload, load, start", name: "load", content: 180, quantity: TIME, range: [1, 14_400] }),
+  typed({ label: "Walk to the next head", name: "walk", content: 15, quantity: TIME, range: [0, 600] }),
 ];
 
 export const SHOP: Row[] = [
-  count("Joints to make", "joints", 600, ""),
-  count("Operators", "operators", 2, ""),
-  count("Heads per operator", "heads", 2, ""),
-  count("Hours of a shift", "hours", 8, "h", "0.0"),
-  {
-    label: "Availability, share of the shift",
+  counted("Joints to make", "joints", 600, "", [1, 1_000_000]),
+  counted("Operators", "operators", 2, "", [1, 100]),
+  counted("Heads per operator", "heads", 2, "", [1, 20]),
+  counted("Hours of a shift", "hours", 8, "h", [1, 16], "0.0"),
+  typed({
+    label: "Availability, fraction of the shift",
     name: "availability",
     content: 0.85,
-    look: "input",
     quantity: SHARE,
-  },
-  count("Electrode changes a shift", "changes", 6, ""),
-  count("Minutes for each change", "change_minutes", 5, "min"),
-  count("Test coupons a shift", "coupons", 2, ""),
-  count("Minutes for each coupon", "coupon_minutes", 10, "min"),
+    range: [0.2, 1],
+  }),
+  counted("Electrode changes a shift", "changes", 6, "", [0, 60]),
+  counted("Minutes for each change", "change_minutes", 5, "min", [0, 120]),
+  counted("Test coupons a shift", "coupons", 2, "", [0, 40]),
+  counted("Minutes for each coupon", "coupon_minutes", 10, "min", [0, 240]),
 ];
 
-export const CALENDAR: Row[] = [count("Shifts a day", "shifts_a_day", 1, "")];
+export const CALENDAR: Row[] = [counted("Shifts a day", "shifts_a_day", 1, "", [1, 3])];
 export const RATE: Row[] = [
-  count("Working days a week", "days_a_week", 5, ""),
-  count("Labour, an hour", "rate", 48, "money", "0.00"),
+  counted("Working days a week", "days_a_week", 5, "", [1, 7]),
+  counted("Labor, an hour", "rate", 48, "money", [1, 1000], "0.00"),
 ];

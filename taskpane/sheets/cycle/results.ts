@@ -1,163 +1,205 @@
-/** What the cycle plan computes for the crew as typed. */
+/** What the cycle plan computes for the crew as typed, and what its checks look for. */
 
-import { ANGLE, COUNT, LENGTH, SPEED as TRAVEL, TIME } from "../../../src/quantity";
+import type { Quantity } from "../../../src/quantity";
+import { ANGLE, COUNT, LENGTH, SPEED, TIME } from "../../../src/quantity";
+import { call, refusal } from "../call";
 import type { Check } from "../frame";
-import { otherSystem, WAITS } from "../frame";
+import { firstOf, unless } from "../frame";
 import type { Row } from "../layout";
-import { COMMON_BEAD, DIFFUSIVITY, DOWNSLOPE, ofTube, OVERLAP, SPEED_OR_TYPED } from "../starting-values";
+import { scheduled, ScheduleTable } from "../schedule-table";
+import { ODD_TUBE } from "../tube";
+
+export const SCHEDULE = new ScheduleTable({
+  od: "{od}",
+  wall: "{wall}",
+  material: "{material?}",
+  style: '"steady"',
+  speed: "{speed_typed?}",
+});
 
 function computed(label: string, name: string, content: string, unit: string, format: string): Row {
-  return { label, name, content, look: "result", quantity: COUNT, unit, format };
+  return { label, name, content: `=${content}`, look: "result", quantity: COUNT, unit, format };
 }
+
+function ofSchedule(label: string, name: string, row: string, quantity: Quantity, format?: string): Row {
+  return {
+    label,
+    name,
+    content: `=${scheduled(row)}`,
+    look: "result",
+    quantity,
+    ...(format === undefined ? {} : { format }),
+  };
+}
+
+const WORK = { loadSeconds: "{load}", machineSeconds: "{machine}", walkSeconds: "{walk}" } as const;
 
 /** What a crew turns out in a shift, steady or random; the stops come off the hours first. */
 export function output(heads: string, load: string, pattern: "steady" | "random"): string {
-  return `BEAD.CREW_OUTPUT(${heads},${load},{machine},{net_hours},{availability?},"${pattern}",{walk?})`;
+  return call("CREW_OUTPUT", {
+    heads,
+    ...WORK,
+    loadSeconds: load,
+    hours: "{net_hours}",
+    availability: "{availability}",
+    pattern: `"${pattern}"`,
+  });
 }
 
-/** Nothing where the lot cannot be reckoned: the check of the crew says why. */
-function lot(needs: string, formula: string): string {
-  return `IF(ISNUMBER({${needs}}),IFERROR(${formula},""),"")`;
+/** A number made of others, or nothing where one of them is missing: the check of the crew says why. */
+function from(names: readonly string[], formula: string): string {
+  return `IF(COUNT(${names.map((name) => `{${name}}`).join(",")})<${String(names.length)},"",IFERROR(${formula},""))`;
 }
 
 export const WELD: Row[] = [
-  computed("Hot diffusivity α of the metal", "alpha", `=${DIFFUSIVITY}`, "mm²/s", "0.000"),
+  ofSchedule("Bead width, fused", "bead", "Bead width", LENGTH),
   {
-    label: "Bead width, fused",
-    name: "bead",
-    content: `=${ofTube(COMMON_BEAD)}`,
-    look: "result",
-    quantity: LENGTH,
+    ...ofSchedule("Travel speed", "speed", "Travel speed", SPEED),
+    labelFormula: '=IF({speed_typed}="","Travel speed, suggested","Travel speed, typed")',
   },
+  ofSchedule("Overlap, covers the bead", "overlap", "Overlap", ANGLE, "0"),
+  ofSchedule("Start dwell, heat flow", "dwell", "Start dwell", TIME),
+  ofSchedule("Downslope, three bead widths", "downslope", "Downslope", TIME),
+  ofSchedule("Arc time", "arc_time", "Arc time", TIME),
   {
-    label: "Travel speed",
-    name: "speed",
-    content: `=${SPEED_OR_TYPED}`,
-    look: "result",
-    quantity: TRAVEL,
-  },
-  {
-    label: "Overlap, covers the bead",
-    name: "overlap",
-    content: `=${OVERLAP}`,
-    look: "result",
-    quantity: ANGLE,
-    format: "0",
-  },
-  {
-    label: "Start dwell, heat flow",
-    name: "dwell",
-    content:
-      '=IF(COUNT({bead},{speed})<2,"",BEAD.START_DWELL({wall},{speed},{bead},{material?},,{sheet_units}))',
-    look: "result",
-    quantity: TIME,
-  },
-  {
-    label: "Downslope, three bead widths",
-    name: "downslope",
-    content: `=${DOWNSLOPE}`,
-    look: "result",
-    quantity: TIME,
-  },
-  {
-    label: "Head on its own, per joint",
+    label: "Machine time per joint",
     name: "machine",
-    content:
-      '=IF(COUNT({dwell},{downslope})<2,"",{purge}+{prepurge}+{dwell}+PI()*{od}/{speed}*60*(1+{overlap}/360)+{downslope}+{postpurge})',
+    content: `=${from(["arc_time", "purge", "prepurge", "postpurge"], "{purge}+{prepurge}+{arc_time}+{postpurge}")}`,
     look: "result",
     quantity: TIME,
   },
   computed(
-    "Hours left after changes, coupons",
+    "Net hours",
     "net_hours",
-    "={hours}-({changes}*{change_minutes}+{coupons}*{coupon_minutes})/60",
+    from(
+      ["hours", "changes", "change_minutes", "coupons", "coupon_minutes"],
+      "{hours}-({changes}*{change_minutes}+{coupons}*{coupon_minutes})/60",
+    ),
     "h",
     "0.00",
   ),
 ];
 
+/** Half a minute off the load: what an operator could be helped by. */
+const LESS_LOAD = 30;
+/** Under this gain neither a head nor the operator is worth pointing at. */
+const WORTH = 0.05;
+
 export const CREW: Row[] = [
+  computed("Heads one operator keeps busy", "heads_busy", call("CREW_HEADS", WORK), "", "0"),
+  computed("Joints a shift of one operator", "one_steady", output("{heads}", "{load}", "steady"), "", "0.0"),
   computed(
-    "Heads one operator keeps busy",
-    "heads_busy",
-    "=BEAD.CREW_HEADS({load},{machine},{walk?})",
+    "Gained by one more head",
+    "gain_head",
+    from(["one_steady"], `${output("{heads}+1", "{load}", "steady")}-{one_steady}`),
     "",
-    "0",
+    "0.0",
+  ),
+  computed(
+    `Gained by ${String(LESS_LOAD)} s less load`,
+    "gain_load",
+    from(["one_steady"], `${output("{heads}", `MAX(1,{load}-${String(LESS_LOAD)})`, "steady")}-{one_steady}`),
+    "",
+    "0.0",
   ),
   {
-    label: "What holds the crew back",
+    label: "Bottleneck",
     name: "bottleneck",
-    content:
-      '=IF(NOT(ISNUMBER({machine})),"waits for the cycle",IF({heads}*({load}+{walk})>{load}+{machine},"The operator","The heads"))',
+    content: `=IF(COUNT({gain_head},{gain_load})<2,"no cycle to judge",IF(MAX({gain_head},{gain_load})<${String(WORTH)}*{one_steady},"Balanced",IF({gain_head}>={gain_load},"The heads","The operator")))`,
     look: "text",
   },
   computed(
     "Joints a shift, steady",
     "shift_steady",
-    `={operators}*${output("{heads}", "{load}", "steady")}`,
+    from(["operators", "one_steady"], "{operators}*{one_steady}"),
     "",
     "0.0",
   ),
   computed(
     "Joints a shift, random",
     "shift_random",
-    `={operators}*${output("{heads}", "{load}", "random")}`,
+    from(["operators"], `{operators}*${output("{heads}", "{load}", "random")}`),
     "",
     "0.0",
   ),
   computed(
     "Shifts for the lot, steady",
     "shifts",
-    `=${lot("shift_steady", "ROUNDUP(ROUND({joints}/{shift_steady},9),0)")}`,
+    from(["joints", "shift_steady"], "ROUNDUP(ROUND({joints}/{shift_steady},9),0)"),
     "",
     "0",
   ),
   computed(
     "Shifts for the lot, random",
     "shifts_random",
-    `=${lot("shift_random", "ROUNDUP(ROUND({joints}/{shift_random},9),0)")}`,
+    from(["joints", "shift_random"], "ROUNDUP(ROUND({joints}/{shift_random},9),0)"),
     "",
     "0",
   ),
   computed(
     "Calendar days, steady",
     "days",
-    `=${lot("shifts", "INT((ROUNDUP({shifts}/{shifts_a_day},0)-1)/{days_a_week})*7+MOD(ROUNDUP({shifts}/{shifts_a_day},0)-1,{days_a_week})+1")}`,
+    from(
+      ["shifts", "shifts_a_day", "days_a_week"],
+      "INT((ROUNDUP({shifts}/{shifts_a_day},0)-1)/{days_a_week})*7+MOD(ROUNDUP({shifts}/{shifts_a_day},0)-1,{days_a_week})+1",
+    ),
     "",
     "0",
   ),
-  computed("Labour for the lot, steady", "labour_lot", `=${lot("labour", "{labour}*{joints}")}`, "h", "0.0"),
   computed(
-    "Labour per joint, steady",
-    "labour",
-    `=${lot("shift_steady", "{operators}*{hours}/{shift_steady}")}`,
+    "Labor per joint, steady",
+    "labor",
+    from(["operators", "hours", "shift_steady"], "{operators}*{hours}/{shift_steady}"),
     "h",
     "0.000",
   ),
   computed(
-    "Labour cost per joint",
-    "labour_cost",
-    `=IF({rate}="","",${lot("labour", "{labour}*{rate}")})`,
-    "money",
-    "0.00",
+    "Labor for the lot, steady",
+    "labor_lot",
+    from(["labor", "joints"], "{labor}*{joints}"),
+    "h",
+    "0.0",
   ),
+  computed("Labor cost per joint", "labor_cost", from(["labor", "rate"], "{labor}*{rate}"), "money", "0.00"),
 ];
 
-/** What one operator with these heads refuses, the heads that he keeps busy first. */
-const CREW_HEADS = 'BEAD.REASON("CREW_HEADS",{load},{machine},{walk?})';
-const CREW_OUTPUT =
-  'BEAD.REASON("CREW_OUTPUT",{heads},{load},{machine},{net_hours},{availability?},"steady",{walk?})';
+const WHOLE = ["joints", "operators", "heads", "shifts_a_day", "days_a_week", "changes", "coupons"];
 
 export const CHECKS: readonly Check[] = [
-  [
-    "Tube and metal",
-    "check_tube",
-    '=IF(BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},,{sheet_units})="fine",BEAD.REASON("TRAVEL_SUGGEST",{wall},,{material?},{sheet_units}),BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},,{sheet_units}))',
-  ],
-  ["Units", "check_units", `=${otherSystem('"fine"')}`],
-  [
-    "Crew",
-    "check_crew",
-    `=IF(NOT(ISNUMBER({machine})),${WAITS},IFERROR(IF(${CREW_HEADS}="fine",IF(AND(${CREW_OUTPUT}="fine",NOT(SUM({operators})>0)),"operators must be above 0",${CREW_OUTPUT}),${CREW_HEADS}),${WAITS}))`,
-  ],
+  { label: "Tube and schedule", name: "check_tube", problem: firstOf(ODD_TUBE, SCHEDULE.refusal) },
+  {
+    label: "Whole numbers",
+    name: "check_whole",
+    problem: unless(
+      `AND(${WHOLE.map((name) => `INT({${name}})={${name}}`).join(",")})`,
+      "joints, operators, heads, shifts, days, changes and coupons are whole numbers",
+    ),
+  },
+  {
+    label: "Hours",
+    name: "check_hours",
+    problem: firstOf(
+      unless("ISNUMBER({net_hours})", "no hours to work with"),
+      unless("{net_hours}>0", "changes and coupons take the whole shift"),
+      unless("{hours}*{shifts_a_day}<=24", "the shifts of a day are longer than the day"),
+    ),
+  },
+  {
+    label: "Crew",
+    name: "check_crew",
+    problem: firstOf(
+      unless("ISNUMBER({machine})", "no machine time"),
+      refusal("CREW_HEADS", WORK),
+      refusal("CREW_OUTPUT", {
+        heads: "{heads}",
+        ...WORK,
+        hours: "{net_hours}",
+        availability: "{availability}",
+      }),
+      unless(
+        "COUNT({one_steady},{shift_steady},{shift_random},{shifts},{shifts_random},{days},{labor},{labor_lot},{labor_cost})=9",
+        "a result of the plan is missing",
+      ),
+    ),
+  },
 ];

@@ -3,180 +3,168 @@
 import { DESIGNATIONS } from "../../../src/metal/material";
 import type { Units } from "../../../src/quantity";
 import { COUNT, LENGTH } from "../../../src/quantity";
-import { formatOf } from "../formats";
-import { cautions, checks, FROZEN_ROWS, head, mark, release } from "../frame";
+import { call } from "../call";
+import { behindThePage, cautions, checks, FROZEN_ROWS, head, mark, release } from "../frame";
 import { address, Layout } from "../layout";
 import type { ChartPlan, SheetPlan, Template } from "../sheet";
 import { BID, JOINTS, LINES, PAPERS, SUPPLY, WELDING } from "./inputs";
-import { CHECKS, COST, ofLines, TAKEOFF_ARGUMENTS, TOTALS } from "./results";
+import { CHECKS, COST, LIST, TOTALS } from "./results";
 
-const GRID = { blockColumns: 5, labelColumns: 3 };
-const WIDTHS = [9, 10, 10, 10, 12, 12, 12, 12, 12, 26];
-/** Column L on holds what BEAD.TAKEOFF gives for the list, beside the printed page. */
-const TAKEOFF = 11;
-const WORKBENCH_WIDTHS = [3, 12, 12, 12, 12, 36];
-
-const HEADINGS = [
+const GRID = { blockColumns: 6, labelColumns: 3 };
+const WIDTHS = [6, 8, 11, 11, 12, 9, 12, 10, 10, 9, 11, 13, 11, 34];
+/** Columns of the list: a number of one's own, what is typed, and from there on what the formula fills. */
+const COLUMNS = { number: 0, joints: 1, od: 2, wall: 3, material: 4, filled: 5 } as const;
+/** What BEAD.TAKEOFF fills, from its first column on, and the format of each. */
+const FILLED = [
   "joints",
-  '="OD, "&IF({sheet_units}="SI","mm","in")',
-  '="wall, "&IF({sheet_units}="SI","mm","in")',
-  "material",
-  "cycle, s",
-  "purge, s",
-  '="arc gas, "&IF({sheet_units}="SI","L","ft³")',
-  '="purge gas, "&IF({sheet_units}="SI","L","ft³")',
-  '="line gas, "&IF({sheet_units}="SI","L","ft³")',
+  "travel",
+  "cycle",
+  "purge",
+  "hours",
+  "arc_gas",
+  "purge_gas",
+  "gas",
   "remark",
-];
-
-/** Headings over text, which starts at the left as they do. */
-const TEXT_COLUMNS = ["material", "remark"];
+] as const;
+const FORMATS = ["0", "0.00", "0.0", "0.0", "0.00", "0.0", "0.0", "0.0", "General"];
+/** Sizes stay what is typed: 1/2 as a text, never a date. */
+const TEXT = "@";
 
 function plan(units: Units): SheetPlan {
   const form = new Layout(units, GRID);
-  head(
-    form,
-    "Gas estimate: orbital TIG tube welds",
-    "An estimate from starting values, prove on a test coupon. The qualified procedure governs.",
-  );
+  head(form, "Gas estimate: orbital TIG tube welds");
   form.section("Bid");
   form.blocks(BID, PAPERS);
   form.section("Shared by all joints: typed");
   form.blocks(WELDING, SUPPLY);
-  form.blocks(
-    [
-      {
-        label: "Volume changes to the target",
-        name: "changes",
-        content: "=BEAD.PURGE_CHANGES({target_ppm?},{supply_ppm?})",
-        look: "result",
-        quantity: COUNT,
-        format: "0.00",
-      },
-    ],
-    [],
-  );
-  form.section("Joints: type or paste below; insert rows inside the list for more");
-  const chart = jointList(form);
   form.section("Gas and cost");
   form.blocks(TOTALS, COST);
-  checks(form, CHECKS);
+  const all = checks(form, CHECKS);
   form.section("Gas by line");
   const spaces = form.chartSpace(14, ["left"]);
   cautions(form);
   release(form, ["Prepared", "Approved"]);
   mark(form, "gas", "gas estimate");
+  form.section(
+    "Joints: type or paste below, sizes as you write them; rows may be inserted anywhere in the list",
+  );
+  const chart = jointList(form);
+  const lastRow = form.lastRow;
+  form.cell(0, "Lines typed", "label");
+  form.cell(
+    1,
+    `=SUMPRODUCT(--(LEN({list_joints})+LEN({list_od})+LEN({list_wall})+LEN({list_material})>0))-COUNTIF({list_remark},"remark")`,
+    "note",
+  );
+  form.name("lines_typed", 1);
+  form.nextLine();
+  form.cell(0, "Lines counted", "label");
+  form.cell(1, "=COUNT({list_cycle})", "note");
+  form.name("lines_counted", 1);
+  form.nextLine();
+  behindThePage(form, all);
 
   return {
     template: "gas",
     title: "Gas estimate",
     units,
-    widths: [...WIDTHS, ...WORKBENCH_WIDTHS],
+    widths: WIDTHS,
     cells: form.finished(),
     names: form.names,
     lists: form.lists,
+    ranges: form.ranges,
+    signs: form.signs,
     charts: spaces.map((space) => ({ ...chart, ...space })),
     frozenRows: FROZEN_ROWS,
-    print: { area: `A1:J${String(form.lastRow)}`, landscape: false },
+    print: { area: `A1:N${String(lastRow)}`, landscape: true },
   };
 }
 
-/** The columns of the list, and its ranges by name. */
-const COLUMNS = {
-  list_joints: 0,
-  list_od: 1,
-  list_walls: 2,
-  list_cycle: 4,
-  list_purge: 5,
-  list_arc: 6,
-  list_purge_gas: 7,
-  list_gas: 8,
-  takeoff_cycle: TAKEOFF + 1,
-  takeoff_gas: TAKEOFF + 3,
-  takeoff_remarks: TAKEOFF + 4,
-} as const;
-
-/** Purge volume of a line's bore in the volume unit of the sheet, from lengths in in or mm. */
-const BORE_VOLUME = 'PI()/4*({list_od}-2*{list_walls})^2*{dam_spacing}/IF({sheet_units}="SI",1000000,1728)';
-/** Seconds in the time unit of a flow: minutes in SI, hours in US. */
-const FLOW_TIME = 'IF({sheet_units}="SI",60,3600)';
-
-/** The first line of each column: an array over the whole list. Text in place of a number where a line is left out. */
-const ARRAYS = [
-  '=IF(ISNUMBER({takeoff_cycle}),{takeoff_cycle},"")',
-  `=IF(ISNUMBER({takeoff_cycle}),IF({purge_flow}>0,{changes}*${BORE_VOLUME}/{purge_flow}*${FLOW_TIME},0),"")`,
-  '=IF(ISNUMBER({takeoff_cycle}),{takeoff_gas},"")',
-  `=IF(ISNUMBER({takeoff_cycle}),{list_joints}*{purge_flow}*({list_purge}+{takeoff_cycle})/${FLOW_TIME},"")`,
-  '=IF(ISNUMBER({takeoff_cycle}),{list_arc}+{list_purge_gas},"")',
-];
-const ARRAY_FORMATS = ["0.0", "0.0", "0.0", "0.0", "0.0"];
-const REMARKS = '=IF({takeoff_remarks}="","",{takeoff_remarks})';
-const TAKEOFF_FORMATS = ["0.00", "0.0", "0.00", "0.0", "General"];
-
 /**
- * The list, one formula for all of its lines: what BEAD.TAKEOFF says stands beside the page, the printed columns are
- * native arrays over it, so that rows inserted inside the list join in by themselves. A last empty line belongs to the
- * list, so that inserting above it is still inside.
+ * The list. One formula, beside the header, fills what stands beside every line, headings and totals: it sees the list
+ * from its header to the line that ends it, so that rows inserted at either edge belong to it and none can be lost.
  */
 function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
-  const headings = form.nextRow;
-  const [top, last] = [headings + 1, headings + LINES + 1];
-  for (const [name, at] of Object.entries(COLUMNS)) form.range(name, address(at, top), address(at, last));
-  form.range("list", address(0, top), address(3, last));
-
-  HEADINGS.forEach((heading, column) => {
-    form.cell(column, heading, TEXT_COLUMNS.includes(heading) ? "heading" : "columnHead");
+  const header = form.nextRow;
+  const [top, last, end] = [header + 1, header + LINES, header + LINES + 1];
+  form.range("list", address(COLUMNS.joints, header), address(COLUMNS.material, end));
+  for (const [name, column] of Object.entries(COLUMNS)) {
+    form.rangeOf(`list_${name}`, column, top, column, last);
+  }
+  FILLED.forEach((name, i) => {
+    const column = COLUMNS.filled + i;
+    form.rangeOf(`list_${name === "joints" ? "counted" : name}`, column, top, column, last);
+    form.range(`total_${name}`, address(column, end + 1), address(column, end + 1));
   });
-  form.across(TAKEOFF, ["speed", "cycle, s", "hours", "arc gas", "remark"], "columnHead");
-  form.nextLine();
-  form.name("od", 1, LENGTH, true, LINES + 1);
-  form.name("wall", 2, LENGTH, true, LINES + 1);
-  form.lists.push({ at: `${address(3, top)}:${address(3, last)}`, allowed: DESIGNATIONS });
-  for (let i = 0; i <= LINES; i += 1) listLine(form, i);
 
-  form.name("takeoff_hours", TAKEOFF + 2);
-  form.name("takeoff_left_out", TAKEOFF + 4);
-  form.across(TAKEOFF, ["", "", "", "", ""], "result", TAKEOFF_FORMATS);
-  form.cell(0, "All lines", "label", { columns: 6 });
-  const sums = ["list_arc", "list_purge_gas", "list_gas"].map((column) => `=${ofLines(`SUM({${column}})`)}`);
-  form.across(6, sums, "result", ["0.0", "0.0", "0.0"]);
-  form.name("arc_gas", 6);
-  form.name("purge_gas", 7);
-  form.name("total_gas", 8);
+  const length = '&IF({sheet_units}="SI","mm","in")';
+  form.across(0, ["#", "joints", `="OD, "${length}`, `="wall, "${length}`], "columnHead");
+  form.cell(COLUMNS.material, "material", "heading");
+  form.cell(COLUMNS.filled, `=${call("TAKEOFF", LIST)}`, "columnHead");
+  form.name("takeoff", COLUMNS.filled);
+  form.guardComputed("Formula of the joint list", "takeoff");
+  FILLED.slice(1).forEach((_, i) => {
+    form.cell(COLUMNS.filled + 1 + i, "", i === FILLED.length - 2 ? "heading" : "columnHead");
+  });
   form.nextLine();
-  const series = (at: number): string => `${address(at, headings)}:${address(at, last)}`;
+  form.name("list_counts", COLUMNS.joints, COUNT, true, LINES);
+  form.name("list_ods", COLUMNS.od, LENGTH, true, LINES);
+  form.name("list_walls", COLUMNS.wall, LENGTH, true, LINES);
+  form.lists.push({
+    at: `${address(COLUMNS.material, top)}:${address(COLUMNS.material, last)}`,
+    allowed: DESIGNATIONS,
+  });
+  for (let i = 0; i < LINES; i += 1) listLine(form, i);
+  form.across(
+    0,
+    Array.from({ length: 5 }, () => ""),
+    "line",
+  );
+  form.cell(0, "end", "note");
+  form.across(
+    COLUMNS.filled,
+    FILLED.map(() => ""),
+    "line",
+    FORMATS,
+  );
+  form.nextLine();
+  form.cell(0, "All lines", "label", { columns: 3 });
+  form.across(
+    COLUMNS.filled,
+    FILLED.map(() => ""),
+    "result",
+    FORMATS,
+  );
+  form.nextLine();
+
+  const series = (name: (typeof FILLED)[number]): string => {
+    const column = COLUMNS.filled + FILLED.indexOf(name);
+    return `${address(column, header)}:${address(column, header + JOINTS.length)}`;
+  };
   return {
     title: "Gas by line of the list, over the outside diameter",
     kind: "bar",
-    labels: `${address(1, top)}:${address(1, last)}`,
-    values: [series(COLUMNS.list_arc), series(COLUMNS.list_purge_gas)],
+    labels: `${address(COLUMNS.od, top)}:${address(COLUMNS.od, header + JOINTS.length)}`,
+    values: [series("arc_gas"), series("purge_gas")],
   };
 }
 
 function listLine(form: Layout, i: number): void {
   const joint = JOINTS[i];
   const [quantity, od, wall, material] = joint ?? ["", undefined, undefined, ""];
-  const length = formatOf(LENGTH, form.units);
-  form.cell(0, quantity, "input", { format: "0" });
-  form.cell(1, od?.[form.units] ?? "", "input", { format: length });
-  form.cell(2, wall?.[form.units] ?? "", "input", { format: length });
-  form.cell(3, material, "inputText");
-  const first = i === 0;
-  form.across(4, first ? ARRAYS : ARRAYS.map(() => ""), "result", ARRAY_FORMATS);
-  form.cell(4 + ARRAYS.length, first ? REMARKS : "", "verdict");
-  const takeoff = `=BEAD.TAKEOFF(${TAKEOFF_ARGUMENTS})`;
-  if (first) {
-    form.name("takeoff", TAKEOFF);
-    form.name("list_first", 4);
-  }
-  form.across(TAKEOFF, [first ? takeoff : "", "", "", "", ""], "result", TAKEOFF_FORMATS);
+  form.cell(COLUMNS.number, joint === undefined ? "" : i + 1, "inputText");
+  form.cell(COLUMNS.joints, quantity, "input", { format: "0" });
+  form.cell(COLUMNS.od, od?.[form.units] ?? "", "input", { format: TEXT });
+  form.cell(COLUMNS.wall, wall?.[form.units] ?? "", "input", { format: TEXT });
+  form.cell(COLUMNS.material, material, "inputText");
+  form.across(
+    COLUMNS.filled,
+    FILLED.slice(0, -1).map(() => ""),
+    "result",
+    FORMATS,
+  );
+  form.cell(COLUMNS.filled + FILLED.length - 1, "", "verdict");
   form.nextLine();
 }
 
-export const gas: Template = {
-  id: "gas",
-  title: "Gas estimate",
-  purpose:
-    "A list of joints priced in argon: arc and purge gas by line, containers to order, cost per joint.",
-  plan,
-};
+export const gas: Template = { id: "gas", title: "Gas estimate", plan };

@@ -1,142 +1,155 @@
-/** What the gas estimate adds up, and what it costs. */
+/** What the gas estimate adds up, what it costs, and what its checks look for. */
 
+import type { Quantity } from "../../../src/quantity";
 import { COUNT, SHARE, VOLUME } from "../../../src/quantity";
+import { call, refusal } from "../call";
 import type { Check } from "../frame";
+import { firstOf, unless } from "../frame";
 import type { Row } from "../layout";
 
-/**
- * Argon from a litre of liquid: 29.71 ft³, 841 L at 70 °F and 1 atm (2018 International Fire Code, Table G101.2); at the
- * SI standard state of 15 °C and 1 bar 841 × 0.97923 × 1.01325 = 834.4 L.
- */
-const PER_LITRE_OF_LIQUID = 'IF({sheet_units}="SI",834.4,29.71)';
+/** The list from its header to the line that ends it, and what all of its lines share. */
+export const LIST = {
+  joints: "{list}",
+  handlingSeconds: "{handling}",
+  torchFlow: "{torch_flow}",
+  purgeFlow: "{purge_flow}",
+  overlap: "{overlap}",
+  damSpacing: "{dam_spacing}",
+  ppm: "{target_ppm}",
+  supplyPpm: "{supply_ppm?}",
+} as const;
 
-/** The list and what all of its lines share. */
-export const TAKEOFF_ARGUMENTS = "{list},{handling?},{torch_flow?},,,{overlap?},{sheet_units}";
+const CYLINDER = {
+  waterVolume: "{water_volume}",
+  pressure: "{full_pressure}",
+  residual: "{residual}",
+} as const;
+const LIQUID = { liquid: "{liquid_liters}", usable: "{liquid_share}" } as const;
 
-/** The formula's answer where any line of the list is counted: nothing has no total, which is not the same as 0. */
-export function ofLines(formula: string): string {
-  return `IF(COUNT({takeoff_cycle})=0,"",${formula})`;
+function result(
+  label: string,
+  name: string,
+  content: string,
+  format: string,
+  quantity: Quantity = COUNT,
+  unit?: string,
+): Row {
+  return {
+    label,
+    name,
+    content: `=${content}`,
+    look: "result",
+    quantity,
+    format,
+    ...(unit === undefined ? {} : { unit }),
+  };
+}
+
+/** A number made of others, or nothing where one of them is missing. */
+function from(names: readonly string[], formula: string): string {
+  return `IF(COUNT(${names.map((name) => `{${name}}`).join(",")})<${String(names.length)},"",IFERROR(${formula},""))`;
 }
 
 export const TOTALS: Row[] = [
   {
-    label: "Joints that are counted",
-    name: "joints",
-    content: `=${ofLines("SUM(IF(ISNUMBER({takeoff_cycle}),1*{list_joints},0))")}`,
-    look: "result",
-    quantity: COUNT,
-    format: "0",
+    label: "Lines counted",
+    name: "lines",
+    content: '={lines_counted}&" of "&{lines_typed}',
+    look: "text",
   },
-  {
-    label: "Gas through torch and bore",
-    name: "gas_used",
-    content: "={total_gas}",
-    look: "result",
-    quantity: VOLUME,
-    format: "0.0",
-  },
-  {
-    label: "Share that is purge",
-    name: "purge_share",
-    content: '=IFERROR({purge_gas}/{gas_used},"")',
-    look: "result",
-    quantity: SHARE,
-    format: "0%",
-  },
-  {
-    label: "Gas to buy, waste included",
-    name: "gas_bought",
-    content: '=IF({gas_used}="","",{gas_used}/(1-{waste}))',
-    look: "result",
-    quantity: VOLUME,
-    format: "0.0",
-  },
-  {
-    label: "Gas per joint",
-    name: "gas_per_joint",
-    content: '=IFERROR({gas_bought}/{joints},"")',
-    look: "result",
-    quantity: VOLUME,
-    format: "0.00",
-  },
-  {
-    label: "Head and handling time",
-    name: "hours",
-    content: `=${ofLines("{takeoff_hours}")}`,
-    look: "result",
-    quantity: COUNT,
-    unit: "h",
-    format: "0.0",
-  },
+  result("Joints counted", "joints", from(["total_joints"], "{total_joints}"), "0"),
+  result("Gas through torch and bore", "gas_used", from(["total_gas"], "{total_gas}"), "0.0", VOLUME),
+  result(
+    "Fraction that is purge",
+    "purge_share",
+    from(["total_purge_gas", "gas_used"], "{total_purge_gas}/{gas_used}"),
+    "0%",
+    SHARE,
+  ),
+  result(
+    "Gas to buy, waste included",
+    "gas_bought",
+    from(["gas_used", "waste"], "{gas_used}/(1-{waste})"),
+    "0.0",
+    VOLUME,
+  ),
+  result(
+    "Gas per joint",
+    "gas_per_joint",
+    from(["gas_bought", "joints"], "{gas_bought}/{joints}"),
+    "0.00",
+    VOLUME,
+  ),
+  result("Machine and handling time", "hours", from(["total_hours"], "{total_hours}"), "0.0", COUNT, "h"),
 ];
 
 export const COST: Row[] = [
-  {
-    label: "Usable gas per container",
-    name: "usable",
-    content: `=IF({supply}="liquid",{liquid_litres}*{liquid_share}*${PER_LITRE_OF_LIQUID},BEAD.GAS_CYLINDER({water_volume},{full_pressure},{residual?},,{sheet_units}))`,
-    look: "result",
-    quantity: VOLUME,
-    format: "0.0",
-  },
-  {
-    label: "Containers, reckoned",
-    name: "containers_exact",
-    content: '=IF({gas_bought}="","",{gas_bought}/{usable})',
-    look: "result",
-    quantity: COUNT,
-    format: "0.00",
-  },
-  {
-    label: "Containers to order",
-    name: "containers",
-    content: '=IF({containers_exact}="","",ROUNDUP(ROUND({containers_exact},9),0))',
-    look: "result",
-    quantity: COUNT,
-    format: "0",
-  },
-  {
-    label: "Gas cost",
-    name: "cost",
-    content: '=IF({price}="","no price typed",IF({containers}="","",{containers}*{price}))',
-    look: "result",
-    quantity: COUNT,
-    unit: "money",
-    format: "0.00",
-  },
-  {
-    label: "Gas cost per joint",
-    name: "cost_per_joint",
-    content: '=IFERROR({cost}/{joints},"")',
-    look: "result",
-    quantity: COUNT,
-    unit: "money",
-    format: "0.00",
-  },
-  {
-    label: "Lines",
-    name: "lines_verdict",
-    content:
-      '=IF({takeoff_left_out}<>"",{takeoff_left_out},IF(COUNTA({list})=0,"no lines to count","none counted: see the checks"))',
-    look: "text",
-  },
+  result(
+    "Usable gas per container",
+    "usable",
+    `IF({supply}="liquid",${call("GAS_LIQUID", LIQUID)},IF({supply}="cylinder",${call("GAS_CYLINDER", CYLINDER)},""))`,
+    "0.0",
+    VOLUME,
+  ),
+  result(
+    "Containers, exact",
+    "containers_exact",
+    from(["gas_bought", "usable"], "{gas_bought}/{usable}"),
+    "0.00",
+  ),
+  result(
+    "Containers to order",
+    "containers",
+    from(["containers_exact"], "ROUNDUP(ROUND({containers_exact},9),0)"),
+    "0",
+  ),
+  result("Gas cost", "cost", from(["containers", "price"], "{containers}*{price}"), "0.00", COUNT, "money"),
+  result(
+    "Gas cost per joint",
+    "cost_per_joint",
+    from(["cost", "joints"], "{cost}/{joints}"),
+    "0.00",
+    COUNT,
+    "money",
+  ),
 ];
 
 export const CHECKS: readonly Check[] = [
-  [
-    "Joint list",
-    "check_list",
-    `=IF(COUNTA({list})=0,"no lines to count",BEAD.REASON("TAKEOFF",${TAKEOFF_ARGUMENTS}))`,
-  ],
-  ["Purge of the list", "check_purge", '=BEAD.REASON("PURGE_CHANGES",{target_ppm?},{supply_ppm?})'],
-  [
-    "Cylinder",
-    "check_cylinder",
-    '=IF({supply}="liquid","fine",BEAD.REASON("GAS_CYLINDER",{water_volume},{full_pressure},{residual?},,{sheet_units}))',
-  ],
-  [
-    "Units",
-    "check_units",
-    '=IF(AND({sheet_units}="US",MAX({list_walls})>=0.3),"The walls look like millimetres; this sheet is in inches.",IF(AND({sheet_units}="SI",MAX({list_walls})>0,MAX({list_walls})<0.3),"The walls look like inches; this sheet is in millimetres.","fine"))',
-  ],
+  {
+    label: "Joint list",
+    name: "check_list",
+    problem: firstOf(
+      unless("{lines_typed}>0", "no lines to count"),
+      refusal("TAKEOFF", LIST),
+      unless(
+        "COUNT({total_hours},{total_gas},{total_joints})=3",
+        "no totals: a cell that the list's formula fills is not empty, or the formula was deleted",
+      ),
+      unless(
+        "{lines_counted}={lines_typed}",
+        '=({lines_typed}-{lines_counted})&" of "&{lines_typed}&" lines not counted; the remark beside each says why"',
+      ),
+    ),
+  },
+  {
+    label: "Purge of the list",
+    name: "check_purge",
+    problem: refusal("PURGE_CHANGES", { ppm: "{target_ppm}", supplyPpm: "{supply_ppm?}" }),
+  },
+  {
+    label: "Supply",
+    name: "check_supply",
+    problem: firstOf(
+      `IF({supply}="liquid",${refusal("GAS_LIQUID", LIQUID)},${refusal("GAS_CYLINDER", CYLINDER)})`,
+      unless("SUM({usable})>0", "a container gives no usable gas: full and change-out pressure are alike"),
+    ),
+  },
+  {
+    label: "Totals",
+    name: "check_totals",
+    problem: unless(
+      "COUNT({joints},{gas_used},{gas_bought},{hours},{containers},{cost},{cost_per_joint})=7",
+      "a total or a cost is missing",
+    ),
+  },
 ];

@@ -1,58 +1,105 @@
-/** What the checks say: a sentence when something is wrong, "fine" when not. Hosts may hide the sentence of a cell. */
+/** What the checks of the procedure sheet look for, each a sentence when it is not so. */
 
+import { refusal } from "../call";
 import type { Check } from "../frame";
-import { otherSystem, WAITS } from "../frame";
-import { SPEED_OF_BEAD } from "../starting-values";
-import { HEAT_FLOW_TAIL } from "./results";
+import { firstOf, unless } from "../frame";
+import { scheduled } from "../schedule-table";
+import { ODD_TUBE } from "../tube";
+import { CYCLE, SCHEDULE, TO_TARGET } from "./results";
 
-export const CYCLE = `{od},${SPEED_OF_BEAD},{prepurge?},{dwell},{overlap},{downslope},{postpurge?},{handling?},{sheet_units}`;
-
-/** What the formula gives once there are a bead and a speed. */
-function onceMoving(formula: string): string {
-  return `IF(COUNT({bead},{speed})<2,${WAITS},IFERROR(${formula},${WAITS}))`;
-}
+/** How far a typed bore may lie off OD less two walls: mill tolerances, no other tube. */
+const BORE_TOLERANCE = 0.04;
+const NOMINAL_BORE = scheduled("Bore");
+/** Safety against blow-out: common practice asks for a good margin. */
+const MARGIN = 2;
 
 export const CHECKS: readonly Check[] = [
-  [
-    "Tube and units",
-    "check_tube",
-    `=${otherSystem('BEAD.REASON("OVERLAP_SUGGEST",{od},{wall},{bead_typed?},{sheet_units})')}`,
-  ],
-  ["Standoff", "check_standoff", '=BEAD.REASON("STANDOFF",{wall},{allowance?},{sheet_units})'],
-  [
-    "Gap round the tube",
-    "check_gap",
-    `=IFERROR(BEAD.REASON("STANDOFF_SPREAD",{standoff},{od_tolerance},{runout?},{sheet_units}),${WAITS})`,
-  ],
-  [
-    "Metal, speed and bead",
-    "check_speed",
-    '=IF({speed_typed}="",BEAD.REASON("TRAVEL_SUGGEST",{wall},{bead_typed?},{material?},{sheet_units}),BEAD.REASON("TRAVEL_RPM",{od},{speed_typed},{sheet_units}))',
-  ],
-  [
-    "Amps by sector",
-    "check_sectors",
-    `=${onceMoving(`BEAD.REASON("AMPS_SECTORS",{od},{wall},{speed},4,{overlap},{dwell_typed?},{bead},${HEAT_FLOW_TAIL})`)}`,
-  ],
-  [
-    "Pulse",
-    "check_pulse",
-    `=IF({style}="steady","fine",IF(ISNUMBER({mean_first}),IFERROR(BEAD.REASON("PULSE_SHARE",{mean_first},{peak},{back_share}*{peak}),${WAITS}),${WAITS}))`,
-  ],
-  [
-    "Heat input",
-    "check_heat",
-    `=IF(COUNT({means})=0,${WAITS},IFERROR(BEAD.REASON("HEAT_INPUT",{volts},MAX({means}),{speed},{heat_factor?},{sheet_units}),${WAITS}))`,
-  ],
-  [
-    "Bore purge",
-    "check_purge",
-    `=IF(NOT(ISNUMBER({bead})),${WAITS},IF(SUM({bore})>=SUM({od}),"bore must be under the outside diameter",IFERROR(BEAD.REASON("PURGE_TIME",{bore},{dam_spacing},{purge_flow},{target_ppm?},{supply_ppm?},{cells?},{sheet_units}),${WAITS})))`,
-  ],
-  [
-    "Vent and pressure",
-    "check_vent",
-    `=IF(AND(ISNUMBER({bore}),SUM({vent})>SUM({bore})),"vent must not be larger than the bore; 1/16 is typed as 0.0625, or else it becomes a date",IFERROR(IF(BEAD.REASON("PURGE_VENT",{purge_flow},{pressure_wanted},,,{sheet_units})="fine",BEAD.REASON("PURGE_PRESSURE",{purge_flow},{vent},,,{sheet_units}),BEAD.REASON("PURGE_VENT",{purge_flow},{pressure_wanted},,,{sheet_units})),${WAITS}))`,
-  ],
-  ["Cycle", "check_cycle", `=${onceMoving(`BEAD.REASON("CYCLE_TIME",${CYCLE})`)}`],
+  { label: "Tube and schedule", name: "check_tube", problem: firstOf(ODD_TUBE, SCHEDULE.refusal) },
+  {
+    label: "Electrode and gap",
+    name: "check_gap",
+    problem: firstOf(
+      unless("COUNT({electrode},{standoff})=2", "no electrode or no standoff"),
+      refusal("STANDOFF_SPREAD", {
+        standoff: "{standoff}",
+        odTolerance: "{od_tolerance}",
+        runout: "{runout?}",
+      }),
+      refusal("FEELER_STACK", { gap: "{standoff}" }),
+      refusal("ELECTRODE_LENGTH", { reach: "{reach}", od: "{od}", standoff: "{standoff}" }),
+      unless("COUNT({gap_least},{electrode_length})=2", "a value of the gap is missing"),
+    ),
+  },
+  {
+    label: "Current by sector",
+    name: "check_sectors",
+    problem: firstOf(
+      unless("COUNT({means})=5", "a sector has no current"),
+      unless('OR({style}="steady",COUNT({peaks})+COUNT({backs})=10)', "a sector has no peak or background"),
+      unless("COUNT({speed},{rpm},{overlap},{dwell},{downslope})=5", "a time or a speed is missing"),
+    ),
+  },
+  {
+    label: "Heat input",
+    name: "check_heat",
+    problem: firstOf(
+      unless("COUNT({heats})=5", "a sector has no heat input"),
+      unless("ISNUMBER({heat_most})", "no qualified maximum to judge by"),
+      unless(
+        "{heat}<={heat_most}*(1+1E-9)",
+        '="above the qualified maximum: "&ROUND({heat},3)&" against "&{heat_most}',
+      ),
+    ),
+  },
+  {
+    label: "Bore purge",
+    name: "check_purge",
+    problem: firstOf(
+      unless("ISNUMBER({bore})", "no bore"),
+      `IF({bore_typed}="","",IF(ABS({bore_typed}-${NOMINAL_BORE})<=${String(BORE_TOLERANCE)}*${NOMINAL_BORE},"","the bore typed is not OD − 2 × wall of this tube"))`,
+      refusal("PURGE_TIME", TO_TARGET),
+      unless("COUNT({purge_time},{purge_gas},{tint})=3", "a value of the purge is missing"),
+    ),
+  },
+  {
+    label: "Purge flow",
+    name: "check_flow",
+    problem: firstOf(
+      unless("COUNT({purge_flow},{laminar})=2", "no flow to judge"),
+      unless(
+        "{purge_flow}<={laminar}*(1+1E-9)",
+        "above laminar: the gas mixes with the air instead of pushing it out",
+      ),
+    ),
+  },
+  {
+    label: "Vent and bore pressure",
+    name: "check_vent",
+    problem: firstOf(
+      refusal("PURGE_VENT", { flow: "{purge_flow}", pressure: "{pressure_wanted}" }),
+      refusal("PURGE_PRESSURE", { flow: "{purge_flow}", ventDiameter: "{vent}" }),
+      unless("COUNT({vent},{bore},{pressure},{ceiling})=4", "no pressure to judge"),
+      unless("{vent}<{bore}", "the vent is not smaller than the bore"),
+      unless(
+        `{pressure}<={ceiling}/${String(MARGIN)}*(1+1E-9)`,
+        "bore pressure above half of the blow-out pressure: fit a larger vent",
+      ),
+    ),
+  },
+  {
+    label: "Dams",
+    name: "check_dams",
+    problem: firstOf(
+      unless("COUNT({dam_distance},{dam_spacing})=2", "no distance to judge"),
+      unless(
+        "{dam_spacing}/2>={dam_distance}*(1-1E-9)",
+        "dams too near the weld: half their spacing is less than the distance",
+      ),
+    ),
+  },
+  {
+    label: "Cycle",
+    name: "check_cycle",
+    problem: firstOf(refusal("CYCLE_TIME", CYCLE), unless("ISNUMBER({cycle})", "no cycle time")),
+  },
 ];

@@ -2,25 +2,33 @@
 
 import type { Units } from "../../../src/quantity";
 import { TIME } from "../../../src/quantity";
-import { cautions, checks, FROZEN_ROWS, head, mark, release } from "../frame";
+import { call } from "../call";
+import { behindThePage, cautions, checks, FROZEN_ROWS, head, mark, release } from "../frame";
 import { Layout } from "../layout";
 import type { SheetPlan, Template } from "../sheet";
-import { CHECKS, CYCLE } from "./checks";
+import { CHECKS } from "./checks";
 import { ARC, BORE, JOB, OXYGEN_TARGET, PAPERS, TUBE } from "./inputs";
-import { DAMS, GAP, HEAT, PULSE_NOTE, PURGE_FLOWS, PURGE_TIMES, TRAVEL, VERDICT } from "./results";
+import {
+  CYCLE,
+  DAMS,
+  GAP,
+  HEAT,
+  MEAN,
+  PULSE_NOTE,
+  PURGE_FLOWS,
+  PURGE_TIMES,
+  SCHEDULE,
+  TRAVEL,
+} from "./results";
 import { sectorTable } from "./sectors";
 import { workbench, WORKBENCH_WIDTHS } from "./workbench";
 
-const WIDTHS = [29, 11, 9, 9, 29, 11, 9, 9];
+const WIDTHS = [32, 11, 9, 9, 32, 11, 9, 9];
 const PHASES = 7;
 
 function plan(units: Units): SheetPlan {
   const form = new Layout(units);
-  head(
-    form,
-    "Procedure sheet: orbital TIG tube weld",
-    "Starting values, prove on a test coupon. The qualified procedure governs.",
-  );
+  head(form, "Procedure sheet: orbital TIG tube weld");
 
   form.section("Job and joint");
   form.blocks(JOB, PAPERS);
@@ -33,7 +41,7 @@ function plan(units: Units): SheetPlan {
   form.blocks(GAP, TRAVEL);
   form.section("Current by sector and heat input: the tube warms up as it is welded");
   sectorTable(form);
-  form.blocks(HEAT, VERDICT);
+  form.blocks(HEAT, MEAN);
   form.banner(PULSE_NOTE, "note");
 
   form.section("Purge: time and oxygen, flow and pressure. Argon is heavier than air: feed low, vent high");
@@ -41,11 +49,13 @@ function plan(units: Units): SheetPlan {
   form.section("Dams and cycle");
   damsAndCycle(form);
 
-  checks(form, CHECKS);
+  const all = checks(form, CHECKS);
   cautions(form);
   release(form, ["Prepared", "Reviewed", "Approved"]);
   mark(form, "procedure", "procedure sheet");
   const lastRow = form.lastRow;
+  SCHEDULE.place(form);
+  behindThePage(form, all);
   const charts = workbench(form, FROZEN_ROWS + 1);
 
   return {
@@ -56,6 +66,8 @@ function plan(units: Units): SheetPlan {
     cells: form.finished(),
     names: form.names,
     lists: form.lists,
+    ranges: form.ranges,
+    signs: form.signs,
     charts,
     frozenRows: FROZEN_ROWS,
     print: { area: `A1:H${String(lastRow)}`, landscape: false },
@@ -71,10 +83,11 @@ function damsAndCycle(form: Layout): void {
     "right",
     "phases",
     ["Phase", "starts, s", "lasts, s", "arc on"],
-    `=BEAD.CYCLE_PHASES(${CYCLE})`,
+    `=${call("CYCLE_PHASES", CYCLE)}`,
     ["General", "0.0", "0.0", "General"],
     PHASES,
   );
+  form.guardComputed("Phases of the cycle", "phases");
   const lasts = `G${String(form.nextRow - PHASES)}:G${String(form.nextRow - 1)}`;
   form.blocks(
     [],
@@ -82,7 +95,7 @@ function damsAndCycle(form: Layout): void {
       {
         label: "Cycle, start to start",
         name: "cycle",
-        content: `=IF(COUNT(${lasts})=0,"",SUM(${lasts}))`,
+        content: `=IF(COUNT(${lasts})<${String(PHASES)},"",SUM(${lasts}))`,
         look: "result",
         quantity: TIME,
       },
@@ -91,10 +104,4 @@ function damsAndCycle(form: Layout): void {
   form.downTo(underDams);
 }
 
-export const procedure: Template = {
-  id: "procedure",
-  title: "Procedure sheet",
-  purpose:
-    "Starting values for one tube joint on a page: gap, travel, current by sector, heat input, purge and cycle.",
-  plan,
-};
+export const procedure: Template = { id: "procedure", title: "Procedure sheet", plan };

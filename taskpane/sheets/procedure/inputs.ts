@@ -1,6 +1,5 @@
 /** What a person types on the procedure sheet. The example is invented and says so. */
 
-import { DESIGNATIONS } from "../../../src/metal/material";
 import {
   ANGLE,
   BORE_PRESSURE,
@@ -17,161 +16,185 @@ import {
   VOLTAGE,
 } from "../../../src/quantity";
 import type { Row } from "../layout";
-import { ofTube } from "../starting-values";
+import { TUBE as TUBE_ROWS } from "../tube";
+import { choice, optional, typed, words } from "../typed";
 
 export const JOB: Row[] = [
-  { label: "Job", name: "job", content: "Invented: Fennel Island creamery", look: "inputText" },
-  { label: "Joint", name: "joint", content: "Skid 3, joint 12 (invented)", look: "inputText" },
-  { label: "Heat numbers", name: "heat_numbers", content: "A-0001 / A-0002 (invented)", look: "inputText" },
+  words("Job", "job", "Invented: Fennel Island creamery"),
+  words("Joint", "joint", "Skid 3, joint 12 (invented)"),
+  words("Heat numbers", "heat_numbers", "A-0001 / A-0002 (invented)"),
 ];
 
 export const PAPERS: Row[] = [
-  { label: "Qualified procedure", name: "procedure_no", content: "WPS-000 (invented)", look: "inputText" },
-  { label: "Head, collets", name: "head", content: "", look: "inputText" },
-  { label: "Date", name: "sheet_date", content: "", look: "inputText" },
+  words("Qualified procedure", "procedure_no", "WPS-000 (invented)"),
+  words("Head, collets", "head", ""),
+  words("Date", "sheet_date", ""),
 ];
 
+const TOLERANCES = { US: [0.0005, 0.06], SI: [0.013, 1.5] } as const;
+
 export const TUBE: Row[] = [
-  {
-    label: "Outside diameter",
-    name: "od",
-    content: { US: 1, SI: 25.4 },
-    look: "input",
+  ...TUBE_ROWS,
+  optional({
+    label: "Bead width (blank: default)",
+    name: "bead_typed",
     quantity: LENGTH,
-  },
-  { label: "Wall", name: "wall", content: { US: 0.065, SI: 1.65 }, look: "input", quantity: LENGTH },
-  {
-    label: "Material",
-    name: "material",
-    content: "316L",
-    look: "inputText",
-    unit: "",
-    allowed: DESIGNATIONS,
-  },
-  { label: "Bead width (blank: common)", name: "bead_typed", content: "", look: "input", quantity: LENGTH },
-  {
-    label: "Standoff allowance",
+    range: { US: [0.02, 0.6], SI: [0.7, 15] },
+  }),
+  optional({
+    label: "Standoff allowance (blank: default)",
     name: "allowance",
     content: { US: 0.01, SI: 0.254 },
-    look: "input",
     quantity: LENGTH,
-  },
-  {
+    range: { US: [0.002, 0.05], SI: [0.06, 1.2] },
+  }),
+  typed({
     label: "OD tolerance, ±",
     name: "od_tolerance",
     content: { US: 0.005, SI: 0.13 },
-    look: "input",
     quantity: LENGTH,
-  },
-  {
-    label: "Runout, total indicator",
+    range: TOLERANCES,
+  }),
+  optional({
+    label: "Runout, total indicator (blank: none)",
     name: "runout",
     content: { US: 0.004, SI: 0.1 },
-    look: "input",
     quantity: LENGTH,
-  },
-  {
-    label: "Reach, tube centre to seat",
+    range: TOLERANCES,
+  }),
+  typed({
+    label: "Reach, tube center to seat",
     name: "reach",
     content: { US: 1.5, SI: 38.1 },
-    look: "input",
     quantity: LENGTH,
-  },
-  {
-    label: "Qualified heat input, most",
+    range: { US: [0.3, 15], SI: [16, 400] },
+  }),
+  typed({
+    label: "Qualified heat input, maximum",
     name: "heat_most",
     content: { US: 8, SI: 0.315 },
-    look: "input",
     quantity: HEAT_INPUT,
-  },
-  {
+    range: { US: [1, 60], SI: [0.02, 2.4] },
+  }),
+  optional({
     label: "Heat input factor (1, or EN 0.6)",
     name: "heat_factor",
     content: 1,
-    look: "input",
     quantity: SHARE,
-  },
+    range: [0.1, 1],
+  }),
 ];
 
 export const ARC: Row[] = [
-  {
-    label: "Style",
-    name: "style",
-    content: "pulsed",
-    look: "inputText",
-    unit: "",
-    allowed: ["pulsed", "steady"],
-  },
-  {
+  choice("Style", "style", "pulsed", ["pulsed", "steady"]),
+  optional({
     label: "Peak, sector 1 (blank: by wall)",
     name: "peak_typed",
-    content: "",
-    look: "input",
     quantity: CURRENT,
-  },
-  { label: "Background, share of peak", name: "back_share", content: 0.3, look: "input", quantity: SHARE },
-  {
+    range: [1, 500],
+  }),
+  optional({
+    label: "Background, fraction of peak",
+    name: "back_share",
+    content: 0.3,
+    quantity: SHARE,
+    range: [0.02, 0.9],
+  }),
+  optional({
     label: "Arc voltage (blank: estimate)",
     name: "volts_typed",
-    content: "",
-    look: "input",
     quantity: VOLTAGE,
-  },
-  {
+    range: [5, 30],
+  }),
+  optional({
+    label: "Arc efficiency (blank: 0.78, published)",
+    name: "efficiency",
+    quantity: SHARE,
+    range: [0.4, 0.95],
+  }),
+  optional({
     label: "Travel speed (blank: suggested)",
     name: "speed_typed",
-    content: "",
-    look: "input",
     quantity: SPEED,
-  },
-  { label: "Overlap (blank: suggested)", name: "overlap_typed", content: "", look: "input", quantity: ANGLE },
-  {
-    label: "Start dwell (blank: heat flow)",
-    name: "dwell_typed",
-    content: "",
-    look: "input",
-    quantity: TIME,
-  },
-  { label: "Prepurge", name: "prepurge", content: 30, look: "input", quantity: TIME },
-  { label: "Postpurge", name: "postpurge", content: 15, look: "input", quantity: TIME },
-  { label: "Handling", name: "handling", content: 240, look: "input", quantity: TIME },
+    range: { US: [0.8, 30], SI: [20, 760] },
+  }),
+  optional({
+    label: "Overlap (blank: suggested)",
+    name: "overlap_typed",
+    quantity: ANGLE,
+    range: [1, 360],
+  }),
+  optional({ label: "Start dwell (blank: heat flow)", name: "dwell_typed", quantity: TIME, range: [0, 120] }),
+  typed({ label: "Prepurge", name: "prepurge", content: 30, quantity: TIME, range: [0, 600] }),
+  typed({ label: "Postpurge", name: "postpurge", content: 15, quantity: TIME, range: [0, 600] }),
+  typed({ label: "Handling", name: "handling", content: 240, quantity: TIME, range: [0, 14_400] }),
 ];
 
 export const BORE: Row[] = [
-  { label: "Bore", name: "bore", content: `=${ofTube("{od}-2*{wall}")}`, look: "input", quantity: LENGTH },
-  {
+  optional({
+    label: "Bore (blank: OD − 2 × wall)",
+    name: "bore_typed",
+    quantity: LENGTH,
+    range: { US: [0.03, 20], SI: [0.8, 508] },
+  }),
+  typed({
     label: "Dam spacing",
     name: "dam_spacing",
     content: { US: 24, SI: 600 },
-    look: "input",
     quantity: LENGTH,
-  },
-  {
-    label: "Dam stands up to",
+    range: { US: [1, 500], SI: [25.4, 12_700] },
+  }),
+  typed({
+    label: "Dam temperature limit",
     name: "dam_limit",
     content: { US: 212, SI: 100 },
-    look: "input",
     quantity: TEMPERATURE,
-  },
-  {
+    range: { US: [120, 1200], SI: [50, 650] },
+  }),
+  typed({
+    label: "Dam from the weld, at least",
+    name: "dam_least",
+    content: { US: 6, SI: 150 },
+    quantity: LENGTH,
+    range: { US: [0.5, 24], SI: [13, 610] },
+  }),
+  typed({
     label: "Vent hole fitted",
     name: "vent",
     content: { US: 0.1875, SI: 5 },
-    look: "input",
     quantity: LENGTH,
-  },
-  {
+    range: { US: [0.02, 2], SI: [0.5, 50] },
+  }),
+  typed({
     label: "Bore pressure wanted",
     name: "pressure_wanted",
     content: { US: 0.3, SI: 0.75 },
-    look: "input",
     quantity: BORE_PRESSURE,
-  },
+    range: { US: [0.01, 10], SI: [0.025, 25] },
+  }),
 ];
 
 export const OXYGEN_TARGET: Row[] = [
-  { label: "Purge flow", name: "purge_flow", content: { US: 15, SI: 7 }, look: "input", quantity: FLOW },
-  { label: "Oxygen to reach", name: "target_ppm", content: 50, look: "input", quantity: OXYGEN },
-  { label: "Oxygen in the purge gas", name: "supply_ppm", content: 0, look: "input", quantity: OXYGEN },
-  { label: "Mixed cells (1 is safe)", name: "cells", content: 1, look: "input", quantity: COUNT },
+  typed({
+    label: "Purge flow",
+    name: "purge_flow",
+    content: { US: 15, SI: 7 },
+    quantity: FLOW,
+    range: { US: [0.5, 400], SI: [0.25, 200] },
+  }),
+  typed({
+    label: "Oxygen to reach",
+    name: "target_ppm",
+    content: 50,
+    quantity: OXYGEN,
+    range: [1, 10_000],
+  }),
+  optional({
+    label: "Oxygen in the purge gas",
+    name: "supply_ppm",
+    content: 0,
+    quantity: OXYGEN,
+    range: [0, 1000],
+  }),
+  optional({ label: "Mixed cells (1 is safe)", name: "cells", content: 1, quantity: COUNT, range: [1, 100] }),
 ];

@@ -1,57 +1,64 @@
-/** The current round the tube: one formula gives sectors, mean and warming; peak, background and heat input follow. */
+/** The current around the tube, sector by sector, as the schedule has it, with the heat input of each. */
 
+import { call } from "../call";
 import type { Layout } from "../layout";
 import { address } from "../layout";
-import { SPEED_OF_BEAD } from "../starting-values";
-import { HEAT_FLOW_TAIL } from "./results";
+import { scheduled } from "../schedule-table";
 
-/** Four quarters of the turn and the overlap. */
-const ROWS = 5;
+/** Four quarters of the full turn and the overlap: where each begins and ends, °. */
+const SECTORS = [
+  ["Sector 1", "0", "90"],
+  ["Sector 2", "90", "180"],
+  ["Sector 3", "180", "270"],
+  ["Sector 4", "270", "360"],
+  ["Overlap", "360", '=IF(ISNUMBER({overlap}),360+{overlap},"")'],
+] as const;
 const HEADINGS = [
-  "sector from °",
+  "sector",
+  "from °",
   "to °",
   "mean A",
-  "share",
-  '="tube warmer ahead, "&IF({sheet_units}="SI","°C","°F")',
+  '="rise ahead of the arc, "&IF({sheet_units}="SI","°C","°F")',
   "peak A",
   "back A",
   '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
 ];
-const FORMATS = ["0", "0", "0.0", "0.000", "0", "0.0", "0.0", "0.000"];
-const MEAN = 2;
-const PEAK = 5;
-
-/** Arguments of AMPS_SECTORS after the number of sectors. */
-export function sectorArguments(sectors: number, overlap: string): string {
-  return `{od},{wall},${SPEED_OF_BEAD},${String(sectors)},${overlap},{dwell_typed?},{bead},${HEAT_FLOW_TAIL}`;
-}
+const FORMATS = ["General", "0", "0", "0.0", "0", "0.0", "0.0", "0.000"];
+const COLUMNS = { mean: 3, peak: 5, back: 6, heat: 7 } as const;
 
 export function sectorTable(form: Layout): void {
-  form.across(0, HEADINGS, "columnHead");
+  form.across(0, HEADINGS.slice(0, 1), "heading");
+  form.across(1, HEADINGS.slice(1), "columnHead");
   form.nextLine();
   const top = form.nextRow;
-  form.name("mean_first", MEAN);
+  const last = top + SECTORS.length - 1;
   form.name("sectors", 0);
-  form.range("sector_starts", address(0, top), address(0, top + ROWS - 1));
-  form.range("means", address(MEAN, top), address(MEAN, top + ROWS - 1));
-  form.range("means_of_turn", address(MEAN, top), address(MEAN, top + ROWS - 2));
-  for (let row = top; row < top + ROWS; row += 1) {
-    const [mean, share, peak] = [address(MEAN, row), address(3, row), address(PEAK, row)];
-    const spilled =
-      row === top
-        ? [`=BEAD.AMPS_SECTORS(${sectorArguments(4, "{overlap}")})`, "", "", "", ""]
-        : ["", "", "", "", ""];
-    form.across(
-      0,
-      [
-        ...spilled,
-        `=IF(ISNUMBER(${mean}),IF({style}="steady",${mean},{peak}*${share}),"")`,
-        `=IF(AND(ISNUMBER(${mean}),{style}<>"steady"),{back_share}*${peak},"")`,
-        `=IF(ISNUMBER(${mean}),60*{volts}*${mean}/(1000*{speed})*IF({heat_factor}="",1,{heat_factor}),"")`,
-      ],
-      "result",
-      FORMATS,
-    );
+  form.name("mean_first", COLUMNS.mean);
+  form.rangeOf("sector_starts", 1, top, 1, last);
+  form.rangeOf("means", COLUMNS.mean, top, COLUMNS.mean, last);
+  form.rangeOf("means_of_turn", COLUMNS.mean, top, COLUMNS.mean, last - 1);
+  form.rangeOf("peaks", COLUMNS.peak, top, COLUMNS.peak, last);
+  form.rangeOf("backs", COLUMNS.back, top, COLUMNS.back, last);
+  form.rangeOf("heats", COLUMNS.heat, top, COLUMNS.heat, last);
+  SECTORS.forEach(([sector, from, to], i) => {
+    const mean = address(COLUMNS.mean, form.nextRow);
+    const cells = [
+      sector,
+      Number(from),
+      to.startsWith("=") ? to : Number(to),
+      `=${scheduled(`${sector} mean`)}`,
+      `=${scheduled(`${sector} rise ahead`)}`,
+      `=${scheduled(`${sector} peak`)}`,
+      `=${scheduled(`${sector} background`)}`,
+      `=${call("HEAT_INPUT", { volts: "{volts}", amps: mean, speed: "{speed}", efficiency: "{heat_factor?}" })}`,
+    ];
+    form.across(0, cells, "result", FORMATS);
+    for (const [what, column] of Object.entries(COLUMNS)) {
+      const name = `sector_${String(i + 1)}_${what}`;
+      const at = address(column, form.nextRow);
+      form.range(name, at, at);
+      form.guardComputed(`${sector}, ${what}`, name);
+    }
     form.nextLine();
-  }
+  });
 }

@@ -1,16 +1,16 @@
 /**
- * Beside the printed page: what a few per cent more or less current do to the bead, and the current round the tube as a
+ * Beside the printed page: what a few per cent more or less current do to the bead, and the current around the tube as a
  * picture. Not printed.
  */
 
+import { call } from "../call";
 import type { Layout } from "../layout";
 import { address } from "../layout";
 import type { ChartPlan } from "../sheet";
-import { sectorArguments } from "./sectors";
 
 /** Left edge of the workbench: column J, a narrow one apart from the form. */
 const LEFT = 9;
-export const WORKBENCH_WIDTHS = [3, 12, 12, 14, 12, 20, 12];
+export const WORKBENCH_WIDTHS = [3, 12, 12, 14, 12, 26, 12];
 const STEPS = [-2, -1, 0, 1, 2];
 /** Sectors of the picture: fine enough to look like a curve. */
 const FINE = 24;
@@ -55,14 +55,28 @@ function whatIf(form: Layout): void {
   for (const step of STEPS) {
     const row = form.nextRow;
     const [change, amps, heat] = [address(LEFT, row), address(LEFT + 1, row), address(LEFT + 3, row)];
+    const width = call("MELT_WIDTH", {
+      wall: "{wall}",
+      amps,
+      speed: "{speed}",
+      material: "{material?}",
+      volts: "{volts}",
+      efficiency: "{efficiency?}",
+    });
+    const heatInput = call("HEAT_INPUT", {
+      volts: "{volts}",
+      amps,
+      speed: "{speed}",
+      efficiency: "{heat_factor?}",
+    });
     form.across(
       LEFT,
       [
         `=${String(step)}*{whatif_step}`,
         `=IF(ISNUMBER({mean_first}),{mean_first}*(1+${change}),"")`,
-        `=BEAD.MELT_WIDTH({wall},${amps},{speed},{material?},{volts_typed?},,,{sheet_units})`,
-        `=IF(ISNUMBER(${amps}),60*{volts}*${amps}/(1000*{speed})*IF({heat_factor}="",1,{heat_factor}),"")`,
-        `=IF(NOT(ISNUMBER(${heat})),"",IF({heat_most}="","no maximum typed",IF(${heat}<={heat_most},"within the maximum","ABOVE the maximum")))`,
+        `=${width}`,
+        `=${heatInput}`,
+        `=IF(COUNT(${heat},{heat_most})<2,"no maximum to judge by",IF(${heat}<={heat_most},"within the maximum","ABOVE the maximum"))`,
       ],
       "result",
       ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General"],
@@ -73,18 +87,29 @@ function whatIf(form: Layout): void {
 
 /** Two lines over the degrees of rotation: what the warming tube needs, and what four sectors set. */
 function courseChart(form: Layout, from: string, to: string): ChartPlan {
-  form.cell(LEFT, "Current round the tube: data of the chart", "section", { columns: 6 });
+  form.cell(LEFT, "Current around the tube: data of the chart", "section", { columns: 6 });
   form.nextLine();
-  form.across(LEFT, ["from °", "to °", "needed, A", "share", "warmer ahead"], "columnHead");
+  form.across(LEFT, ["from °", "to °", "needed, A", "fraction", "rise ahead"], "columnHead");
   form.cell(LEFT + 5, "set, A", "columnHead");
   const heading = form.nextRow;
   form.nextLine();
   const top = form.nextRow;
   form.name("course", LEFT);
+  const needed = call("AMPS_SECTORS", {
+    od: "{od}",
+    wall: "{wall}",
+    speed: "{speed}",
+    sectors: FINE,
+    overlap: 0,
+    dwell: "{dwell}",
+    beadWidth: "{bead}",
+    material: "{material?}",
+    volts: "{volts}",
+    efficiency: "{efficiency?}",
+  });
   for (let i = 0; i < FINE; i += 1) {
     const row = form.nextRow;
-    const spilled =
-      i === 0 ? [`=BEAD.AMPS_SECTORS(${sectorArguments(FINE, "0")})`, "", "", "", ""] : ["", "", "", "", ""];
+    const spilled = i === 0 ? [`=${needed}`, "", "", "", ""] : ["", "", "", "", ""];
     form.across(
       LEFT,
       [
@@ -99,7 +124,7 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
   const column = (offset: number, first: number): string =>
     `${address(LEFT + offset, first)}:${address(LEFT + offset, top + FINE - 1)}`;
   return {
-    title: "Mean current round the tube, A, over degrees of rotation",
+    title: "Mean current around the tube, A, over degrees of rotation",
     kind: "line",
     labels: column(0, top),
     values: [column(2, heading), column(5, heading)],
@@ -119,11 +144,19 @@ function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
   form.name("moments", LEFT);
   for (let i = 0; i < MOMENTS; i += 1) {
     const [seconds, ppm] = [address(LEFT, form.nextRow), address(LEFT + 1, form.nextRow)];
+    const oxygen = call("PURGE_OXYGEN", {
+      bore: "{bore}",
+      length: "{dam_spacing}",
+      flow: "{purge_flow}",
+      seconds,
+      supplyPpm: "{supply_ppm?}",
+      cells: "{cells?}",
+    });
     form.across(
       LEFT,
       [
         `=ROUND(1.5*{purge_time}*${String(i)}/${String(MOMENTS - 1)},1)`,
-        `=BEAD.PURGE_OXYGEN({bore},{dam_spacing},{purge_flow},${seconds},{supply_ppm?},{cells?},{sheet_units})`,
+        `=${oxygen}`,
         `=LN(${ppm})/LN(10)`,
         "=LN({target_ppm})/LN(10)",
       ],

@@ -1,0 +1,39 @@
+/**
+ * The schedule behind a sheet: one formula gives every starting value of the tube, and the page looks them up by their
+ * labels. The page itself holds no physics.
+ */
+
+import { call, refusal } from "./call";
+import type { Cells } from "./call";
+import type { Layout } from "./layout";
+import { address } from "./layout";
+
+/** More rows than a schedule has: what a sheet keeps free for it. */
+const ROWS = 44;
+
+/** Values of the schedule by its label; "" while there is none. */
+export function scheduled(label: string): string {
+  return `IFERROR(INDEX({schedule_values},MATCH("${label}",{schedule_labels},0)),"")`;
+}
+
+export class ScheduleTable {
+  constructor(readonly cells: Cells<"SCHEDULE">) {}
+
+  /** The sentence with which the schedule refuses the tube; "" where it answers. */
+  get refusal(): string {
+    return refusal("SCHEDULE", this.cells);
+  }
+
+  /** Writes the table behind the page. */
+  place(form: Layout): void {
+    form.cell(0, "Schedule", "heading");
+    form.nextLine();
+    const top = form.nextRow;
+    form.name("schedule", 0);
+    form.guardComputed("Schedule", "schedule");
+    form.cell(0, `=${call("SCHEDULE", this.cells)}`, "note");
+    form.range("schedule_labels", address(0, top), address(0, top + ROWS - 1));
+    form.range("schedule_values", address(1, top), address(1, top + ROWS - 1));
+    form.downTo(top + ROWS);
+  }
+}
