@@ -1,51 +1,63 @@
-/**
- * Every formula by its id: what its help says and the function behind it. The build fills it, from the JSDoc of the
- * files in this folder, through generated/help.json and generated/associate.ts.
- */
+/** Every formula, family by family in the order of the job, and the help of each. */
 
-import help from "../generated/help.json";
+import project from "../package.json";
+import { aboutFamily } from "./about/about";
+import type { Family, Formula } from "./formula";
+import type { FormulaHelp } from "./help-text";
+import { helpOf } from "./help-text";
+import { ARC_GAP } from "./gap/standoff";
+import { ELECTRODE } from "./gap/electrode";
+import { TRAVEL } from "./travel/travel";
+import { AMPERAGE } from "./current/amperage";
+import { HEAT_FLOW } from "./heat-flow/sectors";
+import { SCHEDULES } from "./current/schedule";
+import { HEAT_INPUTS } from "./current/heat-input";
+import { DAMS } from "./heat-flow/dams";
+import { METALS } from "./metal/materials";
+import { GAS_SUPPLY } from "./gas/gas";
+import { CREW } from "./planning/crew";
+import { CYCLE } from "./planning/cycle";
+import { TAKEOFF } from "./planning/takeoff";
+import { BORE_GAS } from "./purge/bore";
+import { PURGE } from "./purge/purge";
+import { TABLES } from "./tables/tables";
 
-export interface ParameterHelp {
-  readonly name: string;
-  readonly description: string;
-  readonly optional: boolean;
-  /** Takes a range of cells rather than one. */
-  readonly range: boolean;
-  /** Takes all arguments from here on. */
-  readonly repeating: boolean;
-}
+export const VERSION: string = project.version;
 
-export interface FormulaHelp {
-  readonly id: string;
-  /** Name of the source file in functions/, the formula's family. */
-  readonly family: string;
-  readonly meaning: string;
-  readonly parameters: readonly ParameterHelp[];
-  readonly returns: string;
-  readonly equation: string;
-  readonly validity: string;
-  readonly assumptions: string;
-  readonly source: string;
-  readonly unconfirmed: string;
-  /** A formula as typed, and what it gives. */
-  readonly example: string;
-  readonly result: string;
-}
+export const FAMILIES = [
+  ARC_GAP,
+  ELECTRODE,
+  TRAVEL,
+  AMPERAGE,
+  HEAT_FLOW,
+  SCHEDULES,
+  HEAT_INPUTS,
+  PURGE,
+  BORE_GAS,
+  DAMS,
+  GAS_SUPPLY,
+  CYCLE,
+  CREW,
+  TAKEOFF,
+  TABLES,
+  METALS,
+  aboutFamily(VERSION, () => families),
+] as const;
 
-export type Formula = (...cells: never[]) => unknown;
+/** The records by id, for the compiler: a sheet that calls a formula by a wrong id or argument does not compile. */
+export type Records = {
+  [Each in (typeof FAMILIES)[number]["formulas"][number] as Each["id"]]: Each;
+};
 
-export const NAMESPACE: string = help.namespace;
-export const VERSION: string = help.version;
-export const HELP: readonly FormulaHelp[] = help.formulas;
+const families: readonly Family[] = FAMILIES;
 
-const offered = new Map<string, Formula>();
+export const FORMULAS: readonly Formula[] = families.flatMap(({ formulas }) => formulas);
+export const HELP: readonly FormulaHelp[] = families.flatMap((family) =>
+  family.formulas.map((formula) => helpOf(formula, family)),
+);
 
-/** Hands a formula to the host and remembers it for those that call others by name. */
-export function offer(id: string, formula: Formula): void {
-  offered.set(id, formula);
-  CustomFunctions.associate(id, formula as (...cells: unknown[]) => unknown);
-}
+const byId = new Map(FORMULAS.map((formula) => [formula.id, formula.call]));
 
 export function formulaById(id: string): ((...cells: unknown[]) => unknown) | undefined {
-  return offered.get(id) as ((...cells: unknown[]) => unknown) | undefined;
+  return byId.get(id);
 }

@@ -3,7 +3,7 @@
  * everything that is not a plain finite number is refused by name. Left out, null and "" mean "not given".
  */
 
-import type { Quantity, Units } from "../src/quantity";
+import type { Of, Quantity, Units } from "../src/quantity";
 import { fromBase, toBase, unitOf } from "../src/quantity";
 import { quotedText } from "../src/quoted-text";
 import { Refusal } from "../src/refusal";
@@ -18,7 +18,7 @@ export class Reader {
   constructor(readonly units: Units) {}
 
   /** A required number. */
-  number(argument: string, cell: unknown, of: Quantity): number {
+  number<Kind extends string>(argument: string, cell: unknown, of: Quantity<Kind>): Of<Kind> {
     const content = single(argument, cell);
     if (isBlank(content)) {
       throw new Refusal(argument, "blank", [`needs a number${inUnit(of, this.units)}`]);
@@ -27,7 +27,12 @@ export class Reader {
   }
 
   /** An optional number: the default stands in base SI, so that it is the same physical quantity in both systems. */
-  numberOr<Default>(argument: string, cell: unknown, of: Quantity, fallback: Default): number | Default {
+  numberOr<Kind extends string, Default>(
+    argument: string,
+    cell: unknown,
+    of: Quantity<Kind>,
+    fallback: Default,
+  ): Of<Kind> | Default {
     const content = single(argument, cell);
     return isBlank(content) ? fallback : this.#toBase(argument, content, of);
   }
@@ -36,7 +41,7 @@ export class Reader {
    * A required number of a pasted list, where text that says a plain number is one. What a comma parts, decimals or
    * thousands, is nobody's to guess.
    */
-  listed(argument: string, cell: unknown, of: Quantity): number {
+  listed<Kind extends string>(argument: string, cell: unknown, of: Quantity<Kind>): Of<Kind> {
     if (typeof cell !== "string") return this.number(argument, cell, of);
     if (PLAIN_NUMBER.test(cell.trim())) return this.#toBase(argument, Number(cell), of);
     if (NUMBER_WITH_COMMA.test(cell.trim())) {
@@ -68,7 +73,11 @@ export class Reader {
   }
 
   /** The numbers of a range, blank cells left out; undefined when the range is not given or all blank. */
-  numbersOr(argument: string, range: unknown, of: Quantity): number[] | undefined {
+  numbersOr<Kind extends string>(
+    argument: string,
+    range: unknown,
+    of: Quantity<Kind>,
+  ): Of<Kind>[] | undefined {
     const given = rowsOf(range)
       .flat()
       .filter((content) => !isBlank(content));
@@ -81,7 +90,7 @@ export class Reader {
     return fromBase(base, of, this.units);
   }
 
-  #toBase(argument: string, content: unknown, of: Quantity): number {
+  #toBase<Kind extends string>(argument: string, content: unknown, of: Quantity<Kind>): Of<Kind> {
     if (typeof content === "number" && Math.abs(content) <= LARGEST) return toBase(content, of, this.units);
     throw new Refusal(argument, quoted(content), [whyNoNumber(content, inUnit(of, this.units))]);
   }

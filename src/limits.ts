@@ -7,22 +7,33 @@ import type { Quantity } from "./quantity";
 import { COUNT, LENGTH, SHARE, TEMPERATURE } from "./quantity";
 import { amount, Refusal, rule } from "./refusal";
 
-export function above0(argument: string, value: number, of: Quantity): number {
+export function above0<Value extends number>(argument: string, value: Value, of: Quantity): Value {
   if (value > 0) return value;
   throw new Refusal(argument, amount(value, of), rule`must be above 0`);
 }
 
-export function atLeast0(argument: string, value: number, of: Quantity): number {
+export function atLeast0<Value extends number>(argument: string, value: Value, of: Quantity): Value {
   if (value >= 0) return value;
   throw new Refusal(argument, amount(value, of), rule`must not be below 0`);
 }
 
-export function atMost(argument: string, value: number, of: Quantity, most: number): number {
+export function atMost<Value extends number>(
+  argument: string,
+  value: Value,
+  of: Quantity,
+  most: number,
+): Value {
   if (value <= most) return value;
   throw new Refusal(argument, amount(value, of), rule`must be at most ${amount(most, of)}`);
 }
 
-export function between(argument: string, value: number, of: Quantity, least: number, most: number): number {
+export function between<Value extends number>(
+  argument: string,
+  value: Value,
+  of: Quantity,
+  least: number,
+  most: number,
+): Value {
   if (value >= least && value <= most) return value;
   throw new Refusal(
     argument,
@@ -32,12 +43,12 @@ export function between(argument: string, value: number, of: Quantity, least: nu
 }
 
 /** A share of a whole that cannot be nothing: above 0, at most 1. */
-export function shareAbove0(argument: string, value: number): number {
+export function shareAbove0<Value extends number>(argument: string, value: Value): Value {
   if (value > 0 && value <= 1) return value;
   throw new Refusal(argument, amount(value, SHARE), rule`must be above 0 and at most 1`);
 }
 
-export function wholeFrom1(argument: string, value: number, most: number): number {
+export function wholeFrom1<Value extends number>(argument: string, value: Value, most: number): Value {
   if (Number.isInteger(value) && value >= 1 && value <= most) return value;
   throw new Refusal(
     argument,
@@ -47,7 +58,7 @@ export function wholeFrom1(argument: string, value: number, most: number): numbe
 }
 
 /** A temperature that can be, K. */
-export function temperature(argument: string, value: number): number {
+export function temperature<Value extends number>(argument: string, value: Value): Value {
   if (value > 0) return value;
   throw new Refusal(
     argument,

@@ -3,7 +3,8 @@
 import { above0 } from "../limits";
 import type { Material } from "../metal/material";
 import { AMBIENT, MATERIALS, meltingRise } from "../metal/material";
-import { LENGTH } from "../quantity";
+import type { Current, Length } from "../quantity";
+import { CURRENT, LENGTH, si } from "../quantity";
 
 /** One ampere per thousandth of an inch, A/m. */
 const AMPS_PER_METRE_OF_WALL = 1 / 0.000_025_4;
@@ -12,11 +13,12 @@ const AMPS_PER_METRE_OF_WALL = 1 / 0.000_025_4;
  * Current by wall, A: 1 A per 0.001 in of 316L (common practice); another metal in the proportion of its hot
  * conductivity × rise to the liquidus from 20 °C, what the heat-flow model says of a bead as wide at the same v·b/α.
  */
-export function ampsByWall(wall: number, material: Material): number {
-  return (
+export function ampsByWall(wall: Length, material: Material): Current {
+  return si(
     above0("wall", wall, LENGTH) *
-    AMPS_PER_METRE_OF_WALL *
-    (meltPower(material) / meltPower(MATERIALS["316L"]))
+      AMPS_PER_METRE_OF_WALL *
+      (meltPower(material) / meltPower(MATERIALS["316L"])),
+    CURRENT,
   );
 }
 

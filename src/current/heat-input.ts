@@ -1,23 +1,24 @@
 /** Heat input of an arc per length of bead, and the pulsed current behind it. */
 
 import { above0, atLeast0, between, shareAbove0 } from "../limits";
-import { CURRENT, ENERGY, LENGTH, SHARE, SPEED, TIME, VOLTAGE } from "../quantity";
+import type { Current, Energy, Frequency, HeatInput, Length, Share, Speed, Time, Voltage } from "../quantity";
+import { CURRENT, ENERGY, FREQUENCY, HEAT_INPUT, LENGTH, SHARE, si, SPEED, TIME, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /**
  * Heat input of a steady arc, J/m: V·A/v × efficiency. With efficiency 1 it is ASME IX QW-409.1(a); with the thermal
  * efficiency of the process (0.6 for TIG) the heat input of EN 1011-1 and ISO/TR 17671-1.
  */
-export function heatInput(volts: number, amps: number, speed: number, efficiency: number): number {
+export function heatInput(volts: Voltage, amps: Current, speed: Speed, efficiency: Share): HeatInput {
   const power = above0("volts", volts, VOLTAGE) * above0("amps", amps, CURRENT);
-  return (power / above0("speed", speed, SPEED)) * shareAbove0("efficiency", efficiency);
+  return si((power / above0("speed", speed, SPEED)) * shareAbove0("efficiency", efficiency), HEAT_INPUT);
 }
 
 /** One level of a pulse: what the arc does and for how long. */
 export interface PulseLevel {
-  readonly volts: number;
-  readonly amps: number;
-  readonly seconds: number;
+  readonly volts: Voltage;
+  readonly amps: Current;
+  readonly seconds: Time;
 }
 
 /**
@@ -27,32 +28,35 @@ export interface PulseLevel {
 export function pulsedHeatInput(
   peak: PulseLevel,
   back: PulseLevel,
-  speed: number,
-  efficiency: number,
-): number {
+  speed: Speed,
+  efficiency: Share,
+): HeatInput {
   const time = pulseTime(peak.seconds, back.seconds);
   const peakEnergy =
     above0("peakVolts", peak.volts, VOLTAGE) * above0("peakAmps", peak.amps, CURRENT) * peak.seconds;
   const backEnergy =
     atLeast0("backVolts", back.volts, VOLTAGE) * atLeast0("backAmps", back.amps, CURRENT) * back.seconds;
-  return (
-    ((peakEnergy + backEnergy) / time / above0("speed", speed, SPEED)) * shareAbove0("efficiency", efficiency)
+  return si(
+    ((peakEnergy + backEnergy) / time / above0("speed", speed, SPEED)) *
+      shareAbove0("efficiency", efficiency),
+    HEAT_INPUT,
   );
 }
 
 /** Heat input from metered arc energy, J/m: energy over bead length × efficiency. ASME IX QW-409.1(c). */
-export function meteredHeatInput(joules: number, length: number, efficiency: number): number {
-  return (
+export function meteredHeatInput(joules: Energy, length: Length, efficiency: Share): HeatInput {
+  return si(
     (above0("joules", joules, ENERGY) / above0("length", length, LENGTH)) *
-    shareAbove0("efficiency", efficiency)
+      shareAbove0("efficiency", efficiency),
+    HEAT_INPUT,
   );
 }
 
 /** Time-weighted mean current of a pulse, A. */
-export function meanAmps(peakAmps: number, peakTime: number, backAmps: number, backTime: number): number {
+export function meanAmps(peakAmps: Current, peakTime: Time, backAmps: Current, backTime: number): Current {
   const time = pulseTime(peakTime, backTime);
   const peak = above0("peakAmps", peakAmps, CURRENT) * peakTime;
-  return (peak + atLeast0("backAmps", backAmps, CURRENT) * backTime) / time;
+  return si((peak + atLeast0("backAmps", backAmps, CURRENT) * backTime) / time, CURRENT);
 }
 
 function pulseTime(peakTime: number, backTime: number): number {
@@ -60,7 +64,7 @@ function pulseTime(peakTime: number, backTime: number): number {
 }
 
 /** Share of the pulse time at peak, 0 to 1, that gives a mean current: (mean − back)/(peak − back). */
-export function pulseShare(mean: number, peak: number, back: number): number {
+export function pulseShare(mean: Current, peak: Current, back: number): Share {
   atLeast0("backAmps", back, CURRENT);
   if (peak <= back) {
     throw new Refusal(
@@ -69,13 +73,19 @@ export function pulseShare(mean: number, peak: number, back: number): number {
       rule`must be above backAmps, ${amount(back, CURRENT)}`,
     );
   }
-  return (between("meanAmps", mean, CURRENT, back, peak) - back) / (peak - back);
+  return si((between("meanAmps", mean, CURRENT, back, peak) - back) / (peak - back), SHARE);
 }
 
+/** Common practice of pulsed tube welding: successive spots overlap by three quarters. */
+export const COMMON_SPOT_OVERLAP = si(0.75, SHARE);
+
 /** Pulses per second at which successive spots of one bead width overlap by a share of it: v/(b·(1 − overlap)). */
-export function pulseRate(speed: number, beadWidth: number, overlap: number): number {
+export function pulseRate(speed: Speed, beadWidth: Length, overlap: number): Frequency {
   if (!(overlap >= 0 && overlap < 1)) {
     throw new Refusal("overlap", amount(overlap, SHARE), rule`must be at least 0 and under 1`);
   }
-  return above0("speed", speed, SPEED) / (above0("beadWidth", beadWidth, LENGTH) * (1 - overlap));
+  return si(
+    above0("speed", speed, SPEED) / (above0("beadWidth", beadWidth, LENGTH) * (1 - overlap)),
+    FREQUENCY,
+  );
 }

@@ -1,16 +1,16 @@
 /** The arc gap, how it is set and gauged, and the electrode that carries the current. */
 
 import { above0, atLeast0, between } from "../limits";
-import type { Units } from "../quantity";
-import { CURRENT, LENGTH } from "../quantity";
+import type { Current, Length, Units, Voltage } from "../quantity";
+import { CURRENT, LENGTH, si, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /** Ten thousandths of an inch, the common addition to half the wall, m. */
-export const COMMON_ALLOWANCE = 0.000_254;
+export const COMMON_ALLOWANCE = si(0.000_254, LENGTH);
 
 /** Arc gap, m: half the wall plus an allowance. Common practice of orbital tube welding. */
-export function standoff(wall: number, allowance: number): number {
-  return above0("wall", wall, LENGTH) / 2 + atLeast0("allowance", allowance, LENGTH);
+export function standoff(wall: Length, allowance: Length): Length {
+  return si(above0("wall", wall, LENGTH) / 2 + atLeast0("allowance", allowance, LENGTH), LENGTH);
 }
 
 /**
@@ -18,13 +18,13 @@ export function standoff(wall: number, allowance: number): number {
  * runs out by `runout` (total indicator reading): both move the surface by half their amount. Geometry.
  */
 export function standoffSpread(
-  gap: number,
-  odTolerance: number,
-  runout: number,
-): [least: number, greatest: number] {
+  gap: Length,
+  odTolerance: Length,
+  runout: Length,
+): [least: Length, greatest: Length] {
   above0("standoff", gap, LENGTH);
   const swing = atLeast0("odTolerance", odTolerance, LENGTH) / 2 + atLeast0("runout", runout, LENGTH) / 2;
-  if (swing < gap) return [gap - swing, gap + swing];
+  if (swing < gap) return [si(gap - swing, LENGTH), si(gap + swing, LENGTH)];
   throw new Refusal(
     "standoff",
     amount(gap, LENGTH),
@@ -33,10 +33,10 @@ export function standoffSpread(
 }
 
 /** Electrode length from seat to tip, m: what is left of the reach from tube centre to seat. Geometry. */
-export function electrodeLength(reach: number, od: number, gap: number): number {
+export function electrodeLength(reach: Length, od: Length, gap: Length): Length {
   above0("reach", reach, LENGTH);
   const taken = above0("od", od, LENGTH) / 2 + above0("standoff", gap, LENGTH);
-  if (taken < reach) return reach - taken;
+  if (taken < reach) return si(reach - taken, LENGTH);
   throw new Refusal(
     "reach",
     amount(reach, LENGTH),
@@ -46,13 +46,13 @@ export function electrodeLength(reach: number, od: number, gap: number): number 
 
 interface ElectrodeSize {
   /** The nominal size as each system lists it, m. */
-  readonly diameter: Record<Units, number>;
+  readonly diameter: Record<Units, Length>;
   readonly least: number;
   readonly most: number;
 }
 
 function size(inches: number, millimetres: number, least: number, most: number): ElectrodeSize {
-  return { diameter: { US: inches * 0.0254, SI: millimetres / 1000 }, least, most };
+  return { diameter: { US: si(inches * 0.0254, LENGTH), SI: si(millimetres / 1000, LENGTH) }, least, most };
 }
 
 /** Current ranges for direct current, electrode negative, in argon: AWS A5.12 (from memory). */
@@ -69,7 +69,7 @@ const SIZES = [
  * Nominal diameter of the smallest standard electrode whose range holds `amps`, m. The inch and the metric series
  * are sizes of their own (1/16 in beside 1.6 mm), so the answer depends on the system asked for.
  */
-export function electrodeDiameter(amps: number, units: Units): number {
+export function electrodeDiameter(amps: Current, units: Units): Length {
   above0("amps", amps, CURRENT);
   const fit = SIZES.find(({ least, most }) => amps >= least && amps <= most);
   if (fit !== undefined) return fit.diameter[units];
@@ -87,7 +87,7 @@ const ARC_VOLTS_GAP = [0.0005, 0.003] as const;
  * Arc voltage, V, for argon, electrode negative, 50–150 A: 8.5 V + 0.8 V per mm of gap. An estimate from common
  * practice, for gaps of 0.5 to 3 mm.
  */
-export function arcVolts(gap: number): number {
+export function arcVolts(gap: Length): Voltage {
   between("standoff", gap, LENGTH, ...ARC_VOLTS_GAP);
-  return 8.5 + 800 * gap;
+  return si(8.5 + 800 * gap, VOLTAGE);
 }

@@ -2,8 +2,8 @@
 
 import { element } from "../numerics/item";
 import { above0, between } from "../limits";
-import type { Units } from "../quantity";
-import { COUNT, LENGTH } from "../quantity";
+import type { Length, Units } from "../quantity";
+import { COUNT, LENGTH, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /**
@@ -13,13 +13,16 @@ import { amount, Refusal, rule } from "../refusal";
 const INCH_SET = [
   1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26,
   28, 30, 32, 35,
-].map((thousandths) => (thousandths * 0.0254) / 1000);
+].map((thousandths) => si((thousandths * 0.0254) / 1000, LENGTH));
 /** A common metric set: 0.05 to 1.00 mm by 0.05 mm (common practice, from memory). */
-const METRIC_SET = Array.from({ length: 20 }, (_, i) => ((i + 1) * 0.05) / 1000);
+const METRIC_SET = Array.from({ length: 20 }, (_, i) => si(((i + 1) * 0.05) / 1000, LENGTH));
 
-export const COMMON_LEAVES: Record<Units, readonly number[]> = { US: INCH_SET, SI: METRIC_SET };
+export const COMMON_LEAVES: Record<Units, readonly Length[]> = { US: INCH_SET, SI: METRIC_SET };
 /** Half the step between leaves: half a thousandth of an inch, 0.025 mm. */
-export const COMMON_TOLERANCE: Record<Units, number> = { US: 0.000_012_7, SI: 0.000_025 };
+export const COMMON_TOLERANCE: Record<Units, Length> = {
+  US: si(0.000_012_7, LENGTH),
+  SI: si(0.000_025, LENGTH),
+};
 
 /** Leaves are told apart to a tenth of a micrometre, finer than any gauge is made. */
 const GRAIN = 1e-7;
@@ -35,7 +38,7 @@ const OUT_OF_REACH = 255;
  * The leaves to stack, thickest first, m: as few as possible within `tolerance` of the gap, then the nearest sum,
  * then the thickest first leaf. No leaf twice. Exact search over sums in whole grains.
  */
-export function feelerStack(gap: number, leaves: readonly number[], tolerance: number): number[] {
+export function feelerStack(gap: Length, leaves: readonly Length[], tolerance: Length): Length[] {
   if (above0("gap", gap, LENGTH) > THICKEST_GAP) {
     throw new Refusal("gap", amount(gap, LENGTH), rule`must be at most ${amount(THICKEST_GAP, LENGTH)}`);
   }
@@ -70,7 +73,7 @@ export function feelerStack(gap: number, leaves: readonly number[], tolerance: n
 }
 
 interface Leaf {
-  readonly thickness: number;
+  readonly thickness: Length;
   readonly grains: number;
 }
 
@@ -112,8 +115,8 @@ function bestSums(fewest: Uint8Array, least: number, most: number, target: numbe
 }
 
 /** Takes each leaf, thickest first, whenever it can belong to a smallest stack. */
-function stackOf(set: readonly Leaf[], fewest: readonly Uint8Array[], sum: number): number[] {
-  const taken: number[] = [];
+function stackOf(set: readonly Leaf[], fewest: readonly Uint8Array[], sum: number): Length[] {
+  const taken: Length[] = [];
   let left = sum;
   set.forEach(({ thickness, grains }, i) => {
     if (

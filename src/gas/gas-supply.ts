@@ -3,37 +3,36 @@
 import { argonDensity } from "./argon";
 import type { Gas } from "./gas";
 import { above0, atLeast0, between } from "../limits";
-import type { Units } from "../quantity";
-import { ANY_FLOW, CYLINDER_PRESSURE, FLOW, TEMPERATURE, TIME, VOLUME } from "../quantity";
+import type { AnyFlow, CylinderPressure, Flow, Temperature, Time, Units, Volume } from "../quantity";
+import { ANY_FLOW, CYLINDER_PRESSURE, FLOW, si, TEMPERATURE, TIME, VOLUME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /** Gas of one joint, m³: torch and purge, each flow for its time. */
-export function jointGas(
-  torchFlow: number,
-  torchSeconds: number,
-  purgeFlow: number,
-  purgeSeconds: number,
-): number {
+export function jointGas(torchFlow: Flow, torchSeconds: Time, purgeFlow: Flow, purgeSeconds: Time): Volume {
   const torch = atLeast0("torchFlow", torchFlow, FLOW) * atLeast0("torchSeconds", torchSeconds, TIME);
-  return torch + atLeast0("purgeFlow", purgeFlow, FLOW) * atLeast0("purgeSeconds", purgeSeconds, TIME);
+  return si(
+    torch + atLeast0("purgeFlow", purgeFlow, FLOW) * atLeast0("purgeSeconds", purgeSeconds, TIME),
+    VOLUME,
+  );
 }
 
 /** The atmosphere that a gauge reads from, Pa. */
 const ATMOSPHERE = 101_325;
-const GREATEST_PRESSURE = 35e6;
+export const GREATEST_PRESSURE = si(35e6, CYLINDER_PRESSURE);
 /** −30 to 60 °C: where cylinders stand, with room on both sides; a hair more, so that no change of unit shuts out the limit itself. */
 const ROUNDING = 1e-9;
-const TEMPERATURES = [243.15 - ROUNDING, 333.15 + ROUNDING] as const;
+export const TEMPERATURES = [si(243.15 - ROUNDING, TEMPERATURE), si(333.15 + ROUNDING, TEMPERATURE)] as const;
 
 interface State {
-  readonly temperature: number;
+  readonly temperature: Temperature;
+  /** Absolute, Pa. */
   readonly pressure: number;
 }
 
 /** What a gas supplier's cubic foot or litre means: 70 °F and 1 atm (14.696 psi); 15 °C and 1 bar. */
 export const STANDARD_STATE: Record<Units, State> = {
-  US: { temperature: ((70 + 459.67) * 5) / 9, pressure: ATMOSPHERE },
-  SI: { temperature: 288.15, pressure: 100_000 },
+  US: { temperature: si(((70 + 459.67) * 5) / 9, TEMPERATURE), pressure: ATMOSPHERE },
+  SI: { temperature: si(288.15, TEMPERATURE), pressure: 100_000 },
 };
 
 /**
@@ -41,12 +40,12 @@ export const STANDARD_STATE: Record<Units, State> = {
  * of the real gas at either pressure and the same temperature, over its density at that state.
  */
 export function cylinderArgon(
-  waterVolume: number,
-  pressure: number,
-  residual: number,
-  temperature: number,
+  waterVolume: Volume,
+  pressure: CylinderPressure,
+  residual: CylinderPressure,
+  temperature: Temperature,
   standard: State,
-): number {
+): Volume {
   above0("waterVolume", waterVolume, VOLUME);
   between("pressure", pressure, CYLINDER_PRESSURE, 0, GREATEST_PRESSURE);
   atLeast0("residual", residual, CYLINDER_PRESSURE);
@@ -60,13 +59,16 @@ export function cylinderArgon(
   }
   const full = argonDensity(pressure + ATMOSPHERE, temperature);
   const empty = argonDensity(residual + ATMOSPHERE, temperature);
-  return (waterVolume * (full - empty)) / argonDensity(standard.pressure, standard.temperature);
+  return si((waterVolume * (full - empty)) / argonDensity(standard.pressure, standard.temperature), VOLUME);
 }
 
 /**
  * True flow through a float meter whose scale was made for another gas: reading × √(ρ of the scale's gas/ρ of the
  * gas). Float height and drag the same, both gases at the same low pressure.
  */
-export function meterFlow(reading: number, gas: Gas, scaleGas: Gas): number {
-  return atLeast0("reading", reading, ANY_FLOW) * Math.sqrt(scaleGas.density.value / gas.density.value);
+export function meterFlow(reading: AnyFlow, gas: Gas, scaleGas: Gas): AnyFlow {
+  return si(
+    atLeast0("reading", reading, ANY_FLOW) * Math.sqrt(scaleGas.density.value / gas.density.value),
+    ANY_FLOW,
+  );
 }

@@ -5,7 +5,8 @@
 
 import { above0, atLeast0, temperature, tube } from "../limits";
 import type { Material } from "../metal/material";
-import { CURRENT, LENGTH, TEMPERATURE, TIME } from "../quantity";
+import type { Current, Length, Share, Speed, Temperature, Time, Voltage } from "../quantity";
+import { CURRENT, LENGTH, si, TEMPERATURE, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import { rootBetween } from "../numerics/root";
 import { wattsPerAmp } from "./arc";
@@ -13,17 +14,17 @@ import { ierfc } from "../numerics/error-function";
 import { arcSpeed } from "./plate";
 
 export interface HeatedTube {
-  readonly od: number;
-  readonly wall: number;
-  readonly amps: number;
-  readonly volts: number;
-  readonly speed: number;
+  readonly od: Length;
+  readonly wall: Length;
+  readonly amps: Current;
+  readonly volts: Voltage;
+  readonly speed: Speed;
   /** Arc on beside the one turn: dwell and lap, s. */
-  readonly extraSeconds: number;
-  readonly efficiency: number;
+  readonly extraSeconds: Time;
+  readonly efficiency: Share;
   readonly material: Material;
   /** K */
-  readonly ambient: number;
+  readonly ambient: Temperature;
 }
 
 /** The weld as the tube on either side feels it. */
@@ -49,16 +50,16 @@ function sourceOf(heated: HeatedTube): Source {
 }
 
 /** The greatest temperature a place ever sees, K. */
-export function damTemperature(distance: number, heated: HeatedTube): number {
+export function damTemperature(distance: Length, heated: HeatedTube): Temperature {
   const source = sourceOf(heated);
-  return heated.ambient + peakRise(source, atLeast0("distance", distance, LENGTH));
+  return si(heated.ambient + peakRise(source, atLeast0("distance", distance, LENGTH)), TEMPERATURE);
 }
 
 /** What a change of unit may leave between two equal temperatures, K. */
 const ROUNDING = 1e-9;
 
 /** The nearest place that never gets above `limit`, m from the weld. */
-export function damDistance(limit: number, heated: HeatedTube): number {
+export function damDistance(limit: Temperature, heated: HeatedTube): Length {
   const source = sourceOf(heated);
   const allowed = limit - heated.ambient;
   if (!(allowed > ROUNDING)) {
@@ -80,7 +81,7 @@ export function damDistance(limit: number, heated: HeatedTube): number {
   // All the heat in one instant would warm every place more, so where that is down to the limit the rest is too.
   const far = instantReach(source) / allowed;
   const miss = (x: number): number => Math.log(peakRise(source, x) / allowed);
-  return rootBetween(miss, 0, far);
+  return si(rootBetween(miss, 0, far), LENGTH);
 }
 
 /** Peak rise × distance if all the heat came at once: q·t/(A·ρc·√(2πe)), K·m. */

@@ -4,7 +4,8 @@
  */
 
 import { above0 } from "../limits";
-import { CURRENT } from "../quantity";
+import type { Current, Length, Speed } from "../quantity";
+import { CURRENT, LENGTH, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import { rootBetween } from "../numerics/root";
 import { scaledBesselK } from "../numerics/bessel";
@@ -33,17 +34,17 @@ export function meltResistance(halfWidth: number): number {
 }
 
 /** λb/2 = v·b/(4α): Rosenthal's dimensionless speed × width. */
-export function dimensionlessWidth(plate: Plate, speed: number, width: number): number {
+export function dimensionlessWidth(plate: Plate, speed: Speed, width: number): number {
   return (arcSpeed(speed) * fusedWidth(width)) / (4 * plate.diffusivity);
 }
 
 /** The power, W, whose liquidus isotherm is exactly `width` m wide at its widest. */
-export function meltPower(plate: Plate, speed: number, width: number): number {
+export function meltPower(plate: Plate, speed: Speed, width: number): number {
   return conductance(plate) / meltResistance(dimensionlessWidth(plate, speed, width));
 }
 
 /** Fused width, m, of an arc of `amps` that puts `wattsPerAmp` into the plate: the inverse of `meltPower`. */
-export function meltWidth(plate: Plate, speed: number, amps: number, wattsPerAmp: number): number {
+export function meltWidth(plate: Plate, speed: Speed, amps: Current, wattsPerAmp: number): Length {
   const power = above0("amps", amps, CURRENT) * wattsPerAmp;
   const [least, most] = WIDTHS.map((width) => meltPower(plate, speed, width) / wattsPerAmp) as [
     number,
@@ -55,7 +56,7 @@ export function meltWidth(plate: Plate, speed: number, amps: number, wattsPerAmp
   const target = conductance(plate) / power;
   const miss = (logX: number): number => Math.log(widestAt(Math.exp(logX)).resistance / target);
   const x = Math.exp(rootBetween(miss, Math.log(narrow) - 1, Math.log(wide * wide + wide + 2)));
-  return (widestAt(x).halfWidth * 4 * plate.diffusivity) / speed;
+  return si((widestAt(x).halfWidth * 4 * plate.diffusivity) / speed, LENGTH);
 }
 
 /** 4πkhθ, W. */

@@ -3,7 +3,8 @@
 import { above0, between, temperature } from "../limits";
 import type { Material } from "../metal/material";
 import { AMBIENT, meltingRise } from "../metal/material";
-import { LENGTH, SPEED } from "../quantity";
+import type { Length, Speed } from "../quantity";
+import { LENGTH, si, SPEED } from "../quantity";
 
 export interface Plate {
   /** m */
@@ -17,7 +18,7 @@ export interface Plate {
 }
 
 /** The wall, hot properties, at `preheat` K before the arc comes. */
-export function plateOf(wall: number, material: Material, preheat = AMBIENT): Plate {
+export function plateOf(wall: Length, material: Material, preheat = AMBIENT): Plate {
   return {
     wall: between("wall", above0("wall", wall, LENGTH), LENGTH, ...LENGTHS),
     conductivity: material.hotConductivity.value,
@@ -31,12 +32,12 @@ const LENGTHS = [1e-6, 1] as const;
 /** From 0.06 mm to 60 m a minute. */
 const SPEEDS = [1e-6, 1] as const;
 
-export function arcSpeed(speed: number): number {
-  return between("speed", above0("speed", speed, SPEED), SPEED, ...SPEEDS);
+export function arcSpeed(speed: number): Speed {
+  return si(between("speed", above0("speed", speed, SPEED), SPEED, ...SPEEDS), SPEED);
 }
 
-export function fusedWidth(width: number): number {
-  return between("beadWidth", above0("beadWidth", width, LENGTH), LENGTH, ...LENGTHS);
+export function fusedWidth(width: number): Length {
+  return si(between("beadWidth", above0("beadWidth", width, LENGTH), LENGTH, ...LENGTHS), LENGTH);
 }
 
 /** The narrowest and the widest bead there is an answer for, m. */

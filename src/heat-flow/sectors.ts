@@ -2,7 +2,8 @@
 
 import { element } from "../numerics/item";
 import { above0, atLeast0, between, tube, wholeFrom1 } from "../limits";
-import { ANGLE, LENGTH, SPEED, TIME } from "../quantity";
+import type { Angle, Count, Length, Share, Speed, TemperatureRise, Time } from "../quantity";
+import { ANGLE, COUNT, LENGTH, SHARE, si, SPEED, TEMPERATURE_RISE, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import { dimensionlessWidth, meltPower, meltResistance } from "./melt-power";
 import type { Plate } from "./plate";
@@ -11,30 +12,32 @@ import type { Course } from "./ring";
 import { meanPower, powerAt, ringCourse } from "./ring";
 
 export interface RingPass {
-  readonly od: number;
-  readonly speed: number;
-  readonly beadWidth: number;
+  readonly od: Length;
+  readonly speed: Speed;
+  readonly beadWidth: Length;
   /** Arc on before the head turns, s. */
-  readonly dwell: number;
-  readonly sectors: number;
+  readonly dwell: Time;
+  readonly sectors: Count;
   /** Degrees past the full turn. */
-  readonly overlap: number;
+  readonly overlap: Angle;
 }
 
 export interface Sector {
   /** Degrees of rotation. */
-  readonly from: number;
-  readonly to: number;
+  readonly from: Angle;
+  readonly to: Angle;
   /** Mean power into the tube, W. */
   readonly power: number;
   /** Power over that of the first sector. */
-  readonly share: number;
+  readonly share: Share;
   /** How much warmer the tube is ahead of the arc than at the start, at the sector's end, K. */
-  readonly rise: number;
+  readonly rise: TemperatureRise;
 }
 
-const MOST_SECTORS = 360;
-const MOST_OVERLAP = 1080;
+/** Quarters of the full turn, as shops set them. */
+export const COMMON_SECTORS = si(4, COUNT);
+export const MOST_SECTORS = si(360, COUNT);
+export const MOST_OVERLAP = si(1080, ANGLE);
 const LONGEST_DWELL = 3600;
 /** v·C/(4α): from a ring that soaks as fast as the arc moves to one whose heat never catches up. */
 const PECLETS = [0.02, 10_000] as const;
@@ -53,11 +56,11 @@ export function ringSectors(plate: Plate, pass: RingPass): Sector[] {
   if (overlap > 0) ends.push(1 + overlap / 360);
   const means = ends.map((end, i) => meanPower(course, ends[i - 1] ?? 0, end));
   return ends.map((end, i) => ({
-    from: 360 * (ends[i - 1] ?? 0),
-    to: 360 * end,
+    from: si(360 * (ends[i - 1] ?? 0), ANGLE),
+    to: si(360 * end, ANGLE),
     power: power * element(means, i),
-    share: element(means, i) / element(means, 0),
-    rise: Math.max(0, plate.meltingRise * (1 - powerAt(course, end))),
+    share: si(element(means, i) / element(means, 0), SHARE),
+    rise: si(Math.max(0, plate.meltingRise * (1 - powerAt(course, end))), TEMPERATURE_RISE),
   }));
 }
 

@@ -1,37 +1,40 @@
 /** One operator and several weld heads: how many to give, and what they put out. */
 
 import { above0, atLeast0, shareAbove0, wholeFrom1 } from "../limits";
-import { DURATION, TIME } from "../quantity";
+import type { Count, Duration, Share, Time } from "../quantity";
+import { COUNT, DURATION, si, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /** What one joint asks of the operator and of the machine, s. */
 export interface Work {
   /** Operator at the head: unload, load, start. The machine stands. */
-  readonly load: number;
+  readonly load: Time;
   /** Head on its own: purge, weld, purge. */
-  readonly machine: number;
+  readonly machine: Time;
   /** Operator on the way to the next head; the machine runs or waits meanwhile. */
-  readonly walk: number;
+  readonly walk: Time;
 }
 
 export interface Shift {
-  readonly seconds: number;
+  readonly seconds: Duration;
   /** Share of the shift that crew and machines are there to work. */
-  readonly availability: number;
+  readonly availability: Share;
 }
 
 export const PATTERNS = ["steady", "random"] as const;
 export type Pattern = (typeof PATTERNS)[number];
 
-const MOST_HEADS = 1000;
+/** Common practice: a shift of eight hours, s. */
+export const COMMON_SHIFT = si(8 * 3600, DURATION);
+export const MOST_HEADS = si(1000, COUNT);
 /** Keeps a whole number of heads from being lost to rounding. */
 const ROUNDING = 1e-9;
 
 /** Whole heads that one operator keeps busy, at least 1: ⌊(load + machine)/(load + walk)⌋. Steady times. */
-export function headsPerOperator(work: Work): number {
+export function headsPerOperator(work: Work): Count {
   const attention = attentionOf(work);
   if (attention > 0)
-    return Math.max(1, Math.floor(((work.load + work.machine) / attention) * (1 + ROUNDING)));
+    return si(Math.max(1, Math.floor(((work.load + work.machine) / attention) * (1 + ROUNDING))), COUNT);
   throw new Refusal(
     "loadSeconds",
     amount(work.load, TIME),
@@ -41,11 +44,11 @@ export function headsPerOperator(work: Work): number {
 }
 
 /** Joints in a shift from one operator's heads. */
-export function crewOutput(heads: number, work: Work, shift: Shift, pattern: Pattern): number {
+export function crewOutput(heads: Count, work: Work, shift: Shift, pattern: Pattern): Count {
   wholeFrom1("heads", heads, MOST_HEADS);
   attentionOf(work);
   const seconds = above0("hours", shift.seconds, DURATION) * shareAbove0("availability", shift.availability);
-  return seconds * (pattern === "steady" ? steadyRate(heads, work) : randomRate(heads, work));
+  return si(seconds * (pattern === "steady" ? steadyRate(heads, work) : randomRate(heads, work)), COUNT);
 }
 
 /**

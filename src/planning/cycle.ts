@@ -1,44 +1,45 @@
 /** One weld cycle, from start to start. */
 
 import { atLeast0 } from "../limits";
-import { ANGLE, TIME } from "../quantity";
+import type { Angle, Length, Speed, Time } from "../quantity";
+import { ANGLE, si, TIME } from "../quantity";
 import { travelTime } from "../travel/travel";
 
 /** Common practice: gas before and after the arc, s. */
-export const COMMON_PREPURGE = 30;
-export const COMMON_POSTPURGE = 15;
+export const COMMON_PREPURGE = si(30, TIME);
+export const COMMON_POSTPURGE = si(15, TIME);
 /** Common practice: fading of the arc, in bead widths of travel. */
 const DOWNSLOPE_WIDTHS = 3;
 
 /** Common practice of the downslope, s: three bead widths of travel. */
-export function commonDownslope(beadWidth: number, speed: number): number {
-  return (DOWNSLOPE_WIDTHS * beadWidth) / speed;
+export function commonDownslope(beadWidth: Length, speed: Speed): Time {
+  return si((DOWNSLOPE_WIDTHS * beadWidth) / speed, TIME);
 }
 
 export interface Cycle {
-  readonly od: number;
-  readonly speed: number;
-  readonly prepurge: number;
-  readonly dwell: number;
+  readonly od: Length;
+  readonly speed: Speed;
+  readonly prepurge: Time;
+  readonly dwell: Time;
   /** Degrees past the full turn. */
-  readonly overlap: number;
-  readonly downslope: number;
-  readonly postpurge: number;
-  readonly handling: number;
+  readonly overlap: Angle;
+  readonly downslope: Time;
+  readonly postpurge: Time;
+  readonly handling: Time;
 }
 
 export interface Phase {
   readonly label: string;
-  readonly starts: number;
-  readonly lasts: number;
+  readonly starts: Time;
+  readonly lasts: Time;
   readonly arcOn: boolean;
 }
 
 /** The phases of a cycle in their order, times in s. A phase of no length is kept, so that every cycle has the same rows. */
 export function cyclePhases(cycle: Cycle): Phase[] {
   const turn = travelTime(cycle.od, cycle.speed, 0);
-  const lap = (turn * atLeast0("overlap", cycle.overlap, ANGLE)) / 360;
-  const lengths: [label: string, lasts: number, arcOn: boolean][] = [
+  const lap = si((turn * atLeast0("overlap", cycle.overlap, ANGLE)) / 360, TIME);
+  const lengths: [label: string, lasts: Time, arcOn: boolean][] = [
     ["Prepurge", atLeast0("prepurge", cycle.prepurge, TIME), false],
     ["Start dwell", atLeast0("dwell", cycle.dwell, TIME), true],
     ["Full turn", turn, true],
@@ -49,13 +50,16 @@ export function cyclePhases(cycle: Cycle): Phase[] {
   ];
   let clock = 0;
   return lengths.map(([label, lasts, arcOn]) => {
-    const starts = clock;
+    const starts = si(clock, TIME);
     clock += lasts;
     return { label, starts, lasts, arcOn };
   });
 }
 
 /** Seconds from start to start: the sum of the phases. */
-export function cycleTime(cycle: Cycle): number {
-  return cyclePhases(cycle).reduce((sum, phase) => sum + phase.lasts, 0);
+export function cycleTime(cycle: Cycle): Time {
+  return si(
+    cyclePhases(cycle).reduce((sum, phase) => sum + phase.lasts, 0),
+    TIME,
+  );
 }

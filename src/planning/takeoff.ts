@@ -6,46 +6,47 @@ import { jointGas } from "../gas/gas-supply";
 import { dwellNumber } from "../heat-flow/start-dwell";
 import { atLeast0, atMost, between, tube, wholeFrom1 } from "../limits";
 import type { Material } from "../metal/material";
-import { ANGLE, FLOW, LENGTH, TIME } from "../quantity";
+import type { Angle, Count, Duration, Flow, Length, Speed, Time, Volume } from "../quantity";
+import { ANGLE, COUNT, DURATION, FLOW, LENGTH, si, TIME, VOLUME } from "../quantity";
 import { orRefusal, Refusal } from "../refusal";
 import { SUGGESTED_PECLET, suggestedSpeed } from "../travel/travel";
 
 /** So many joints of one tube. */
 export interface Line {
-  readonly quantity: number;
-  readonly od: number;
-  readonly wall: number;
+  readonly quantity: Count;
+  readonly od: Length;
+  readonly wall: Length;
   readonly material: Material;
 }
 
 /** What all lines have in common. */
 export interface Terms {
   /** Unload, load and set up, s a joint. */
-  readonly handling: number;
-  readonly torchFlow: number;
-  readonly purgeFlow: number;
+  readonly handling: Time;
+  readonly torchFlow: Flow;
+  readonly purgeFlow: Flow;
   /** The bore is purged so long before the cycle starts, and on through it. */
-  readonly purgeSeconds: number;
+  readonly purgeSeconds: Time;
   /** Degrees past the full turn. */
-  readonly overlap: number;
+  readonly overlap: Angle;
 }
 
 export interface Counted {
   /** Suggested travel, m/s. */
-  readonly speed: number;
+  readonly speed: Speed;
   /** One joint from prepurge to postpurge, s. */
-  readonly machine: number;
+  readonly machine: Time;
   /** The whole line, handling included, s. */
-  readonly seconds: number;
+  readonly seconds: Duration;
   /** The whole line, m³. */
-  readonly gas: number;
+  readonly gas: Volume;
 }
 
 /** Far beyond any list or tube; inside, no line can grow so large that it spoils the sums of the others. */
-const MOST_JOINTS = 1e9;
-const LARGEST_OD = 10;
+export const MOST_JOINTS = si(1e9, COUNT);
+export const LARGEST_OD = si(10, LENGTH);
 /** Within the walls and beads that the heat flow answers. */
-const WALLS = [1e-6, 0.1] as const;
+export const WALLS = [si(1e-6, LENGTH), si(0.1, LENGTH)] as const;
 
 /**
  * A list counted line by line. A line's machine time is prepurge 30 s, dwell, turn with overlap at the suggested speed,
@@ -53,8 +54,8 @@ const WALLS = [1e-6, 0.1] as const;
  */
 export class Takeoff {
   /** Sums of the lines counted, s and m³. */
-  seconds = 0;
-  gas = 0;
+  seconds = si(0, DURATION);
+  gas = si(0, VOLUME);
   counted = 0;
   leftOut = 0;
   readonly #terms: Terms;
@@ -80,8 +81,8 @@ export class Takeoff {
       this.leftOut += 1;
     } else {
       this.counted += 1;
-      this.seconds += line.seconds;
-      this.gas += line.gas;
+      this.seconds = si(this.seconds + line.seconds, DURATION);
+      this.gas = si(this.gas + line.gas, VOLUME);
     }
     return line;
   }
@@ -98,12 +99,17 @@ function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: numb
     od,
     speed,
     prepurge: COMMON_PREPURGE,
-    dwell: (dwell * beadWidth * beadWidth) / material.hotDiffusivity.value,
+    dwell: si((dwell * beadWidth * beadWidth) / material.hotDiffusivity.value, TIME),
     overlap: terms.overlap,
     downslope: commonDownslope(beadWidth, speed),
     postpurge: COMMON_POSTPURGE,
-    handling: 0,
+    handling: si(0, TIME),
   });
-  const gas = jointGas(terms.torchFlow, machine, terms.purgeFlow, terms.purgeSeconds + machine);
-  return { speed, machine, seconds: quantity * (machine + terms.handling), gas: quantity * gas };
+  const gas = jointGas(terms.torchFlow, machine, terms.purgeFlow, si(terms.purgeSeconds + machine, TIME));
+  return {
+    speed,
+    machine,
+    seconds: si(quantity * (machine + terms.handling), DURATION),
+    gas: si(quantity * gas, VOLUME),
+  };
 }

@@ -2,12 +2,13 @@
 
 import { above0 } from "../limits";
 import type { Material } from "../metal/material";
-import { LENGTH } from "../quantity";
+import type { BorePressure, Length } from "../quantity";
+import { BORE_PRESSURE, LENGTH, si } from "../quantity";
 
 /**
  * Pressure that blows out a molten root, Pa: 2σ/w. A long root of width w bulges at most to a half-cylinder of
  * diameter w, across which surface tension holds σ/(w/2) (Young–Laplace). The weight of the metal is left out.
  */
-export function blowOutPressure(rootWidth: number, material: Material): number {
-  return (2 * material.surfaceTension.value) / above0("rootWidth", rootWidth, LENGTH);
+export function blowOutPressure(rootWidth: Length, material: Material): BorePressure {
+  return si((2 * material.surfaceTension.value) / above0("rootWidth", rootWidth, LENGTH), BORE_PRESSURE);
 }

@@ -5,19 +5,20 @@
 
 import { above0, atLeast0, wholeFrom1 } from "../limits";
 import { logPoissonTail, poissonTail } from "../numerics/poisson-tail";
-import { ANY_FLOW, FLOW, LENGTH, OXYGEN, TIME } from "../quantity";
+import type { AnyFlow, Count, Flow, Length, Oxygen, Time, Volume } from "../quantity";
+import { ANY_FLOW, COUNT, FLOW, LENGTH, OXYGEN, si, TIME, VOLUME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import { rootBetween } from "../numerics/root";
 
 /** Oxygen in dry air by volume, ppm. */
-export const AIR_PPM = 209_500;
+export const AIR_PPM = si(209_500, OXYGEN);
 /** A common target for stainless tube, ppm. */
-export const COMMON_TARGET_PPM = 50;
-const MOST_CELLS = 1000;
+export const COMMON_TARGET_PPM = si(50, OXYGEN);
+export const MOST_CELLS = si(1000, COUNT);
 
 /** Gas volume of the purged length of bore, m³: π/4·d²·L. Geometry. */
-export function purgeVolume(bore: number, length: number): number {
-  return (Math.PI / 4) * above0("bore", bore, LENGTH) ** 2 * above0("length", length, LENGTH);
+export function purgeVolume(bore: Length, length: Length): Volume {
+  return si((Math.PI / 4) * above0("bore", bore, LENGTH) ** 2 * above0("length", length, LENGTH), VOLUME);
 }
 
 /** Oxygen after n volume changes, ppm: Cs + (C₀ − Cs)·e^{−cells·n}·Σ_{k<cells} (cells·n)^k/k!. */
@@ -28,7 +29,7 @@ export function oxygenAfter(changes: number, supplyPpm: number, cells: number): 
 }
 
 /** Volume changes that bring air down to `ppm`: the inverse of `oxygenAfter`. Out of reach at or below the supply. */
-export function purgeChanges(ppm: number, supplyPpm: number, cells: number): number {
+export function purgeChanges(ppm: Oxygen, supplyPpm: Oxygen, cells: number): Count {
   checkSupply(supplyPpm);
   wholeFrom1("cells", cells, MOST_CELLS);
   atLeast0("ppm", ppm, OXYGEN);
@@ -48,7 +49,7 @@ export function purgeChanges(ppm: number, supplyPpm: number, cells: number): num
     );
   }
   const left = (ppm - supplyPpm) / (AIR_PPM - supplyPpm);
-  return changesTo(left, cells);
+  return si(changesTo(left, cells), COUNT);
 }
 
 /**
@@ -63,44 +64,50 @@ function changesTo(left: number, cells: number): number {
 
 /** Seconds to bring the bore down to `ppm`: changes × volume / flow. */
 export function purgeTime(
-  bore: number,
-  length: number,
-  flow: number,
-  ppm: number,
-  supplyPpm: number,
-  cells: number,
-): number {
-  return (purgeChanges(ppm, supplyPpm, cells) * purgeVolume(bore, length)) / above0("flow", flow, FLOW);
+  bore: Length,
+  length: Length,
+  flow: Flow,
+  ppm: Oxygen,
+  supplyPpm: Oxygen,
+  cells: Count,
+): Time {
+  return si(
+    (purgeChanges(ppm, supplyPpm, cells) * purgeVolume(bore, length)) / above0("flow", flow, FLOW),
+    TIME,
+  );
 }
 
 /** Flow that brings the bore down to `ppm` in a given time, m³/s: changes × volume / seconds. */
 export function purgeFlow(
-  bore: number,
-  length: number,
-  seconds: number,
-  ppm: number,
-  supplyPpm: number,
-  cells: number,
-): number {
-  return (purgeChanges(ppm, supplyPpm, cells) * purgeVolume(bore, length)) / above0("seconds", seconds, TIME);
+  bore: Length,
+  length: Length,
+  seconds: Time,
+  ppm: Oxygen,
+  supplyPpm: Oxygen,
+  cells: Count,
+): Flow {
+  return si(
+    (purgeChanges(ppm, supplyPpm, cells) * purgeVolume(bore, length)) / above0("seconds", seconds, TIME),
+    FLOW,
+  );
 }
 
 /** Oxygen in the bore after a time of purging, ppm. */
 export function purgeOxygen(
-  bore: number,
-  length: number,
-  flow: number,
-  seconds: number,
-  supplyPpm: number,
-  cells: number,
-): number {
+  bore: Length,
+  length: Length,
+  flow: Flow,
+  seconds: Time,
+  supplyPpm: Oxygen,
+  cells: Count,
+): Oxygen {
   const gas = above0("flow", flow, FLOW) * atLeast0("seconds", seconds, TIME);
-  return oxygenAfter(gas / purgeVolume(bore, length), supplyPpm, cells);
+  return si(oxygenAfter(gas / purgeVolume(bore, length), supplyPpm, cells), OXYGEN);
 }
 
 /** Oxygen that an air leak leaves for good, ppm: air·leak/(flow + leak), both flows in the same unit. */
-export function leakOxygen(flow: number, leak: number): number {
-  return (AIR_PPM * atLeast0("leak", leak, ANY_FLOW)) / (above0("flow", flow, ANY_FLOW) + leak);
+export function leakOxygen(flow: AnyFlow, leak: AnyFlow): Oxygen {
+  return si((AIR_PPM * atLeast0("leak", leak, ANY_FLOW)) / (above0("flow", flow, ANY_FLOW) + leak), OXYGEN);
 }
 
 function checkSupply(supplyPpm: number): void {

@@ -3,10 +3,11 @@
  * an inch and a millimetre column; the inch one is the origin, the millimetres are rounded from it.
  */
 
-import type { Units } from "../quantity";
+import type { Length, Units } from "../quantity";
 import { quotedText } from "../quoted-text";
 import { Refusal } from "../refusal";
 import { nominalSize, scheduleName } from "./pipe-size";
+import { LENGTH, si } from "../quantity";
 
 const SCHEDULES = ["5S", "10S", "40S", "80S", "5", "10", "40", "80"] as const;
 export type PipeSchedule = (typeof SCHEDULES)[number];
@@ -62,13 +63,16 @@ const PIPES: readonly Pipe[] = [
   pipe("12", [12.75, 0.156, 0.18, 0.375, 0.5, 0.406, 0.688], [323.9, 3.96, 4.57, 9.53, 12.7, 10.31, 17.48]),
 ];
 
+/** The sizes of the table as they are written, smallest first. */
+export const NOMINAL_SIZES = PIPES.map(({ nps }) => nps);
+
 /** Outside diameter of a nominal size, m, by the column that the system of units reads. */
-export function pipeOd(nps: string, units: Units): number {
-  return inMetres(pipeOf(nps)[units][0], units);
+export function pipeOd(nps: string, units: Units): Length {
+  return si(inMetres(pipeOf(nps)[units][0], units), LENGTH);
 }
 
 /** Wall of a nominal size and schedule, m, by the column that the system of units reads. */
-export function pipeWall(nps: string, schedule: string, units: Units): number {
+export function pipeWall(nps: string, schedule: string, units: Units): Length {
   const found = pipeOf(nps);
   const name = scheduleName(schedule);
   const known = SCHEDULES.find((listed) => listed === name);
@@ -81,7 +85,7 @@ export function pipeWall(nps: string, schedule: string, units: Units): number {
     );
   }
   const wall = wallIn(found[units], known);
-  if (wall !== undefined) return inMetres(wall, units);
+  if (wall !== undefined) return si(inMetres(wall, units), LENGTH);
   const listed = SCHEDULES.filter((one) => wallIn(found[units], one) !== undefined);
   throw new Refusal(
     "schedule",
@@ -98,7 +102,7 @@ function pipeOf(typed: string): Pipe {
   throw new Refusal(
     "nps",
     quotedText(typed),
-    [`is not in this table; it has ${PIPES.map(({ nps }) => nps).join(", ")}`],
+    [`is not in this table; it has ${NOMINAL_SIZES.join(", ")}`],
     "unanswerable",
   );
 }

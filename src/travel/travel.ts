@@ -2,22 +2,23 @@
 
 import { above0, atLeast0, tube } from "../limits";
 import type { Material } from "../metal/material";
-import { ANGLE, LENGTH, ROTATION, SPEED } from "../quantity";
+import type { Angle, Length, Rotation, Speed, Time } from "../quantity";
+import { ANGLE, LENGTH, ROTATION, si, SPEED, TIME } from "../quantity";
 
 /** Surface speed, m/s, of a head that turns at `turns` per second: π·d·n. Geometry. */
-export function travelSpeed(od: number, turns: number): number {
-  return Math.PI * above0("od", od, LENGTH) * above0("rpm", turns, ROTATION);
+export function travelSpeed(od: Length, turns: number): Speed {
+  return si(Math.PI * above0("od", od, LENGTH) * above0("rpm", turns, ROTATION), SPEED);
 }
 
 /** Turns per second that give a surface speed: v/(π·d). Geometry. */
-export function rotation(od: number, speed: number): number {
-  return above0("speed", speed, SPEED) / (Math.PI * above0("od", od, LENGTH));
+export function rotation(od: Length, speed: number): Rotation {
+  return si(above0("speed", speed, SPEED) / (Math.PI * above0("od", od, LENGTH)), ROTATION);
 }
 
 /** Seconds for a full turn and the overlap (degrees past the start): π·d·(360 + overlap)/360/v. Geometry. */
-export function travelTime(od: number, speed: number, overlap: number): number {
+export function travelTime(od: Length, speed: Speed, overlap: number): Time {
   const turns = (360 + atLeast0("overlap", overlap, ANGLE)) / 360;
-  return turns / rotation(od, speed);
+  return si(turns / rotation(od, speed), TIME);
 }
 
 /**
@@ -27,8 +28,11 @@ export function travelTime(od: number, speed: number, overlap: number): number {
 export const SUGGESTED_PECLET = 0.4;
 
 /** Suggested travel speed, m/s: v·b/(4α) = 0.4 with the hot diffusivity α and the bead width b. */
-export function suggestedSpeed(beadWidth: number, material: Material): number {
-  return (4 * material.hotDiffusivity.value * SUGGESTED_PECLET) / above0("beadWidth", beadWidth, LENGTH);
+export function suggestedSpeed(beadWidth: Length, material: Material): Speed {
+  return si(
+    (4 * material.hotDiffusivity.value * SUGGESTED_PECLET) / above0("beadWidth", beadWidth, LENGTH),
+    SPEED,
+  );
 }
 
 const OVERLAP_STEP = 5;
@@ -36,8 +40,8 @@ const OVERLAP_STEP = 5;
 const ROUNDING = 1e-9;
 
 /** Overlap, degrees: covers one bead width on the outside, rounded up to a multiple of 5°. Geometry. */
-export function suggestedOverlap(od: number, wall: number, beadWidth: number): number {
+export function suggestedOverlap(od: Length, wall: Length, beadWidth: number): Angle {
   tube(od, wall);
   const degrees = (360 * above0("beadWidth", beadWidth, LENGTH)) / (Math.PI * od);
-  return Math.max(1, Math.ceil(degrees / OVERLAP_STEP - ROUNDING)) * OVERLAP_STEP;
+  return si(Math.max(1, Math.ceil(degrees / OVERLAP_STEP - ROUNDING)) * OVERLAP_STEP, ANGLE);
 }

@@ -1,0 +1,3 @@
+/** What the formulas are called by in a sheet: the one place that spells it. */
+
+export const NAMESPACE = "BEAD";
