@@ -32,8 +32,8 @@ const FITS_316 = "recommended values for 316, polynomial fits";
 const ANNEX_C = "Annex C, stainless steels (1.4462 among them)";
 const TI64 = "recommended values for Ti-6Al-4V";
 const CP_625 = "cp 338.39 + 0.2441 T and 8440 kg/m³";
-const STAINLESS_TENSION = "equation for stainless steels, 1823 K, 0.01 % sulphur";
-const LIQUID_NICKEL = "pure nickel, 1.778 N/m ([iida-guthrie-1988]), less 5 % for sulphur and alloying";
+const STAINLESS_TENSION = "equation for stainless steels, 1823 K, 0.01 % sulfur";
+const LIQUID_NICKEL = "pure nickel, 1.778 N/m ([iida-guthrie-1988]), less 5 % for sulfur and alloying";
 
 /** A row of the table: what people call the metal, and its numbers. */
 function metal<const Name extends string>(
@@ -82,7 +82,7 @@ const METALS = [
     liquidus: published(celsius(1510), "welding-handbook-1", "melting temperature 1510 °C"),
     coldConductivity: published(53.33, "en-1993-1-2", "3.4.1: 54 − 0.0333 θ at 20 °C"),
     coldHeatCapacity: published(3.4524 * MJ, "en-1993-1-2", "3.4.1: 7850·cp, cp 439.8 J/kgK at 20 °C"),
-    surfaceTension: memory(1.565, "sahoo-1988", "iron at 1809 K with 0.03 % sulphur"),
+    surfaceTension: memory(1.565, "sahoo-1988", "iron at 1809 K with 0.03 % sulfur"),
   }),
   metal("TI-2", {
     hotConductivity: memory(22.0, "incropera-dewitt", "Table A.1: titanium at 1200 K"),

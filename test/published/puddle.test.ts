@@ -29,7 +29,7 @@ describe("surface tension near the liquidus, N/m", () => {
       "PURGE_CEILING MATERIALS",
       INPUT_DATA,
       "mills-2005",
-      "surface tension of stainless steels with sulphur, from memory",
+      "surface tension of stainless steels with sulfur, from memory",
     ),
     () => {
       test("stainless steels: 1.840 − 4e-4(T − 1823) − 5.6e-5·T·ln(1 + S·e^(28798/T − 8.5647))", () => {
@@ -47,10 +47,10 @@ describe("surface tension near the liquidus, N/m", () => {
       "PURGE_CEILING MATERIALS",
       INPUT_DATA,
       "sahoo-1988",
-      "surface tension of iron with sulphur, from memory",
+      "surface tension of iron with sulfur, from memory",
     ),
     () => {
-      test("iron with 0.03 % sulphur at 1809 K", () => {
+      test("iron with 0.03 % sulfur at 1809 K", () => {
         const [temperature, gasConstant] = [1809, 8314.3];
         const adsorbed = 3.18e-3 * 0.03 * Math.exp(1.66e8 / (gasConstant * temperature));
         const sahoo = 1.943 - gasConstant * temperature * 1.3e-8 * Math.log(1 + adsorbed);
