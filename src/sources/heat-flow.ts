@@ -79,6 +79,15 @@ export const HEAT_FLOW_SOURCES = {
     standing: "paper",
     access: "memory",
   },
+  "trefethen-weideman-2014": {
+    short: "Trefethen & Weideman 2014",
+    author: "L. N. Trefethen and J. A. C. Weideman",
+    title: "The Exponentially Convergent Trapezoidal Rule",
+    where: "SIAM Review 56, 385",
+    edition: "2014",
+    standing: "paper",
+    access: "memory",
+  },
   "wells-1952": {
     short: "Wells 1952",
     author: "A. A. Wells",
