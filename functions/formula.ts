@@ -32,9 +32,12 @@ interface Facts {
   readonly where?: Readonly<Record<string, string>>;
   readonly validity: string;
   readonly assumptions?: string;
+  /** Works are cited by key: "[rosenthal-1946]". */
   readonly source: string;
   /** What nothing outside the project confirms. */
   readonly unconfirmed?: string;
+  /** Why no value from outside is held against its result, for a formula that has no such check. */
+  readonly unchecked?: string;
   /** Ids of the formulas beside it. */
   readonly related: readonly string[];
   /** Everyday words that someone might look for. */

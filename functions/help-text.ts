@@ -1,6 +1,7 @@
 /** What help says of a formula, put together from its record: for ABOUT, the pane, the help page and the metadata. */
 
 import { unitPair } from "../src/quantity";
+import { withCitations } from "../src/sources";
 import { described } from "./argument";
 import type { ExampleCell, Family, Formula } from "./formula";
 import { NAMESPACE } from "./namespace";
@@ -52,7 +53,7 @@ export function helpOf(formula: Formula, { title }: Family): FormulaHelp {
     equation: formula.equation ?? plainEquation(formula.tex ?? []),
     validity: formula.validity,
     assumptions: formula.assumptions ?? "",
-    source: formula.source,
+    source: withCitations(formula.source),
     unconfirmed: formula.unconfirmed ?? "",
     synonyms: formula.synonyms ?? [],
     example: exampleOf(formula),

@@ -35,6 +35,7 @@ export function aboutFamily(version: string, families: () => readonly Family[]):
     gives: table({ label: wordsColumn("label"), text: wordsColumn("text") }, { lead: "Five rows" }),
     validity: "#N/A for a name that is not one of these formulas",
     source: "The same help text that the pane and the help page show",
+    unchecked: "It repeats what the records say",
     related: ["REASON", "VERSION"],
     synonyms: ["help", "explain", "equation", "documentation"],
     example: {
@@ -67,6 +68,7 @@ export function aboutFamily(version: string, families: () => readonly Family[]):
     validity:
       "For hosts that hide the sentence behind an error. An argument that contains an error shows that error.",
     source: "The refusal sentence of the formula itself",
+    unchecked: "It repeats the sentence of the formula itself",
     related: ["ABOUT", "VERSION"],
     synonyms: ["error", "#VALUE!", "#N/A", "why", "troubleshooting"],
     example: { args: ["STANDOFF", -0.065], gives: '"wall = -0.065 in: must be above 0"' },
@@ -80,6 +82,7 @@ export function aboutFamily(version: string, families: () => readonly Family[]):
     gives: words(),
     validity: `Text such as ${version}`,
     source: "The project's change log",
+    unchecked: "It repeats the version of the release",
     related: ["ABOUT", "REASON"],
     synonyms: ["release", "update"],
     example: { args: [], gives: `"${version}"` },

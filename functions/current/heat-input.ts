@@ -42,7 +42,7 @@ const HEAT_INPUT = formula({
   validity:
     "efficiency above 0 and at most 1. For a pulsed arc use HEAT_PULSED. Your qualified procedure states which definition it was qualified by.",
   assumptions: "A steady arc: volts and amps do not change along the bead",
-  source: "ASME BPVC Section IX QW-409.1(a) with efficiency 1; EN 1011-1 and ISO/TR 17671-1 with 0.6",
+  source: "[asme-ix-2010], QW-409.1(a), with efficiency 1; [en-1011-1] and [iso-tr-17671-1] with 0.6",
   related: ["HEAT_PULSED", "HEAT_METERED", "ARC_VOLTS", "TRAVEL_SPEED"],
   synonyms: ["arc energy", "energy per length", "joules per inch", "kJ/in"],
   example: { args: [24, 120, 10], gives: "17.28" },
@@ -79,7 +79,8 @@ const HEAT_PULSED = formula({
     "Peak volts, amps and time above 0, those of the background 0 or more; efficiency above 0 and at most 1",
   assumptions: "Square pulses; slopes between the levels are not counted",
   source:
-    "ISO/TR 18491 and QW-409.1(c): instantaneous power; mean power of J. Braz. Soc. Mech. Sci. Eng. 2021, eq. 2–4",
+    "[iso-tr-18491-2015] and [asme-ix-2010], QW-409.1(c): instantaneous power; mean power of [arc-power-2021], eq. 2–4",
+  unchecked: "A definition of the code: no worked example of it was found",
   related: ["HEAT_INPUT", "HEAT_METERED", "AMPS_MEAN", "PULSE_SHARE"],
   synonyms: ["pulsed arc energy", "instantaneous power", "joules per inch", "kJ/in"],
   figure: "pulse",
@@ -111,7 +112,8 @@ const HEAT_METERED = formula({
   },
   validity: "joules and length above 0, efficiency above 0 and at most 1",
   assumptions: "Energy metered as instantaneous power over the arc-on time",
-  source: "ASME BPVC Section IX QW-409.1(c), 2010 edition on",
+  source: "[asme-ix-2010], QW-409.1(c), 2010 edition on",
+  unchecked: "A definition of the code: no worked example of it was found",
   related: ["HEAT_INPUT", "HEAT_PULSED"],
   synonyms: ["arc energy", "instantaneous energy", "power meter", "joules per inch"],
   example: { args: [24000, 10, 1, "SI"], gives: "2.4" },

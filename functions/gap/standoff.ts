@@ -47,6 +47,7 @@ const STANDOFF_SPREAD = formula({
   assumptions:
     "The gap is set on a tube of nominal size; size and runout are off by all they may be at once, and each moves the surface by half its amount",
   source: "Geometry",
+  unchecked: "Geometry alone: the check is its arithmetic worked out by hand",
   related: ["STANDOFF", "ELECTRODE_LENGTH", "ARC_VOLTS"],
   synonyms: ["ovality", "out of round", "runout", "TIR"],
   figure: "off-size",

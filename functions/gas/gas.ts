@@ -47,6 +47,7 @@ const GAS_JOINT = formula({
   validity: "Every argument 0 or more. Hoses, leaks and valves left open come on top.",
   assumptions: "Steady flows; volumes at the state the flow meters are made for",
   source: "Flow × time",
+  unchecked: "Flow × time: the check is its arithmetic worked out by hand",
   related: ["GAS_CYLINDER", "GAS_METER", "PURGE_TIME", "CYCLE_TIME", "TAKEOFF"],
   synonyms: ["argon", "gas consumption", "gas cost", "cfh", "shielding gas"],
   example: { args: [10, 120, 20, 660, "SI"], gives: "240" },
@@ -85,7 +86,7 @@ const GAS_CYLINDER = formula({
   assumptions:
     "Full and changed at the same temperature, gauges read from 1 atm. What remains at residual stays in the cylinder.",
   source:
-    "Tegeler, Span & Wagner 1999, J. Phys. Chem. Ref. Data 28, 779, the equation NIST uses: 0.03 % in density to 300 bar. Chosen because the ideal gas is off by up to 7 % and a cubic equation by 2 to 3 %. Coefficients as a general reference library (CoolProp 8.0.0) has them, checked against printed NIST densities.",
+    "[tegeler-1999], the equation NIST uses: 0.03 % in density to 300 bar. Chosen because the ideal gas is off by up to 7 % and a cubic equation by 2 to 3 %. Coefficients as [coolprop-8.0.0] has them, checked against the [nist-argon].",
   related: ["GAS_JOINT", "GAS_METER", "TAKEOFF"],
   synonyms: ["bottle", "gas bottle", "tank", "argon", "cylinder contents"],
   example: { args: [50, 200, 0, 15, "SI"], gives: "10668.1" },
@@ -143,7 +144,7 @@ const GAS_METER = formula({
   validity:
     "reading 0 or more; float meters near atmospheric pressure. A thermal mass flow meter follows other laws.",
   assumptions: "The same float height and drag for both gases, both at the same low pressure",
-  source: "Equal float height, as in de Nevers, Fluid Mechanics for Chemical Engineers, example 5.11",
+  source: "Equal float height, as in [de-nevers], example 5.11",
   related: ["GAS_JOINT", "PURGE_TIME", "PURGE_FLOW"],
   synonyms: ["flow meter", "rotameter", "flowmeter correction", "helium"],
   example: { args: [10, "AR"], gives: "8.5138" },

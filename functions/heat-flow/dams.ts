@@ -66,8 +66,9 @@ const DAM_TEMPERATURE = formula({
   assumptions:
     "The weld is one source, uniform around the tube, of constant power while the arc is on, half of it each way. Cold k and ρ·cp, no surface loss, tube long on both sides: errs on the hot side.",
   source:
-    "Carslaw & Jaeger §2.9, constant flux; common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs",
+    "[carslaw-jaeger-1959] §2.9, constant flux; common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs",
   unconfirmed: "Compared with finite differences of the same rod, not with a weld",
+  unchecked: "No measured temperature beside a weld that goes around a tube was found",
   related: ["DAM_DISTANCE", "AMPS_MELT", "MATERIALS", "TRAVEL_TIME"],
   synonyms: ["purge plug", "bladder", "soluble paper", "heat conduction", "hot zone"],
   figure: "dams",
@@ -88,6 +89,7 @@ const DAM_DISTANCE = formula({
   source:
     "As DAM_TEMPERATURE. Common practice keeps water-soluble dams 6 in (150 mm) or more away: the larger of the two governs",
   unconfirmed: "As DAM_TEMPERATURE: compared with finite differences of the same rod, not with a weld",
+  unchecked: "No measured temperature beside a weld that goes around a tube was found",
   related: ["DAM_TEMPERATURE", "AMPS_MELT", "MATERIALS"],
   synonyms: ["purge plug", "bladder", "soluble paper", "dam placement", "how far"],
   figure: "dams",

@@ -58,7 +58,7 @@ const AMPS_MELT = formula({
   assumptions:
     "Heat uniform through the wall, k and α constant; no surface loss, no heat lost to clamps, no effect of sulfur on penetration",
   source:
-    "Rosenthal 1941 and 1946, moving line source in a plate; arc efficiency Stenbacka, Choquet & Hurtig 2012 (95 % range 0.73–0.82)",
+    "[rosenthal-1941] and [rosenthal-1946], moving line source in a plate; arc efficiency [stenbacka-2012] (95 % range 0.73–0.82)",
   unconfirmed:
     "Compared only with brackets of published practice for 316L of 1 to 3.2 mm (see SCHEDULE), not with a measured weld. Default width and voltage are estimates from common practice.",
   related: ["MELT_WIDTH", "AMPS_SECTORS", "AMPS_WALL", "START_DWELL", "TRAVEL_SUGGEST"],
@@ -110,7 +110,7 @@ const MELT_WIDTH = formula({
     "As AMPS_MELT. A width of less than one wall thickness is not a full-penetration bead: the heat is then not uniform through the wall.",
   assumptions: "As AMPS_MELT",
   source:
-    "Rosenthal 1941 and 1946, moving line source in a plate; the power of Wells 1952 agrees within 8 % for v·b/4α from 0.05 to 5",
+    "[rosenthal-1941] and [rosenthal-1946], moving line source in a plate; the power of [wells-1952] agrees within 8 % for v·b/4α from 0.05 to 5",
   unconfirmed:
     "As AMPS_MELT: not compared with a measured weld. The default voltage is an estimate from common practice.",
   related: ["AMPS_MELT", "AMPS_SECTORS", "PULSE_RATE", "TRAVEL_SUGGEST"],

@@ -75,9 +75,10 @@ const AMPS_SECTORS = formula({
   assumptions:
     "As AMPS_MELT, on a tube of uniform temperature at the start. Travel of the outside is taken at the mean diameter.",
   source:
-    "Rosenthal's line source with images around the ring, solved as a Volterra equation to 0.1 %; the heating it answers is what Kou & Le 1984 measured on small girth welds",
+    "The line source of [rosenthal-1946] with images around the ring, solved as a Volterra equation to 0.1 %; the heating it answers is what [kou-le-1984] measured on small girth welds",
   unconfirmed:
     "Compared with a finite-difference run of the same ring, not with a weld. Default width and voltage are estimates from common practice.",
+  unchecked: "No measured power by sector was found; [kou-le-1984] tells only which way it goes",
   related: ["AMPS_MELT", "START_DWELL", "OVERLAP_SUGGEST", "SCHEDULE"],
   synonyms: ["current taper", "stepped current", "amps by position", "heat buildup"],
   figure: "sectors",
@@ -132,7 +133,7 @@ const START_DWELL = formula({
   },
   validity: "As AMPS_MELT. preheat does not change it: the power of AMPS_MELT falls in the same proportion.",
   assumptions: "As AMPS_MELT, at the bead's own power from the first moment",
-  source: "Standing line source in a plate, Carslaw & Jaeger §10.4",
+  source: "Standing line source in a plate, [carslaw-jaeger-1959] §10.4",
   unconfirmed:
     "As AMPS_MELT: not compared with a measured weld. The default width is an estimate from common practice.",
   related: ["AMPS_MELT", "AMPS_SECTORS", "CYCLE_TIME"],

@@ -28,6 +28,7 @@ const MATERIALS = formula({
     "Named in the last column for every number. Other names: ASTM grades, UNS and EN numbers, from memory; a straight stainless grade stands for its low-carbon twin.",
   unconfirmed:
     '"memory" in the last column marks a number recalled from its source and not compared with a copy, "estimate" one that nothing outside confirms.',
+  unchecked: "A table of input data: each number is compared with its own source instead",
   related: ["AMPS_MELT", "AMPS_WALL", "DAM_TEMPERATURE", "PURGE_CEILING"],
   synonyms: ["alloys", "stainless", "thermal conductivity", "melting point", "material properties"],
   example: { args: [], gives: '"304L", 27.532, 5.8167, 1455, 12.94, 4.0231, 1.565, …' },

@@ -27,7 +27,7 @@ const CREW_HEADS = formula({
   validity:
     'machine above 0; #N/A if load and walk are both 0. Where times scatter, heads wait for the operator: see CREW_OUTPUT, "random".',
   assumptions: "Steady times: every joint takes the same",
-  source: "Operator–machine charts, as in Niebel, Motion and Time Study, and Groover, Work Systems",
+  source: "Operator–machine charts, as in [niebel-motion] and [groover-work]",
   related: ["CREW_OUTPUT", "CYCLE_TIME", "TAKEOFF"],
   synonyms: ["machines per operator", "staffing", "manning", "operators"],
   figure: "crew",
@@ -74,7 +74,7 @@ const CREW_OUTPUT = formula({
   assumptions:
     '"steady": every joint takes the same; "random": times of operator and machine scatter exponentially about their means',
   source:
-    "Operator–machine chart; finite-source queue as tabulated by Peck & Hazelwood 1958, by mean value analysis (Reiser & Lavenberg 1980)",
+    "Operator–machine chart; finite-source queue as tabulated by [peck-hazelwood-1958], by mean value analysis ([reiser-lavenberg-1980])",
   related: ["CREW_HEADS", "CYCLE_TIME", "TAKEOFF"],
   synonyms: ["welds per day", "joints per shift", "productivity", "throughput", "man-hours"],
   figure: "crew",

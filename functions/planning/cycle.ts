@@ -75,6 +75,7 @@ const CYCLE_PHASES = formula({
   validity: "Times 0 or more; a phase of 0 s keeps its row",
   assumptions: ASSUMPTIONS,
   source: SOURCE,
+  unchecked: "Sums of times: the check is their arithmetic worked out by hand",
   related: ["CYCLE_TIME", "TRAVEL_TIME", "START_DWELL", "OVERLAP_SUGGEST"],
   synonyms: ["weld sequence", "timeline", "downslope", "postflow", "preflow"],
   figure: "cycle",

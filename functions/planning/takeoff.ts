@@ -98,6 +98,7 @@ const TAKEOFF_OF_JOINTS = formula({
   source:
     "Sum over the joints; 30 s and 15 s of gas and a downslope of three bead widths are common practice",
   unconfirmed: "Suggested speed, dwell and bead width are estimates, as TRAVEL_SUGGEST and START_DWELL say",
+  unchecked: "Sums over joints: the check is their arithmetic worked out by hand",
   related: ["CYCLE_TIME", "GAS_JOINT", "GAS_CYLINDER", "CREW_OUTPUT", "TRAVEL_SUGGEST"],
   synonyms: ["estimate", "joint list", "weld count", "man-hours", "bill of materials", "quantity survey"],
   figure: "cycle",

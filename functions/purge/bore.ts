@@ -19,9 +19,9 @@ const DISCHARGE = {
   omitted: `${plainNumber(SHARP_EDGE_DISCHARGE)} (sharp edge)`,
 };
 const VENT_LIMIT = toldInBoth(GREATEST_VENT_PRESSURE, BORE_PRESSURE);
-const REYNOLDS_SOURCE = "Reynolds; ρ and μ are NIST values, μ of helium a handbook value";
-const ORIFICE_SOURCE = "Orifice equation of ISO 5167 and textbooks, without the velocity of approach";
-const FROM_MEMORY = "μ of nitrogen and helium are from memory";
+const REYNOLDS_SOURCE =
+  "Reynolds; ρ and μ by [tegeler-1999], [lemmon-jacobsen-2004] and the equations of [coolprop-8.0.0]";
+const ORIFICE_SOURCE = "Orifice equation of [iso-5167-2] and textbooks, without the velocity of approach";
 
 const PURGE_REYNOLDS = formula({
   id: "PURGE_REYNOLDS",
@@ -39,7 +39,6 @@ const PURGE_REYNOLDS = formula({
   validity: `Under about ${plainNumber(LAMINAR_LIMIT)} the gas runs smoothly and pushes the air ahead of it; above 2300 it mixes.`,
   assumptions: "A round bore",
   source: REYNOLDS_SOURCE,
-  unconfirmed: FROM_MEMORY,
   related: ["PURGE_LAMINAR", "PURGE_CHANGES", "PURGE_FLOW"],
   synonyms: ["laminar flow", "turbulence", "mixing"],
   example: { args: [47.5, 10, "AR", "SI"], gives: "332.826" },
@@ -61,7 +60,6 @@ const PURGE_LAMINAR = formula({
   validity: "A jet from the inlet hose can stir a bore that this calls smooth.",
   assumptions: "A round bore",
   source: REYNOLDS_SOURCE,
-  unconfirmed: FROM_MEMORY,
   related: ["PURGE_REYNOLDS", "PURGE_FLOW", "PURGE_TIME"],
   synonyms: ["laminar flow", "turbulence", "cfh", "flow rate"],
   example: { args: [47.5, "AR", "SI"], gives: "60.091" },
@@ -141,6 +139,7 @@ const PURGE_CEILING = formula({
   source: "Young–Laplace for a half-cylinder; σ and its source in MATERIALS",
   unconfirmed:
     "No measured blow-out confirms it. σ of some metals is from memory or an estimate; MATERIALS marks them.",
+  unchecked: "No measured blow-out pressure was found",
   related: ["PURGE_PRESSURE", "PURGE_VENT", "MATERIALS"],
   synonyms: ["blow-out", "weld pool", "root concavity", "suck-back", "back pressure"],
   figure: "puddle",

@@ -35,7 +35,7 @@ const SWEEP_WHERE = {
   k: "index of the sum",
 };
 const CELLS_ALLOWED = `cells 1 to ${plainNumber(MOST_CELLS)}`;
-const SOURCE = "Sweep-through dilution of NFPA 69 for one cell; tanks in series for more";
+const SOURCE = "Sweep-through dilution of [nfpa-69] for one cell; tanks in series for more";
 
 const PURGE_VOLUME = formula({
   id: "PURGE_VOLUME",
@@ -47,6 +47,7 @@ const PURGE_VOLUME = formula({
   validity: "bore and length above 0; add hoses and fittings",
   assumptions: "A round bore",
   source: "Geometry",
+  unchecked: "Geometry alone: the check is its arithmetic worked out by hand",
   related: ["PURGE_TIME", "PURGE_FLOW", "PURGE_CHANGES"],
   synonyms: ["bore volume", "pipe volume", "backing gas"],
   example: { args: [47.498, 6096, "SI"], gives: "10.801535" },

@@ -21,8 +21,7 @@ const PIPE_OD = formula({
   gives: printed(LENGTH),
   equation: AS_PRINTED,
   validity: `${NPS_ALLOWED}; #N/A for other sizes. Pipe, not tube: NPS 2 is 2.375 in outside. B36.10M prints 273.0 and 323.8 mm for NPS 10 and 12.`,
-  source:
-    "ASME B36.19M and B36.10M; millimeters compared with a general open reference library (fluids 1.3.1)",
+  source: "[asme-b36.19m] and [asme-b36.10m]; millimeters compared with [fluids-1.3.1]",
   unconfirmed: FROM_MEMORY,
   related: ["PIPE_WALL", "ACCEPT_LIMITS", "SCHEDULE"],
   synonyms: ["NPS", "nominal pipe size", "NB", "pipe chart"],
@@ -40,8 +39,7 @@ const PIPE_WALL = formula({
   gives: printed(LENGTH),
   equation: AS_PRINTED,
   validity: `${NPS_ALLOWED}; #N/A if the standard has no such wall. 40 and 40S differ at NPS 12, 80 and 80S from NPS 10 up. Mill tolerance, commonly 12.5 %, is not included.`,
-  source:
-    "ASME B36.19M (with S) and B36.10M (without); millimeters compared with a general open reference library (fluids 1.3.1)",
+  source: "[asme-b36.19m] (with S) and [asme-b36.10m] (without); millimeters compared with [fluids-1.3.1]",
   unconfirmed: FROM_MEMORY,
   related: ["PIPE_OD", "ACCEPT_LIMITS", "SCHEDULE"],
   synonyms: ["pipe schedule", "wall thickness", "Sch 10S", "pipe chart"],
@@ -68,7 +66,7 @@ const ACCEPT_LIMITS = formula({
   ],
   where: { t: "nominal wall (wall)", misalignment: "of the two surfaces on the outside" },
   validity: `Wall less than half of od. Inside misalignment is 15 % of wall for every size. Inside and outside concavity together may not thin the wall below its minimum. A tube within ${SIZES_TAKEN} counts as that size. The edition of the contract governs.`,
-  source: "ASME BPE-2012 Table MJ-8.4-1",
+  source: "[asme-bpe-2012], Table MJ-8.4-1",
   related: ["PIPE_OD", "PIPE_WALL", "SCHEDULE"],
   synonyms: ["acceptance criteria", "sanitary weld", "hi-lo", "mismatch", "suck-back", "reinforcement"],
   example: { args: [50.8, 1.65, "SI"], gives: "0.165, 0.165, 0.2475" },

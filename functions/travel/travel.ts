@@ -22,6 +22,7 @@ const TRAVEL_SPEED = formula({
   },
   validity: "od and rpm above 0",
   source: "Geometry",
+  unchecked: "Geometry alone: the check is its arithmetic worked out by hand",
   related: ["TRAVEL_RPM", "TRAVEL_TIME", "TRAVEL_SUGGEST"],
   synonyms: ["ipm", "inches per minute", "travel speed", "welding speed"],
   example: { args: [1, 1.6], gives: "5.0265" },
@@ -41,6 +42,7 @@ const TRAVEL_RPM = formula({
   },
   validity: "od and speed above 0",
   source: "Geometry",
+  unchecked: "Geometry alone: the check is its arithmetic worked out by hand",
   related: ["TRAVEL_SPEED", "TRAVEL_TIME", "TRAVEL_SUGGEST"],
   synonyms: ["rotation speed", "revolutions per minute", "turns per minute", "ipm to rpm"],
   example: { args: [50.8, 127, "SI"], gives: "0.795775" },
@@ -61,6 +63,7 @@ const TRAVEL_TIME = formula({
   },
   validity: "od and speed above 0, overlap 0 or more",
   source: "Geometry",
+  unchecked: "Geometry alone: the check is its arithmetic worked out by hand",
   related: ["TRAVEL_SPEED", "OVERLAP_SUGGEST", "CYCLE_TIME"],
   synonyms: ["rotation time", "weld time", "lap time"],
   figure: "overlap",
@@ -82,7 +85,7 @@ const TRAVEL_SUGGEST = formula({
   validity: "A starting value for full-penetration single passes",
   assumptions: "As AMPS_MELT: heat uniform through the wall, α constant",
   source:
-    "Dimensionless speed of Rosenthal's plate; the target 0.4 and the default width are common practice",
+    "Dimensionless speed of the plate of [rosenthal-1946]; the target 0.4 and the default width are common practice",
   unconfirmed:
     "The level 0.4 and the default width are estimates from common practice; no published table confirms the width",
   related: ["AMPS_MELT", "MELT_WIDTH", "TRAVEL_RPM", "SCHEDULE"],

@@ -6,8 +6,8 @@ import { CURRENT, ENERGY, FREQUENCY, HEAT_INPUT, LENGTH, SHARE, si, SPEED, TIME,
 import { amount, Refusal, rule } from "../refusal";
 
 /**
- * Heat input of a steady arc, J/m: V·A/v × efficiency. With efficiency 1 it is ASME IX QW-409.1(a); with the thermal
- * efficiency of the process (0.6 for TIG) the heat input of EN 1011-1 and ISO/TR 17671-1.
+ * Heat input of a steady arc, J/m: V·A/v × efficiency. With efficiency 1 it is [asme-ix-2010], QW-409.1(a); with the
+ * thermal efficiency of the process (0.6 for TIG) the heat input of [en-1011-1] and [iso-tr-17671-1].
  */
 export function heatInput(volts: Voltage, amps: Current, speed: Speed, efficiency: Share): HeatInput {
   const power = above0("volts", volts, VOLTAGE) * above0("amps", amps, CURRENT);
@@ -43,7 +43,7 @@ export function pulsedHeatInput(
   );
 }
 
-/** Heat input from metered arc energy, J/m: energy over bead length × efficiency. ASME IX QW-409.1(c). */
+/** Heat input from metered arc energy, J/m: energy over bead length × efficiency. [asme-ix-2010], QW-409.1(c). */
 export function meteredHeatInput(joules: Energy, length: Length, efficiency: Share): HeatInput {
   return si(
     (above0("joules", joules, ENERGY) / above0("length", length, LENGTH)) *

@@ -55,7 +55,7 @@ function size(inches: number, millimetres: number, least: number, most: number):
   return { diameter: { US: si(inches * 0.0254, LENGTH), SI: si(millimetres / 1000, LENGTH) }, least, most };
 }
 
-/** Current ranges for direct current, electrode negative, in argon: AWS A5.12 (from memory). */
+/** Current ranges for direct current, electrode negative, in argon: [aws-a5.12] (from memory). */
 const SIZES = [
   size(0.02, 0.5, 5, 20),
   size(0.04, 1.0, 15, 80),

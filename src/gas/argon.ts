@@ -1,8 +1,7 @@
 /**
- * Density of argon as a real gas: the reference equation of Tegeler, Span & Wagner, J. Phys. Chem. Ref. Data 28
- * (1999) 779, which NIST uses. Its authors give 0.03 % in density for 235 to 520 K and up to 30 MPa; the ideal gas
- * is off by up to 7 % there, a two-constant cubic equation by 2 to 3 %. Coefficients as a general reference library
- * (CoolProp 8.0.0) has them.
+ * Density of argon as a real gas: the reference equation of [tegeler-1999], which NIST uses. Its authors give 0.03 %
+ * in density for 235 to 520 K and up to 30 MPa; the ideal gas is off by up to 7 % there, a two-constant cubic equation
+ * by 2 to 3 %. Coefficients as a general reference library ([coolprop-8.0.0]) has them.
  */
 
 import { rootBetween } from "../numerics/root";

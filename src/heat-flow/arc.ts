@@ -8,7 +8,7 @@ import { amount, Refusal, rule } from "../refusal";
 
 /**
  * Fraction of the arc's power that reaches the tube. Mean of the published values for TIG, electrode negative, 95 % range
- * 0.73–0.82 (Stenbacka, Choquet & Hurtig, IIW XII-2070-12, 2012). Not the 0.6 of EN 1011-1, which is a code factor.
+ * 0.73–0.82 ([stenbacka-2012]). Not the 0.6 of [en-1011-1], which is a code factor.
  */
 export const ARC_EFFICIENCY = si(0.78, SHARE);
 

@@ -104,8 +104,8 @@ function peakRise(source: Source, x: number): number {
 }
 
 /**
- * Constant flux into a half-space, Carslaw & Jaeger §2.9, half the power each way: q·√(κt)/(A·k)·ierfc(x/2√κt), at a
- * time told in heating times.
+ * Constant flux into a half-space, [carslaw-jaeger-1959] §2.9, half the power each way: q·√(κt)/(A·k)·ierfc(x/2√κt),
+ * at a time told in heating times.
  */
 function riseAt({ gradient, diffusivity, seconds }: Source, x: number, time: number): number {
   const depth = Math.sqrt(diffusivity * seconds * time);

@@ -1,6 +1,7 @@
 /**
  * Rosenthal's moving line source in a plate: heat uniform through the wall, constant properties, no surface loss. The
- * rise is q/(2πkh)·exp(−λξ)·K₀(λr) with λ = v/2α, ξ ahead of the arc and r from it (Rosenthal 1941, 1946).
+ * rise is q/(2πkh)·exp(−λξ)·K₀(λr) with λ = v/2α, ξ ahead of the arc and r from it ([rosenthal-1941],
+ * [rosenthal-1946]).
  */
 
 import { above0 } from "../limits";

@@ -21,7 +21,7 @@ export function scaledBesselK(x: number): ScaledBessel {
   return x <= SERIES_UP_TO ? bySeries(x) : byIntegral(x);
 }
 
-/** Power series, Abramowitz & Stegun 9.6.10–9.6.13, with K₁ from the Wronskian I₀K₁ + I₁K₀ = 1/x (9.6.15). */
+/** Power series, [abramowitz-stegun-1964] 9.6.10–9.6.13, with K₁ from the Wronskian I₀K₁ + I₁K₀ = 1/x (9.6.15). */
 function bySeries(x: number): ScaledBessel {
   const square = (x * x) / 4;
   const log = -(Math.log(x / 2) + EULER_GAMMA);
@@ -44,8 +44,8 @@ function bySeries(x: number): ScaledBessel {
 }
 
 /**
- * K_ν(x) = ∫₀^∞ exp(−x·cosh t)·cosh νt dt (Abramowitz & Stegun 9.6.24) by the trapezoidal rule, which converges
- * geometrically on an even analytic integrand that dies out (Trefethen & Weideman 2014).
+ * K_ν(x) = ∫₀^∞ exp(−x·cosh t)·cosh νt dt ([abramowitz-stegun-1964] 9.6.24) by the trapezoidal rule, which converges
+ * geometrically on an even analytic integrand that dies out ([trefethen-weideman-2014]).
  */
 function byIntegral(x: number): ScaledBessel {
   const step = Math.min(WIDEST_STEP, BELL_STEP / Math.sqrt(x));

@@ -27,7 +27,7 @@ export function ierfc(z: number): number {
   return scaledErrorFunctions(z).ierfc * Math.exp(-z * z);
 }
 
-/** erf(z) = 2/√π·e^(−z²)·Σ 2ⁿz^(2n+1)/(1·3·…·(2n+1)): Abramowitz & Stegun 7.1.6, all terms positive. */
+/** erf(z) = 2/√π·e^(−z²)·Σ 2ⁿz^(2n+1)/(1·3·…·(2n+1)): [abramowitz-stegun-1964] 7.1.6, all terms positive. */
 function bySeries(z: number): ScaledErrorFunctions {
   let term = z;
   let sum = z;
@@ -40,7 +40,7 @@ function bySeries(z: number): ScaledErrorFunctions {
 }
 
 /**
- * Repeated integrals obey 2n·iⁿ = iⁿ⁻² − 2z·iⁿ⁻¹ (Abramowitz & Stegun 7.2.5): run from far down, their ratios
+ * Repeated integrals obey 2n·iⁿ = iⁿ⁻² − 2z·iⁿ⁻¹ ([abramowitz-stegun-1964] 7.2.5): run from far down, their ratios
  * rₙ = iⁿ/iⁿ⁻¹ = 1/(2z + 2(n + 1)·rₙ₊₁) settle, and i⁻¹ = 2/√π·e^(−z²) is known.
  */
 function byFraction(z: number): ScaledErrorFunctions {

@@ -9,7 +9,7 @@ const SHORTEST_FRACTION = 8;
 /** e^x·E₁(x) for x > 0, within 1e-14 of the value. */
 export function scaledE1(x: number): number {
   if (x <= SERIES_UP_TO) return Math.exp(x) * (entire(x) - Math.log(x) - EULER_GAMMA);
-  // Abramowitz & Stegun 5.1.22 in its contracted form, from the far end. Its error falls as exp(−4√(depth·x)).
+  // [abramowitz-stegun-1964] 5.1.22 in its contracted form, from the far end. Its error falls as exp(−4√(depth·x)).
   const depth = Math.ceil(DEPTH_TIMES_X / x) + SHORTEST_FRACTION;
   let denominator = x + 2 * depth + 1;
   for (let n = depth; n > 0; n -= 1) denominator = x + 2 * n - 1 - (n * n) / denominator;
@@ -30,7 +30,7 @@ export function decayIntegral(c: number, from: number, to: number): number {
   return e1(c / to) - e1(c / from);
 }
 
-/** ∫₀ˣ (1 − e^−s)/s ds = E₁(x) + ln x + γ for small x: Abramowitz & Stegun 5.1.11. */
+/** ∫₀ˣ (1 − e^−s)/s ds = E₁(x) + ln x + γ for small x: [abramowitz-stegun-1964] 5.1.11. */
 function entire(x: number): number {
   let term = 1;
   let sum = 0;

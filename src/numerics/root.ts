@@ -1,12 +1,13 @@
 /** Roots of functions of one unknown. */
 
 const MOST_STEPS = 200;
-/** Where a step no longer moves the root that a cell can show. */
+/** Width of a bracket that no cell can show, relative above 1 and absolute below. */
 const CLOSE = 1e-14;
 
 /**
- * The root of a monotonic function between two places where its sign differs: false position whose idle end is
- * weakened as Anderson & Björck (1973) do, halved whenever that is slow.
+ * The root of a monotonic function between two places where its sign differs: false position whose retained end is
+ * weakened as in [anderson-bjorck-1973]. Every fourth step halves the bracket instead, which bounds the number of steps
+ * where false position alone would creep.
  */
 export function rootBetween(f: (x: number) => number, from: number, to: number): number {
   let [a, b] = [from, to];
@@ -15,11 +16,11 @@ export function rootBetween(f: (x: number) => number, from: number, to: number):
   for (let step = 0; step < MOST_STEPS && fb !== 0; step += 1) {
     const width = Math.abs(b - a);
     if (width <= CLOSE * Math.max(1, Math.abs(b))) break;
-    const slow = step % 4 === 3;
-    const x = slow ? (a + b) / 2 : b - (fb * (b - a)) / (fb - fa);
+    const halve = step % 4 === 3;
+    const x = halve ? (a + b) / 2 : b - (fb * (b - a)) / (fb - fa);
     const fx = f(x);
     if (fx < 0 !== fb < 0) [a, fa] = [b, fb];
-    else fa *= slow ? 1 : weakening(fx, fb);
+    else fa *= halve ? 1 : weakening(fx, fb);
     [b, fb] = [x, fx];
   }
   return b;

@@ -61,7 +61,7 @@ function steadyRate(heads: number, { load, machine, walk }: Work): number {
 
 /**
  * Joints per second when times scatter exponentially: the finite-source queue M/M/1//heads, mean service load + walk,
- * mean run machine. Mean value analysis (Reiser & Lavenberg 1980) adds one head at a time: a head that calls finds
+ * mean run machine. Mean value analysis ([reiser-lavenberg-1980]) adds one head at a time: a head that calls finds
  * the queue of a shop with one head fewer. All terms are positive and bounded, so nothing cancels or overflows.
  */
 function randomRate(heads: number, { load, machine, walk }: Work): number {

@@ -14,7 +14,7 @@ export const SHARP_EDGE_DISCHARGE = si(0.61, SHARE);
 
 /**
  * Highest bore pressure that the vent equation is offered for, Pa. At 2.5 % of an atmosphere the expansion of the
- * gas changes the flow by about half a per cent (ISO 5167-2), less than the discharge coefficient is known to.
+ * gas changes the flow by about half a per cent ([iso-5167-2]), less than the discharge coefficient is known to.
  */
 export const GREATEST_VENT_PRESSURE = si(2500, BORE_PRESSURE);
 

@@ -12,7 +12,7 @@ const DAY_NUMBERS = [36_000, 110_000] as const;
 const WRITTEN_DATE =
   /JAN|FEB|MAR|APR|MAY|JUN|JUL|AUG|SEP|OCT|NOV|DEC|^\d+\/\d+\/\d+$|^\d+\.\d+\.\d+$|^\d{4}-\d+-\d+/;
 
-/** DN of the metric designation beside each NPS, ASME B36.10M. */
+/** DN of the metric designation beside each NPS, [asme-b36.10m]. */
 const NPS_OF_DN: Readonly<Record<string, string>> = {
   "6": "1/8",
   "8": "1/4",

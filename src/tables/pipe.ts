@@ -1,6 +1,6 @@
 /**
- * Pipe by nominal size: ASME B36.19M (schedules with an S) and B36.10M (without), NPS 1/8 to 12. Both standards print
- * an inch and a millimetre column; the inch one is the origin, the millimetres are rounded from it.
+ * Pipe by nominal size: [asme-b36.19m] (schedules with an S) and [asme-b36.10m] (without), NPS 1/8 to 12. Both
+ * standards print an inch and a millimetre column; the inch one is the origin, the millimetres are rounded from it.
  */
 
 import type { Length, Units } from "../quantity";

@@ -5,7 +5,7 @@ import type { Count, Oxygen } from "../quantity";
 import { COUNT, OXYGEN, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
-/** AWS D18.2: oxygen in the argon backing of samples 1 to 10, ppm. */
+/** [aws-d18.2]: oxygen in the argon backing of samples 1 to 10, ppm. */
 const SAMPLES = [10, 25, 50, 100, 200, 500, 1000, 5000, 12_500, 25_000] as const;
 /** The last level that a sample shows, ppm. */
 export const MOST_SAMPLED = si(SAMPLES[9], OXYGEN);

@@ -52,7 +52,8 @@ describe(
   evidence(
     "AMPS_MELT MELT_WIDTH START_DWELL",
     REFERENCE_LIBRARY,
-    "K₀, K₁ and E₁ of a general reference library (mpmath 1.3.0), 316L of 1.651 mm",
+    "mpmath-1.3.0",
+    "K₀, K₁ and E₁, 316L of 1.651 mm",
   ),
   () => {
     // v·b/4α = 0.4: x√(1 − (K₀/K₁)²) = 0.4 at x = 0.478435251, q = 4πkhθ/2.499311211, E₁(0.048377105) = 2.499311211.

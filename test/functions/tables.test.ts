@@ -8,7 +8,7 @@ import { BY_HAND, MEMORY, evidence } from "../evidence";
 const MM = 25.4;
 
 describe("a size is read as people type it", () => {
-  describe(evidence("PIPE_OD", MEMORY, "ASME B36.10M, outside diameters in inches"), () => {
+  describe(evidence("PIPE_OD", MEMORY, "asme-b36.10m", "outside diameters in inches"), () => {
     test.each([
       [
         1.9,
@@ -34,7 +34,7 @@ describe("a size is read as people type it", () => {
     });
   });
 
-  describe(evidence("PIPE_WALL", MEMORY, "walls of NPS 1-1/2 in inches"), () => {
+  describe(evidence("PIPE_WALL", MEMORY, "asme-b36.19m", "walls of NPS 1-1/2 in inches"), () => {
     test.each([
       [0.145, ["40S", "40s", " 40 S ", "sch 40S", "Sch. 40s", "SCHEDULE 40S", "sch40", 40, "40", "SCH 40"]],
       [0.109, ["10S", "10s", 10, "schedule 10"]],

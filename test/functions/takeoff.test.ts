@@ -24,62 +24,55 @@ function remark(line: unknown[], units?: string): unknown {
   return lines[1]?.[4];
 }
 
-describe(
-  evidence(
-    "TAKEOFF",
-    BY_HAND,
-    "two lines and their sums; the dwell by a general reference library (mpmath 1.3.0)",
-  ),
-  () => {
-    // Handling 300 s, torch 10 L/min, bore 5 L/min from 60 s before, overlap 36°.
-    // The dwell alone comes from that library: x√(1 − (K₀/K₁)²) = 0.4 at x = 0.478435251,
-    // 4πkhθ/q = 2·exp(x·K₀/K₁)·K₀ = 2.499311211 = E₁(0.048377105), so t = b²/(16α·0.048377105) = 1.291933459·b²/α.
-    const { lines, sums } = takeoff(
-      [
-        [8, 50.8, 1.651, "316L"],
-        [25, 25.4, 2.1, 2205],
-      ],
-      300,
-      10,
-      5,
-      60,
-      36,
-      "SI",
-    );
+describe(evidence("TAKEOFF", BY_HAND, "two lines and their sums; the dwell by [mpmath-1.3.0]"), () => {
+  // Handling 300 s, torch 10 L/min, bore 5 L/min from 60 s before, overlap 36°.
+  // The dwell alone comes from that library: x√(1 − (K₀/K₁)²) = 0.4 at x = 0.478435251,
+  // 4πkhθ/q = 2·exp(x·K₀/K₁)·K₀ = 2.499311211 = E₁(0.048377105), so t = b²/(16α·0.048377105) = 1.291933459·b²/α.
+  const { lines, sums } = takeoff(
+    [
+      [8, 50.8, 1.651, "316L"],
+      [25, 25.4, 2.1, 2205],
+    ],
+    300,
+    10,
+    5,
+    60,
+    36,
+    "SI",
+  );
 
-    test("8 joints of 50.8 × 1.651 mm, 316L", () => {
-      // b = 1 + 2·1.651 = 4.302 mm; v = 1.6·5.848/4.302 = 2.17498838 mm/s = 130.499303 mm/min.
-      // dwell 1.291933459·4.302²/5.848 = 4.08859; turn 1.1·π·50.8/v = 80.71409; downslope 3·4.302/v = 5.93382 s.
-      // machine 30 + 4.08859 + 80.71409 + 5.93382 + 15 = 135.73650 s; 8·435.73650/3600 = 0.96830333 h.
-      // gas 10·135.73650/60 + 5·195.73650/60 = 22.622750 + 16.311375 = 38.934125 L; ·8 = 311.47300 L.
-      const [speed, machine, hours, gas, said] = lines[0] ?? [];
-      expectPrinted(speed as number, "130.499303");
-      expectPrinted(machine as number, "135.73650");
-      expectPrinted(hours as number, "0.96830333");
-      expectPrinted(gas as number, "311.47300");
-      expect(said).toBe("");
-    });
+  test("8 joints of 50.8 × 1.651 mm, 316L", () => {
+    // b = 1 + 2·1.651 = 4.302 mm; v = 1.6·5.848/4.302 = 2.17498838 mm/s = 130.499303 mm/min.
+    // dwell 1.291933459·4.302²/5.848 = 4.08859; turn 1.1·π·50.8/v = 80.71409; downslope 3·4.302/v = 5.93382 s.
+    // machine 30 + 4.08859 + 80.71409 + 5.93382 + 15 = 135.73650 s; 8·435.73650/3600 = 0.96830333 h.
+    // gas 10·135.73650/60 + 5·195.73650/60 = 22.622750 + 16.311375 = 38.934125 L; ·8 = 311.47300 L.
+    const [speed, machine, hours, gas, said] = lines[0] ?? [];
+    expectPrinted(speed as number, "130.499303");
+    expectPrinted(machine as number, "135.73650");
+    expectPrinted(hours as number, "0.96830333");
+    expectPrinted(gas as number, "311.47300");
+    expect(said).toBe("");
+  });
 
-    test("25 joints of 25.4 × 2.1 mm, 2205 as a cell's number", () => {
-      // b = 5.2 mm; v = 1.6·5.933/5.2 = 1.82553846 mm/s; dwell 1.291933459·5.2²/5.933 = 5.88806;
-      // turn 1.1·π·25.4/v = 48.08231; downslope 15.6/v = 8.54542; machine 107.51579 s; 25·407.51579/3600 = 2.8299708 h.
-      // gas 10·107.51579/60 + 5·167.51579/60 = 17.919299 + 13.959649 = 31.878948 L; ·25 = 796.97371 L.
-      const [speed, machine, hours, gas, said] = lines[1] ?? [];
-      expectPrinted(speed as number, "109.53231");
-      expectPrinted(machine as number, "107.51579");
-      expectPrinted(hours as number, "2.8299708");
-      expectPrinted(gas as number, "796.97371");
-      expect(said).toBe("");
-    });
+  test("25 joints of 25.4 × 2.1 mm, 2205 as a cell's number", () => {
+    // b = 5.2 mm; v = 1.6·5.933/5.2 = 1.82553846 mm/s; dwell 1.291933459·5.2²/5.933 = 5.88806;
+    // turn 1.1·π·25.4/v = 48.08231; downslope 15.6/v = 8.54542; machine 107.51579 s; 25·407.51579/3600 = 2.8299708 h.
+    // gas 10·107.51579/60 + 5·167.51579/60 = 17.919299 + 13.959649 = 31.878948 L; ·25 = 796.97371 L.
+    const [speed, machine, hours, gas, said] = lines[1] ?? [];
+    expectPrinted(speed as number, "109.53231");
+    expectPrinted(machine as number, "107.51579");
+    expectPrinted(hours as number, "2.8299708");
+    expectPrinted(gas as number, "796.97371");
+    expect(said).toBe("");
+  });
 
-    test("the sums: 0.9683033 + 2.8299708 h, 311.47300 + 796.97371 L", () => {
-      expect(sums.slice(0, 2)).toEqual(["", ""]);
-      expectPrinted(sums[2] as number, "3.798274");
-      expectPrinted(sums[3] as number, "1108.4467");
-      expect(sums[4]).toBe("all lines counted");
-    });
-  },
-);
+  test("the sums: 0.9683033 + 2.8299708 h, 311.47300 + 796.97371 L", () => {
+    expect(sums.slice(0, 2)).toEqual(["", ""]);
+    expectPrinted(sums[2] as number, "3.798274");
+    expectPrinted(sums[3] as number, "1108.4467");
+    expect(sums[4]).toBe("all lines counted");
+  });
+});
 
 describe("a list as people have it", () => {
   test("a header keeps its row and says so; it is no line left out", () => {

@@ -1,37 +1,33 @@
 /** One operator, several machines: published charts and queue tables. */
 
 import { expectPrinted, number } from "../bead";
-import { BY_HAND, MEMORY, PUBLISHED, evidence } from "../evidence";
+import { BY_HAND, MEMORY, PUBLISHED, WEB_PAGE, evidence } from "../evidence";
 
 const MINUTE = 60;
 
-describe(
-  evidence("CREW_HEADS", PUBLISHED, "exercises of an industrial engineering course, operator and machines"),
-  () => {
-    test.each([
-      [2, 15, 0.5, 6],
-      [1.5, 8, 0.3, 5],
-      [3, 12, 1, 3],
-    ])("load %d, machine %d, walk %d: %d", (load, machine, walk, heads) => {
-      expect(number("CREW_HEADS", load * MINUTE, machine * MINUTE, walk * MINUTE)).toBe(heads);
-    });
-  },
-);
+describe(evidence("CREW_HEADS", WEB_PAGE, "operator-machine-page", "three exercises"), () => {
+  test.each([
+    [2, 15, 0.5, 6],
+    [1.5, 8, 0.3, 5],
+    [3, 12, 1, 3],
+  ])("load %d, machine %d, walk %d: %d", (load, machine, walk, heads) => {
+    expect(number("CREW_HEADS", load * MINUTE, machine * MINUTE, walk * MINUTE)).toBe(heads);
+  });
+});
 
 describe("machine 1.90 min, service 0.35, walk 0.15", () => {
   const perHour = (machines: number): number =>
     number("CREW_OUTPUT", machines, 0.35 * MINUTE, 1.9 * MINUTE, 1, 1, "steady", 0.15 * MINUTE);
-  describe(evidence("CREW_HEADS", PUBLISHED, "Groover, Work Systems, operator–machine problem"), () => {
-    test("4.5 machines: four keep the operator busy", () => {
-      expect(number("CREW_HEADS", 0.35 * MINUTE, 1.9 * MINUTE, 0.15 * MINUTE)).toBe(4);
-    });
-  });
   describe(
-    evidence(
-      "CREW_OUTPUT",
-      BY_HAND,
-      "figures of Groover, Work Systems, operator–machine problem: cost a piece and idle time",
-    ),
+    evidence("CREW_HEADS", BY_HAND, "(1.90 + 0.35)/(0.35 + 0.15), figures of a problem of [groover-work]"),
+    () => {
+      test("4.5 machines: four keep the operator busy", () => {
+        expect(number("CREW_HEADS", 0.35 * MINUTE, 1.9 * MINUTE, 0.15 * MINUTE)).toBe(4);
+      });
+    },
+  );
+  describe(
+    evidence("CREW_OUTPUT", BY_HAND, "figures of a problem of [groover-work]: cost a piece and idle time"),
     () => {
       // $12/h for the worker and $18/h a machine, two pieces a cycle.
       test.each([
@@ -62,34 +58,31 @@ describe("one operator, random stops", () => {
   /** A machine that stops waits when the operator is busy with the others. */
   const delay = (machines: number, factor: number): number => rate(machines - 1, factor) * factor;
 
-  describe(
-    evidence("CREW_OUTPUT", PUBLISHED, "Peck & Hazelwood, Finite Queuing Tables (1958), one operator"),
-    () => {
-      test.each([
-        [5, 0.012, "0.048", "0.999"],
-        [5, 0.025, "0.100", "0.997"],
-        [5, 0.05, "0.198", "0.989"],
-        [5, 0.06, "0.237", "0.983"],
-        [5, 0.07, "0.275", "0.977"],
-        [5, 0.08, "0.313", "0.969"],
-        [5, 0.09, "0.350", "0.960"],
-        [5, 0.1, "0.386", "0.950"],
-        [4, 0.05, "0.149", "0.992"],
-        [6, 0.05, "0.247", "0.985"],
-        // N 7: the table prints D .296, the exact 0.2955 rounds to it.
-        [7, 0.05, "0.296", "0.981"],
-      ])("N %d, X %d: D %s, F %s", (machines, factor, waits, runs) => {
-        expectPrinted(delay(machines, factor), waits);
-        expectPrinted(efficiency(machines, factor), runs);
-      });
+  describe(evidence("CREW_OUTPUT", PUBLISHED, "peck-hazelwood-1958", "one operator"), () => {
+    test.each([
+      [5, 0.012, "0.048", "0.999"],
+      [5, 0.025, "0.100", "0.997"],
+      [5, 0.05, "0.198", "0.989"],
+      [5, 0.06, "0.237", "0.983"],
+      [5, 0.07, "0.275", "0.977"],
+      [5, 0.08, "0.313", "0.969"],
+      [5, 0.09, "0.350", "0.960"],
+      [5, 0.1, "0.386", "0.950"],
+      [4, 0.05, "0.149", "0.992"],
+      [6, 0.05, "0.247", "0.985"],
+      // N 7: the table prints D .296, the exact 0.2955 rounds to it.
+      [7, 0.05, "0.296", "0.981"],
+    ])("N %d, X %d: D %s, F %s", (machines, factor, waits, runs) => {
+      expectPrinted(delay(machines, factor), waits);
+      expectPrinted(efficiency(machines, factor), runs);
+    });
 
-      test("N 20, X .10 (45 min run, 5 min service): F .500 with one operator", () => {
-        expectPrinted(efficiency(20, 0.1), "0.500");
-      });
-    },
-  );
+    test("N 20, X .10 (45 min run, 5 min service): F .500 with one operator", () => {
+      expectPrinted(efficiency(20, 0.1), "0.500");
+    });
+  });
 
-  describe(evidence("CREW_OUTPUT", MEMORY, "Heizer & Render, example of five printers"), () => {
+  describe(evidence("CREW_OUTPUT", MEMORY, "heizer-render", "example of five printers"), () => {
     test("five printers, run 20 h, service 2 h: 4.36 of them run", () => {
       const perHour = number("CREW_OUTPUT", 5, 2 * 3600, 20 * 3600, 1, 1, "random");
       expectPrinted(perHour * 20, "4.36");
@@ -117,7 +110,7 @@ describe(
   evidence(
     "CREW_OUTPUT",
     BY_HAND,
-    "the queue of Peck & Hazelwood for exponential service; steady times above Ashcroft 1950",
+    "the queue of [peck-hazelwood-1958] for exponential service; steady times above [ashcroft-1950]",
   ),
   () => {
     // Running machines by either, recomputed.

@@ -4,13 +4,14 @@ import { scaledBesselK } from "../../src/numerics/bessel";
 import { erfc, ierfc } from "../../src/numerics/error-function";
 import { e1 } from "../../src/numerics/exponential-integral";
 import { expectPrinted } from "../bead";
-import { MEMORY, evidence } from "../evidence";
+import { INPUT_DATA, evidence } from "../evidence";
 
 describe(
   evidence(
     "AMPS_MELT MELT_WIDTH START_DWELL AMPS_SECTORS",
-    MEMORY,
-    "Abramowitz & Stegun, table 9.8: K₀ and K₁ that the equation is written in",
+    INPUT_DATA,
+    "abramowitz-stegun-1964",
+    "table 9.8: K₀ and K₁ that the equation is written in, from memory",
   ),
   () => {
     test.each([
@@ -30,8 +31,9 @@ describe(
 describe(
   evidence(
     "START_DWELL AMPS_SECTORS",
-    MEMORY,
-    "Abramowitz & Stegun, table 5.1: E₁ that the equation is written in",
+    INPUT_DATA,
+    "abramowitz-stegun-1964",
+    "table 5.1: E₁ that the equation is written in, from memory",
   ),
   () => {
     test.each([
@@ -49,8 +51,9 @@ describe(
 describe(
   evidence(
     "DAM_TEMPERATURE DAM_DISTANCE AMPS_SECTORS",
-    MEMORY,
-    "Abramowitz & Stegun, table 7.1, and Carslaw & Jaeger, appendix II: erfc and ierfc that the equation is written in",
+    INPUT_DATA,
+    "abramowitz-stegun-1964",
+    "table 7.1, and [carslaw-jaeger-1959], appendix II: erfc and ierfc that the equation is written in, from memory",
   ),
   () => {
     test.each([

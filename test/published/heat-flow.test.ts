@@ -32,7 +32,7 @@ describe("Rosenthal's plate", () => {
     evidence(
       "AMPS_MELT MELT_WIDTH",
       INDEPENDENT,
-      "Wells 1952, q = 8kθh·(0.2 + v·w/4α): power within 8 %, width within 4 %",
+      "[wells-1952], q = 8kθh·(0.2 + v·w/4α): power within 8 %, width within 4 %",
     ),
     () => {
       test.each([
@@ -66,7 +66,7 @@ describe("Rosenthal's plate", () => {
     evidence(
       "AMPS_MELT",
       INDEPENDENT,
-      "Rosenthal's temperature field (1941, 1946) searched point by point for its widest isotherm",
+      "the temperature field of [rosenthal-1941] and [rosenthal-1946] searched point by point for its widest isotherm",
     ),
     () => {
       /** The widest line by search over the field itself, not by its equation. */
@@ -85,7 +85,7 @@ describe("Rosenthal's plate", () => {
     },
   );
 
-  describe(evidence("MELT_WIDTH", MEMORY, "Swift-Hook & Gick 1973, the width at high speed"), () => {
+  describe(evidence("MELT_WIDTH", MEMORY, "swift-hook-gick-1973", "the width at high speed"), () => {
     test("at high speed the width is √(2/πe)·q/(ρc·v·h·θ)", () => {
       const { conductivity, diffusivity, meltingRise, wall } = PLATE;
       const [speed, power] = [10, 2e6];
@@ -110,7 +110,8 @@ describe(
   evidence(
     "MELT_WIDTH",
     MEMORY,
-    "Welding Handbook, Adams' peak temperatures beside a fusion line, within 1.2 %",
+    "welding-handbook-1",
+    "Adams' peak temperatures beside a fusion line, within 1.2 %",
   ),
   () => {
     const volume = 0.0044;

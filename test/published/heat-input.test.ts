@@ -4,35 +4,32 @@ import { BY_HAND, MEMORY, PUBLISHED, evidence } from "../evidence";
 const PER_SECOND = 60; // mm/min in one mm/s
 
 describe("arc energy of a steady arc", () => {
-  describe(evidence("HEAT_INPUT", PUBLISHED, "a public welding course page, example"), () => {
+  describe(evidence("HEAT_INPUT", BY_HAND, "U·I/v, 20·300/2.5 J/mm"), () => {
     test("20 V, 300 A, 2.5 mm/s: 2.4 kJ/mm", () => {
       expectPrinted(number("HEAT_INPUT", 20, 300, 2.5 * PER_SECOND, 1, "SI"), "2.4");
     });
   });
 
-  describe(evidence("HEAT_INPUT", PUBLISHED, "an inspection-course forum, example"), () => {
+  describe(evidence("HEAT_INPUT", BY_HAND, "60·U·I/v, 60·29·325/12.5 J/in"), () => {
     test("29 V, 325 A, 25 in in 2 min: 45.24 kJ/in", () => {
       expectPrinted(number("HEAT_INPUT", 29, 325, 25 / 2), "45.24");
     });
   });
 
-  describe(evidence("HEAT_INPUT", PUBLISHED, "a public formula page, example"), () => {
-    test("39 V, 425 A, 35 in in 4 min: 113.65 kJ/in, printed cut off after two decimals", () => {
-      const heat = number("HEAT_INPUT", 39, 425, 35 / 4);
-      expect(Math.floor(heat * 100) / 100).toBe(113.65);
-      // Recomputed: 39·425·60/8750 = 994 500/8750.
-      expectPrinted(heat, "113.657142857");
+  describe(evidence("HEAT_INPUT", BY_HAND, "60·U·I/v, 60·39·425/8.75 J/in"), () => {
+    test("39 V, 425 A, 35 in in 4 min: 994.5/8.75 kJ/in", () => {
+      expectPrinted(number("HEAT_INPUT", 39, 425, 35 / 4), "113.657142857");
     });
   });
 
-  describe(evidence("HEAT_INPUT", PUBLISHED, "a trades-maths guide, example"), () => {
+  describe(evidence("HEAT_INPUT", BY_HAND, "60·U·I/v, 60·24·120/10 J/in"), () => {
     test("24 V, 120 A, 10 in/min: 17 280 J/in", () => {
       expectPrinted(number("HEAT_INPUT", 24, 120, 10) * 1000, "17280");
     });
   });
 
   describe(
-    evidence("HEAT_INPUT", PUBLISHED, "Welding Handbook vol. 1, as in heat-flow lecture slides, example"),
+    evidence("HEAT_INPUT", PUBLISHED, "welding-handbook-1", "example of 20 V, 200 A and 5 mm/s"),
     () => {
       test("20 V, 200 A, 5 mm/s, efficiency 0.9: 720 J/mm", () => {
         expectPrinted(number("HEAT_INPUT", 20, 200, 5 * PER_SECOND, 0.9, "SI") * 1000, "720");
@@ -40,33 +37,26 @@ describe("arc energy of a steady arc", () => {
     },
   );
 
-  describe(
-    evidence(
-      "HEAT_INPUT",
-      PUBLISHED,
-      "Kalpakjian & Schmid, Manufacturing Engineering and Technology, example 30.1",
-    ),
-    () => {
-      // v = e·V·I/(u·A).
-      test.each([
-        ["aluminium", 2.9, "34.5"],
-        ["steel", 9.7, "10.3"],
-        ["titanium", 14.3, "7.0"],
-      ])("20 V, 200 A, 75 %%, a bead of 30 mm² in %s: the printed speed", (_, meltEnergy, speed) => {
-        const joulesPerMillimetre = number("HEAT_INPUT", 20, 200, 1 * PER_SECOND, 0.75, "SI") * 1000;
-        expectPrinted(joulesPerMillimetre / (meltEnergy * 30), speed);
-      });
-    },
-  );
+  describe(evidence("HEAT_INPUT", PUBLISHED, "kalpakjian-schmid", "example 30.1"), () => {
+    // v = e·V·I/(u·A).
+    test.each([
+      ["aluminium", 2.9, "34.5"],
+      ["steel", 9.7, "10.3"],
+      ["titanium", 14.3, "7.0"],
+    ])("20 V, 200 A, 75 %%, a bead of 30 mm² in %s: the printed speed", (_, meltEnergy, speed) => {
+      const joulesPerMillimetre = number("HEAT_INPUT", 20, 200, 1 * PER_SECOND, 0.75, "SI") * 1000;
+      expectPrinted(joulesPerMillimetre / (meltEnergy * 30), speed);
+    });
+  });
 
-  describe(evidence("HEAT_INPUT", MEMORY, "Groover, example 29.2"), () => {
+  describe(evidence("HEAT_INPUT", MEMORY, "groover-manufacturing", "example 29.2"), () => {
     test("3500 W, 0.7 × 0.5, 20 mm² at 10.3 J/mm³: 5.95 mm/s", () => {
       const joulesPerMillimetre = number("HEAT_INPUT", 35, 100, 1 * PER_SECOND, 0.7 * 0.5, "SI") * 1000;
       expectPrinted(joulesPerMillimetre / (10.3 * 20), "5.95");
     });
   });
 
-  describe(evidence("HEAT_INPUT", MEMORY, "Groover, example 30.1"), () => {
+  describe(evidence("HEAT_INPUT", MEMORY, "groover-manufacturing", "example 30.1"), () => {
     test("300 A, 20 V, 0.7 × 0.5: 2100 J/s, and 210 mm³/s at 10 J/mm³", () => {
       const joulesPerSecond = number("HEAT_INPUT", 20, 300, 1 * PER_SECOND, 0.7 * 0.5, "SI") * 1000;
       expectPrinted(joulesPerSecond, "2100");
@@ -75,7 +65,7 @@ describe("arc energy of a steady arc", () => {
   });
 
   describe(
-    evidence("HEAT_INPUT", BY_HAND, "efficiency 0.6 of EN 1011-1, factor k of processes 141 and 142"),
+    evidence("HEAT_INPUT", BY_HAND, "efficiency 0.6, the factor k of [en-1011-1] for processes 141 and 142"),
     () => {
       test("0.6 of the arc energy for TIG", () => {
         // 0.6 · 2.4 kJ/mm of the first example.
@@ -84,7 +74,7 @@ describe("arc energy of a steady arc", () => {
     },
   );
 
-  describe(evidence("HEAT_INPUT", BY_HAND, "the inspection-course forum's example in kJ/mm"), () => {
+  describe(evidence("HEAT_INPUT", BY_HAND, "45.24 kJ/in over 25.4 mm/in"), () => {
     test("45.24 kJ/in are 45.24/25.4 = 1.781102 kJ/mm", () => {
       expectPrinted(number("HEAT_INPUT", 29, 325, 12.5 * 25.4, 1, "SI"), "1.781102");
     });
@@ -93,7 +83,11 @@ describe("arc energy of a steady arc", () => {
 
 describe("a pulsed arc", () => {
   describe(
-    evidence("HEAT_PULSED", BY_HAND, "mean power by ISO/TR 18491 and QW-409.1(c): the mean of U·I"),
+    evidence(
+      "HEAT_PULSED",
+      BY_HAND,
+      "mean power by [iso-tr-18491-2015] and [asme-ix-2010], QW-409.1(c): the mean of U·I",
+    ),
     () => {
       test("100 A at 10 V and 30 A at 9 V in equal halves: (1000 + 270)/2 = 635.0 W", () => {
         // 60 mm/min is 1 mm/s, so J/mm read as W.
@@ -109,11 +103,7 @@ describe("a pulsed arc", () => {
   );
 
   describe(
-    evidence(
-      "AMPS_MEAN PULSE_SHARE",
-      BY_HAND,
-      "time-weighted mean, pulse levels of UPB Sci. Bull. B 83(3) 2021",
-    ),
+    evidence("AMPS_MEAN PULSE_SHARE", BY_HAND, "time-weighted mean, pulse levels of [yelamasetti-2021]"),
     () => {
       test("180 and 90 A in equal halves at 4 Hz: mean 135 A", () => {
         expectNear(number("AMPS_MEAN", 180, 0.125, 90, 0.125), 135);
@@ -127,7 +117,7 @@ describe(
   evidence(
     "HEAT_METERED HEAT_PULSED",
     BY_HAND,
-    "QW-409.1(c) and ASME IX, appendix H: energy over length and power × time over length",
+    "[asme-ix-2010], QW-409.1(c) and appendix H: energy over length and power × time over length",
   ),
   () => {
     test("the two forms are one: 25 400 J over 80 mm", () => {

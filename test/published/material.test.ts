@@ -1,7 +1,10 @@
-/** Every number of MATERIALS, worked out again from the equation or the row that its source gives. */
+/**
+ * Every number of MATERIALS but the surface tension (puddle.test.ts), worked out again from the equation or the row
+ * that its source gives.
+ */
 
 import { expectPrinted, table } from "../bead";
-import { BY_HAND, MEMORY, PUBLISHED, evidence } from "../evidence";
+import { INPUT_DATA, evidence } from "../evidence";
 
 const HOT = { kelvin: 1200, celsius: 926.85 } as const;
 const ROOM = { kelvin: 298.15, celsius: 25 } as const;
@@ -35,8 +38,9 @@ function expectRow(
 describe(
   evidence(
     "MATERIALS",
-    PUBLISHED,
-    "316L: Mills 2002, recommended values for 316, fits as published by Idaho National Laboratory",
+    INPUT_DATA,
+    "mills-2002",
+    "316L: recommended values for 316, fits as published by Idaho National Laboratory",
   ),
   () => {
     test("316L", () => {
@@ -51,20 +55,28 @@ describe(
   },
 );
 
-describe(evidence("MATERIALS", MEMORY, "304L: Kim, ANL-75-55 (1975); ASM handbook for the liquidus"), () => {
-  test("304L", () => {
-    const k = (T: number): number => 8.116 + 0.01618 * T;
-    const cp = (T: number): number => 469.4 + 0.1348 * T;
-    const density = (T: number): number => 7984.1 - 0.26506 * T - 1.158e-4 * T ** 2;
-    const hot = diffusivity(k(HOT.kelvin), density(HOT.kelvin), cp(HOT.kelvin));
-    const cold = capacity(density(ROOM.kelvin), cp(ROOM.kelvin));
-    // 1400–1455 °C (ASM handbook, from memory).
-    expectRow("304L", [k(HOT.kelvin), hot, 1455, k(ROOM.kelvin), cold]);
-  });
-});
+describe(
+  evidence("MATERIALS", INPUT_DATA, "kim-1975", "304L, the liquidus by the [asm-handbook], from memory"),
+  () => {
+    test("304L", () => {
+      const k = (T: number): number => 8.116 + 0.01618 * T;
+      const cp = (T: number): number => 469.4 + 0.1348 * T;
+      const density = (T: number): number => 7984.1 - 0.26506 * T - 1.158e-4 * T ** 2;
+      const hot = diffusivity(k(HOT.kelvin), density(HOT.kelvin), cp(HOT.kelvin));
+      const cold = capacity(density(ROOM.kelvin), cp(ROOM.kelvin));
+      // 1400–1455 °C (ASM handbook, from memory).
+      expectRow("304L", [k(HOT.kelvin), hot, 1455, k(ROOM.kelvin), cold]);
+    });
+  },
+);
 
 describe(
-  evidence("MATERIALS", MEMORY, "2205: EN 1993-1-2, Annex C; producer's sheet for the liquidus"),
+  evidence(
+    "MATERIALS",
+    INPUT_DATA,
+    "en-1993-1-2",
+    "2205: Annex C from memory, the liquidus by the [sheet-2205]",
+  ),
   () => {
     test("2205 at 926.85 and 25 °C", () => {
       const k = (celsius: number): number => 14.6 + 0.0127 * celsius;
@@ -83,11 +95,7 @@ describe(
 );
 
 describe(
-  evidence(
-    "MATERIALS",
-    PUBLISHED,
-    "carbon steel: Welding Handbook, welding constants, hot; EN 1993-1-2, section 3.4.1, cold",
-  ),
+  evidence("MATERIALS", INPUT_DATA, "welding-handbook-1", "carbon steel, hot; cold by [en-1993-1-2], 3.4.1"),
   () => {
     test("carbon steel", () => {
       const cp = 425 + 0.773 * 20 - 1.69e-3 * 20 ** 2 + 2.22e-6 * 20 ** 3;
@@ -100,8 +108,9 @@ describe(
 describe(
   evidence(
     "MATERIALS",
-    MEMORY,
-    "titanium grade 2: Incropera & DeWitt, Table A.1 at 1200 K, and producers' sheets",
+    INPUT_DATA,
+    "incropera-dewitt",
+    "titanium grade 2: Table A.1 at 1200 K, the rest by the [sheet-titanium], from memory",
   ),
   () => {
     test("titanium grade 2", () => {
@@ -110,32 +119,44 @@ describe(
   },
 );
 
-describe(evidence("MATERIALS", MEMORY, "Ti-6Al-4V: Mills 2002, the beta phase at 995 °C hot"), () => {
-  test("Ti-6Al-4V", () => {
-    expectRow("TI-6-4", [19.3, diffusivity(19.3, 4282, 641), 1650, 7.0, capacity(4420, 546)]);
-  });
-});
-
-describe(evidence("MATERIALS", MEMORY, "625: producer's table, and Capriccioli & Frosi 2009"), () => {
-  test("625", () => {
-    const cp = (T: number): number => 338.39 + 0.2441 * T;
-    const hotK = between(HOT.celsius, [871, 22.8], [982, 25.2]);
-    // 1290–1350 °C (producer's sheet).
-    expectRow("625", [
-      hotK,
-      diffusivity(hotK, 8440, cp(HOT.kelvin)),
-      1350,
-      between(ROOM.celsius, [21, 9.8], [93, 10.8]),
-      capacity(8440, cp(ROOM.kelvin)),
-    ]);
-  });
-});
+describe(
+  evidence("MATERIALS", INPUT_DATA, "mills-2002", "Ti-6Al-4V, hot the beta phase at 995 °C, from memory"),
+  () => {
+    test("Ti-6Al-4V", () => {
+      expectRow("TI-6-4", [19.3, diffusivity(19.3, 4282, 641), 1650, 7.0, capacity(4420, 546)]);
+    });
+  },
+);
 
 describe(
   evidence(
     "MATERIALS",
-    MEMORY,
-    "C-276: producer's rows from 25 to 500 °C, the straight line nearest to them carried to 1200 K; hot cp an estimate",
+    INPUT_DATA,
+    "capriccioli-frosi-2009",
+    "625; conductivity and liquidus by the [sheet-625], conductivity from memory",
+  ),
+  () => {
+    test("625", () => {
+      const cp = (T: number): number => 338.39 + 0.2441 * T;
+      const hotK = between(HOT.celsius, [871, 22.8], [982, 25.2]);
+      // 1290–1350 °C (producer's sheet).
+      expectRow("625", [
+        hotK,
+        diffusivity(hotK, 8440, cp(HOT.kelvin)),
+        1350,
+        between(ROOM.celsius, [21, 9.8], [93, 10.8]),
+        capacity(8440, cp(ROOM.kelvin)),
+      ]);
+    });
+  },
+);
+
+describe(
+  evidence(
+    "MATERIALS",
+    INPUT_DATA,
+    "sheet-c-276",
+    "rows from 25 to 500 °C from memory, the straight line nearest to them carried to 1200 K; hot cp an estimate",
   ),
   () => {
     test("C-276", () => {
@@ -159,11 +180,7 @@ describe(
 );
 
 describe(
-  evidence(
-    "MATERIALS",
-    MEMORY,
-    "copper C12200: Copper Development Association and, for cp at 1200 K, Incropera & DeWitt",
-  ),
+  evidence("MATERIALS", INPUT_DATA, "cda-copper", "C12200; cp at 1200 K by [incropera-dewitt], from memory"),
   () => {
     test("copper C12200", () => {
       // 196 Btu/(h·ft·°F) · 1.730734666 W/(m·K) (NIST SP 811) = 339.2, printed as 339 by the source.
@@ -176,8 +193,9 @@ describe(
 describe(
   evidence(
     "MATERIALS",
-    BY_HAND,
-    "copper-nickel C70600: mill sheet cold; estimates by Wiedemann–Franz and Kopp–Neumann hot",
+    INPUT_DATA,
+    "sheet-c70600",
+    "cold; hot an estimate by Wiedemann–Franz and Kopp–Neumann",
   ),
   () => {
     test("copper-nickel C70600", () => {
@@ -192,8 +210,9 @@ describe(
 describe(
   evidence(
     "MATERIALS",
-    MEMORY,
-    "316L hot k within 10 %: Kim, ANL-75-55; Pichler et al., Int. J. Thermophys. 2022; Mills, Su, Li & Brooks, ISIJ Int. 44 (2004)",
+    INPUT_DATA,
+    "kim-1975",
+    "316L hot k within 10 %, beside [pichler-2022] and [mills-2004]; from memory but for Pichler",
   ),
   () => {
     test("hot conductivities of 316L within 10 %, Mills' own uncertainty", () => {

@@ -3,7 +3,7 @@
 import { MATERIALS } from "../../src/metal/material";
 import { blowOutPressure } from "../../src/purge/puddle";
 import { expectPrinted, number } from "../bead";
-import { BY_HAND, MEMORY, PUBLISHED, evidence } from "../evidence";
+import { BY_HAND, INPUT_DATA, evidence } from "../evidence";
 import { LENGTH, si } from "../../src/quantity";
 
 describe(evidence("PURGE_CEILING", BY_HAND, "Young–Laplace for a half-cylinder, 2σ/w at 1.6 N/m"), () => {
@@ -22,20 +22,18 @@ describe(evidence("PURGE_CEILING", BY_HAND, "Young–Laplace for a half-cylinder
 });
 
 describe("surface tension near the liquidus, N/m", () => {
-  describe(
-    evidence("PURGE_CEILING", PUBLISHED, "Pichler et al. 2022, surface tension of 316L at 1708 K"),
-    () => {
-      test("316L: 1.593 + 1.9e-4·(T − 1708) at 1708 K", () => {
-        // A root 2 mm wide holds σ·1000 Pa = σ·10 mbar.
-        expectPrinted(number("PURGE_CEILING", 2, "316L", "SI") / 10, "1.593");
-      });
-    },
-  );
+  describe(evidence("PURGE_CEILING", INPUT_DATA, "pichler-2022", "surface tension of 316L at 1708 K"), () => {
+    test("316L: 1.593 + 1.9e-4·(T − 1708) at 1708 K", () => {
+      // A root 2 mm wide holds σ·1000 Pa = σ·10 mbar.
+      expectPrinted(number("PURGE_CEILING", 2, "316L", "SI") / 10, "1.593");
+    });
+  });
   describe(
     evidence(
       "PURGE_CEILING MATERIALS",
-      MEMORY,
-      "Mills 2005, surface tension of stainless steels with sulphur",
+      INPUT_DATA,
+      "mills-2005",
+      "surface tension of stainless steels with sulfur, from memory",
     ),
     () => {
       test("stainless steels: 1.840 − 4e-4(T − 1823) − 5.6e-5·T·ln(1 + S·e^(28798/T − 8.5647))", () => {
@@ -51,11 +49,12 @@ describe("surface tension near the liquidus, N/m", () => {
   describe(
     evidence(
       "PURGE_CEILING MATERIALS",
-      MEMORY,
-      "Sahoo, DebRoy & McNallan 1988, surface tension of iron with sulphur",
+      INPUT_DATA,
+      "sahoo-1988",
+      "surface tension of iron with sulfur, from memory",
     ),
     () => {
-      test("iron with 0.03 % sulphur at 1809 K", () => {
+      test("iron with 0.03 % sulfur at 1809 K", () => {
         const [temperature, gasConstant] = [1809, 8314.3];
         const adsorbed = 3.18e-3 * 0.03 * Math.exp(1.66e8 / (gasConstant * temperature));
         const sahoo = 1.943 - gasConstant * temperature * 1.3e-8 * Math.log(1 + adsorbed);
@@ -67,8 +66,9 @@ describe("surface tension near the liquidus, N/m", () => {
   describe(
     evidence(
       "PURGE_CEILING MATERIALS",
-      MEMORY,
-      "handbooks, surface tension of pure titanium, nickel and copper",
+      INPUT_DATA,
+      "iida-guthrie-1988",
+      "surface tension of pure nickel and copper, and of titanium by [paradis-2002], from memory",
     ),
     () => {
       test("pure metals bound their alloys: titanium 1.557–1.65, nickel 1.778, copper 1.285", () => {

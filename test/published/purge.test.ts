@@ -21,14 +21,11 @@ describe("well-mixed dilution, n = ln(C₀/C)", () => {
     [1, "12.2525"],
   ] as const;
 
-  describe(
-    evidence("PURGE_CHANGES", BY_HAND, "n = ln(C₀/C), the sweep-through form of NFPA 69, Annex E"),
-    () => {
-      test.each(FROM_AIR)("from air to %d ppm: %s changes", (ppm, changes) => {
-        expectPrinted(number("PURGE_CHANGES", ppm), changes);
-      });
-    },
-  );
+  describe(evidence("PURGE_CHANGES", BY_HAND, "n = ln(C₀/C), the sweep-through form of [nfpa-69]"), () => {
+    test.each(FROM_AIR)("from air to %d ppm: %s changes", (ppm, changes) => {
+      expectPrinted(number("PURGE_CHANGES", ppm), changes);
+    });
+  });
 
   // Recomputed: ln(209 000/ppm), for handbooks that start at 20.9 %. Only the ratio to the start counts.
   const FROM_209000 = [
@@ -49,7 +46,7 @@ describe("well-mixed dilution, n = ln(C₀/C)", () => {
     evidence(
       "PURGE_CHANGES",
       BY_HAND,
-      "n = ln(C₀/C), the sweep-through form of NFPA 69, Annex E, for handbooks that start at 20.9 %",
+      "n = ln(C₀/C), the sweep-through form of [nfpa-69], for handbooks that start at 20.9 %",
     ),
     () => {
       test.each(FROM_209000)("from 20.9 %% to %d ppm: %s changes", (ppm, changes) => {
@@ -58,28 +55,25 @@ describe("well-mixed dilution, n = ln(C₀/C)", () => {
     },
   );
 
-  describe(
-    evidence("PURGE_OXYGEN", BY_HAND, "209 500·e^(−n), the sweep-through form of NFPA 69, Annex E"),
-    () => {
-      // Recomputed: 209 500·e^(−n).
-      test.each([
-        [4, "3837.126"],
-        [5, "1411.600"],
-        [6, "519.299"],
-        [8, "70.279"],
-        [10, "9.511"],
-        [12, "1.287"],
-      ])("after %d changes: %s ppm", (changes, ppm) => {
-        expectPrinted(number("PURGE_OXYGEN", ...ONE_CUBIC_FOOT, 3600, changes), ppm);
-      });
-    },
-  );
+  describe(evidence("PURGE_OXYGEN", BY_HAND, "209 500·e^(−n), the sweep-through form of [nfpa-69]"), () => {
+    // Recomputed: 209 500·e^(−n).
+    test.each([
+      [4, "3837.126"],
+      [5, "1411.600"],
+      [6, "519.299"],
+      [8, "70.279"],
+      [10, "9.511"],
+      [12, "1.287"],
+    ])("after %d changes: %s ppm", (changes, ppm) => {
+      expectPrinted(number("PURGE_OXYGEN", ...ONE_CUBIC_FOOT, 3600, changes), ppm);
+    });
+  });
 
   describe(
     evidence(
       "PURGE_CHANGES",
       BY_HAND,
-      "n = ln(C₀/C), the sweep-through form of NFPA 69, Annex E, with oxygen in the supply",
+      "n = ln(C₀/C), the sweep-through form of [nfpa-69], with oxygen in the supply",
     ),
     () => {
       // Recomputed: ln(209 495/(ppm − 5)).
@@ -101,7 +95,7 @@ function from(start: number, level: number): number {
 }
 
 describe("published dilution examples", () => {
-  describe(evidence("PURGE_CHANGES", MEMORY, "Crowl & Louvar, sweep-through purge of 1000 ft³"), () => {
+  describe(evidence("PURGE_CHANGES", MEMORY, "crowl-louvar", "sweep-through purge of 1000 ft³"), () => {
     test("1000 ft³ from 21 % to 1.25 % with nitrogen of 0.01 %: 2830 ft³", () => {
       const cubicFeet = 1000 * number("PURGE_CHANGES", from(21, 1.25), from(21, 0.01));
       // Printed to three figures, so to the nearest 10.
@@ -111,72 +105,67 @@ describe("published dilution examples", () => {
     });
   });
 
-  describe(evidence("PURGE_CHANGES", BY_HAND, "the purge of Crowl & Louvar with pure nitrogen"), () => {
+  describe(evidence("PURGE_CHANGES", BY_HAND, "the purge of [crowl-louvar] with pure nitrogen"), () => {
     test("1000 ft³ with pure nitrogen: 1000·ln(21/1.25) = 2821.378886 ft³", () => {
       expectPrinted(1000 * number("PURGE_CHANGES", from(21, 1.25)), "2821.378886");
     });
   });
 
-  describe(evidence("PURGE_CHANGES", PUBLISHED, "Branan, Rules of Thumb, read off a chart"), () => {
-    test("21 to 1 %: ln 21 = 3.044522 volumes, 3.1 off the chart", () => {
-      const changes = number("PURGE_CHANGES", from(21, 1));
-      expectPrinted(changes, "3.044522");
-      expect(Math.abs(changes - 3.1)).toBeLessThanOrEqual(0.1);
-    });
-  });
+  describe(
+    evidence("PURGE_CHANGES", PUBLISHED, "branan-rules", "dilution from 21 to 1 %, read off a chart"),
+    () => {
+      test("21 to 1 %: ln 21 = 3.044522 volumes, 3.1 off the chart", () => {
+        const changes = number("PURGE_CHANGES", from(21, 1));
+        expectPrinted(changes, "3.044522");
+        expect(Math.abs(changes - 3.1)).toBeLessThanOrEqual(0.1);
+      });
+    },
+  );
 
-  describe(evidence("PURGE_CHANGES", PUBLISHED, "a German inerting note"), () => {
+  describe(evidence("PURGE_CHANGES", BY_HAND, "ln(21/10) and ln(21/7.7)"), () => {
     test.each([
-      [10, "0.74"],
-      [7.7, "1.00"],
+      [10, "0.741937"],
+      [7.7, "1.003302"],
     ])("21 to %d %%: %s volumes", (percent, changes) => {
       expectPrinted(number("PURGE_CHANGES", from(21, percent)), changes);
     });
   });
 
-  describe(
-    evidence(
-      "PURGE_TIME PURGE_FLOW PURGE_OXYGEN",
-      PUBLISHED,
-      "de Nevers, Fluid Mechanics for Chemical Engineers, example 3.7",
-    ),
-    () => {
-      test("10 ft³ swept by 1 ft³/min to a ten-thousandth: 92.1 min", () => {
-        const [bore, length] = ONE_CUBIC_FOOT;
-        const seconds = number("PURGE_TIME", bore, 10 * length, 60, from(1, 1e-4));
-        expectPrinted(seconds / 60, "92.1");
-      });
+  describe(evidence("PURGE_TIME PURGE_FLOW PURGE_OXYGEN", PUBLISHED, "de-nevers", "example 3.7"), () => {
+    test("10 ft³ swept by 1 ft³/min to a ten-thousandth: 92.1 min", () => {
+      const [bore, length] = ONE_CUBIC_FOOT;
+      const seconds = number("PURGE_TIME", bore, 10 * length, 60, from(1, 1e-4));
+      expectPrinted(seconds / 60, "92.1");
+    });
 
-      test("the same read backwards, as far as 92.1 min is printed: 1 ft³/min, a ten-thousandth", () => {
-        const [bore, length] = ONE_CUBIC_FOOT;
-        const flow = number("PURGE_FLOW", bore, 10 * length, 92.1 * 60, from(1, 1e-4)) / 60;
-        expect(Math.abs(flow - 1)).toBeLessThan(0.05 / 92.1);
-        // 0.05 min at 1 ft³/min are 0.005 volumes.
-        const oxygen = number("PURGE_OXYGEN", bore, 10 * length, 60, 92.1 * 60);
-        expect(Math.abs(oxygen / from(1, 1e-4) - 1)).toBeLessThan(0.005);
-      });
-    },
-  );
-
-  describe(
-    evidence("PURGE_LEAK", PUBLISHED, "de Nevers, Fluid Mechanics for Chemical Engineers, example 3.8"),
-    () => {
-      test("a leak of 1e-4 lb/min air of 0.075 lb/ft³ into 1 ft³/min drawn off: 0.00133", () => {
-        const leak = 1e-4 / 0.075;
-        // de Nevers counts what leaves, so the gas let in is the rest of the cubic foot.
-        expectPrinted(number("PURGE_LEAK", 1 - leak, leak) / AIR, "0.00133");
-      });
-    },
-  );
-
-  describe(evidence("PURGE_TIME", PUBLISHED, "a welding-gas distributors' magazine, 2012"), () => {
-    test("16 in bore, 20 ft³/h, six changes: 25 min a foot", () => {
-      const seconds = number("PURGE_TIME", 16, 12, 20, AIR * Math.exp(-6));
-      expectPrinted(seconds / 60, "25");
-      // Recomputed: π/4·(4/3)² ft³ · 6/20 h.
-      expectPrinted(seconds / 60, "25.13");
+    test("the same read backwards, as far as 92.1 min is printed: 1 ft³/min, a ten-thousandth", () => {
+      const [bore, length] = ONE_CUBIC_FOOT;
+      const flow = number("PURGE_FLOW", bore, 10 * length, 92.1 * 60, from(1, 1e-4)) / 60;
+      expect(Math.abs(flow - 1)).toBeLessThan(0.05 / 92.1);
+      // 0.05 min at 1 ft³/min are 0.005 volumes.
+      const oxygen = number("PURGE_OXYGEN", bore, 10 * length, 60, 92.1 * 60);
+      expect(Math.abs(oxygen / from(1, 1e-4) - 1)).toBeLessThan(0.005);
     });
   });
+
+  describe(evidence("PURGE_LEAK", PUBLISHED, "de-nevers", "example 3.8"), () => {
+    test("a leak of 1e-4 lb/min air of 0.075 lb/ft³ into 1 ft³/min drawn off: 0.00133", () => {
+      const leak = 1e-4 / 0.075;
+      // de Nevers counts what leaves, so the gas let in is the rest of the cubic foot.
+      expectPrinted(number("PURGE_LEAK", 1 - leak, leak) / AIR, "0.00133");
+    });
+  });
+
+  describe(
+    evidence("PURGE_TIME", BY_HAND, "six changes of a 16 in bore at 20 ft³/h, π/4·(4/3)²·6/20 h a foot"),
+    () => {
+      test("16 in bore, 20 ft³/h, six changes: 25.13 min a foot", () => {
+        // A trade magazine of 2012 rounds it to 25 min.
+        const seconds = number("PURGE_TIME", 16, 12, 20, AIR * Math.exp(-6));
+        expectPrinted(seconds / 60, "25.13");
+      });
+    },
+  );
 });
 
 describe("a tube of 2 in × 0.065 in, 20 ft long", () => {

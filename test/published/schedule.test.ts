@@ -4,7 +4,7 @@
  */
 
 import { number, table } from "../bead";
-import { MEMORY, PUBLISHED, evidence } from "../evidence";
+import { COMMON_PRACTICE, MEMORY, evidence } from "../evidence";
 
 function values(od: number, wall: number): Map<unknown, unknown> {
   return new Map(table("SCHEDULE", od, wall, "316L", "pulsed", "SI").map(([label, value]) => [label, value]));
@@ -29,7 +29,7 @@ function energyPerFace(od: number, wall: number): number {
 }
 
 describe(
-  evidence("SCHEDULE", MEMORY, "a distributor's chart and a handbook table, amps per wall of 316L"),
+  evidence("SCHEDULE", MEMORY, "stainless-butts-table", "amps per wall of 316L, with [amps-by-wall-chart]"),
   () => {
     test.each([1, 1.25, 1.65, 2.11, 2.77, 3.2])("peak 0.8 to 1.8 A per 0.001 in at %p mm", (wall) => {
       const perThousandth = first(values(50.8, wall), "Sector 1 peak") / (wall / 0.0254);
@@ -39,7 +39,7 @@ describe(
   },
 );
 
-describe(evidence("AMPS_WALL", PUBLISHED, "a distributor's chart of amps by wall"), () => {
+describe(evidence("AMPS_WALL", COMMON_PRACTICE, "ranges of [amps-by-wall-chart]"), () => {
   test.each([
     [0.02, 0.04, 15, 50],
     [0.04, 0.06, 40, 80],
@@ -57,7 +57,8 @@ describe(
   evidence(
     "SCHEDULE",
     MEMORY,
-    "a handbook table of stainless butts, arc energy over travel and wall up to 1.65 mm, span widened",
+    "stainless-butts-table",
+    "arc energy over travel and wall up to 1.65 mm, span widened",
   ),
   () => {
     /** What the table spans (with filler, 10 to 12 in/min), widened. */
@@ -81,11 +82,7 @@ test.each([2.11, 2.77, 3.2])("above 1.7 mm the starting values lie above that br
 });
 
 describe(
-  evidence(
-    "MELT_WIDTH",
-    MEMORY,
-    "a handbook table of stainless butts, whose currents melt a bead of one to four walls",
-  ),
+  evidence("MELT_WIDTH", MEMORY, "stainless-butts-table", "currents that melt a bead of one to four walls"),
   () => {
     /** in, A at mid-range, in/min. Full penetration is a bead of about a wall or more. */
     test.each([

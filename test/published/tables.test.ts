@@ -1,10 +1,10 @@
 /** Tables of standards: colour samples, form limits, pipe. */
 
 import { expectPrinted, number, table } from "../bead";
-import { MEMORY, PUBLISHED, evidence } from "../evidence";
+import { MEMORY, PUBLISHED, REFERENCE_LIBRARY, evidence } from "../evidence";
 
 describe(
-  evidence("PURGE_TINT", PUBLISHED, "AWS D18.2, oxygen in the backing gas of each colour sample"),
+  evidence("PURGE_TINT", PUBLISHED, "aws-d18.2", "oxygen in the backing gas of each color sample"),
   () => {
     const levels = [10, 25, 50, 100, 200, 500, 1000, 5000, 12_500, 25_000];
     test.each(levels.map((ppm, i) => [i + 1, ppm]))("sample %d: %d ppm", (sample, ppm) => {
@@ -23,7 +23,7 @@ describe(
   },
 );
 
-describe(evidence("ACCEPT_LIMITS", PUBLISHED, "ASME BPE-2012, Table MJ-8.4-1"), () => {
+describe(evidence("ACCEPT_LIMITS", PUBLISHED, "asme-bpe-2012", "Table MJ-8.4-1"), () => {
   test.each([
     [25.4, 1.65, ["0.165", "0.165", "0.2475"]],
     [9.525, 0.89, ["0.089", "0.089", "0.1335"]],
@@ -105,7 +105,7 @@ function roundsTo(inches: number, millimetres: number, decimals: number): boolea
 
 describe("ASME B36.19M and B36.10M", () => {
   describe(
-    evidence("PIPE_OD PIPE_WALL", PUBLISHED, "ASME B36.19M, as an open reference library prints it"),
+    evidence("PIPE_OD PIPE_WALL", REFERENCE_LIBRARY, "fluids-1.3.1", "sizes and walls of [asme-b36.19m]"),
     () => {
       test.each(STAINLESS_PIPE)("NPS %s: %s mm outside, walls %s, %s, %s", (nps, od, five, ten, forty) => {
         expectPrinted(number("PIPE_OD", nps, "SI"), od);
@@ -117,25 +117,22 @@ describe("ASME B36.19M and B36.10M", () => {
     },
   );
   describe(
-    evidence("PIPE_WALL", PUBLISHED, "piping tables of a general open reference library (fluids 1.3.1)"),
+    evidence("PIPE_WALL", REFERENCE_LIBRARY, "fluids-1.3.1", "walls of [asme-b36.19m] and [asme-b36.10m]"),
     () => {
       test.each(MORE_PIPE)("NPS %s, schedule %s: %s mm", (nps, schedule, wall) => {
         expectPrinted(number("PIPE_WALL", nps, schedule, "SI"), wall);
       });
     },
   );
-  describe(
-    evidence("PIPE_OD", PUBLISHED, "piping tables of a general open reference library (fluids 1.3.1)"),
-    () => {
-      test.each([
-        ["3-1/2", "101.6"],
-        ["10", "273.1"],
-        ["12", "323.9"],
-      ])("NPS %s: %s mm outside", (nps, od) => {
-        expectPrinted(number("PIPE_OD", nps, "SI"), od);
-      });
-    },
-  );
+  describe(evidence("PIPE_OD", REFERENCE_LIBRARY, "fluids-1.3.1", "sizes of [asme-b36.10m]"), () => {
+    test.each([
+      ["3-1/2", "101.6"],
+      ["10", "273.1"],
+      ["12", "323.9"],
+    ])("NPS %s: %s mm outside", (nps, od) => {
+      expectPrinted(number("PIPE_OD", nps, "SI"), od);
+    });
+  });
   test.each([
     ["5S", "5"],
     ["10S", "10"],
@@ -159,7 +156,7 @@ describe("ASME B36.19M and B36.10M", () => {
       });
     });
   });
-  describe(evidence("PIPE_OD PIPE_WALL", MEMORY, "ASME B36.10M, inches of schedule 40"), () => {
+  describe(evidence("PIPE_OD PIPE_WALL", MEMORY, "asme-b36.10m", "inches of schedule 40"), () => {
     test.each([
       ["2", 2.375, 0.154],
       ["4", 4.5, 0.237],

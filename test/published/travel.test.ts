@@ -1,5 +1,5 @@
 import { expectPrinted, number, table } from "../bead";
-import { BY_HAND, COMMON_PRACTICE, PUBLISHED, evidence } from "../evidence";
+import { BY_HAND, COMMON_PRACTICE, evidence } from "../evidence";
 
 describe(
   evidence("TRAVEL_TIME CYCLE_PHASES", BY_HAND, "one turn of 50.8 mm at 5 in/min, π·50.8/127 min"),
@@ -62,7 +62,7 @@ describe("amps by wall", () => {
     });
   });
 
-  describe(evidence("AMPS_WALL", PUBLISHED, "a distributor's chart of amps by wall"), () => {
+  describe(evidence("AMPS_WALL", COMMON_PRACTICE, "ranges of [amps-by-wall-chart]"), () => {
     // Ranges of the chart: 0.020–0.040 in 15–50 A, 0.040–0.060 in 40–80 A, 0.060–0.093 in 60–110 A,
     // 0.093–0.125 in 90–150 A.
     test.each([

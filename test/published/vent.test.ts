@@ -5,7 +5,7 @@ import type { Gas } from "../../src/gas/gas";
 import { meterFlow } from "../../src/gas/gas-supply";
 import { GREATEST_VENT_PRESSURE, orificeDiameter, orificePressure } from "../../src/purge/vent";
 import { expectPrinted, number } from "../bead";
-import { BY_HAND, INDEPENDENT, PUBLISHED, evidence } from "../evidence";
+import { BY_HAND, INDEPENDENT, PUBLISHED, REFERENCE_LIBRARY, evidence } from "../evidence";
 import { ANY_FLOW, FLOW, LENGTH, si } from "../../src/quantity";
 
 /** Invented to hold a density and viscosity that a worked example gives. */
@@ -35,54 +35,48 @@ describe("sharp-edged orifices in a pipe", () => {
   const methanol = (13_600 - 788.4) * 9.81 * 0.11;
   const cengel = flowAt(methanol, 0.03, 788.4, 0.61 * approach(0.03, 0.04));
 
-  describe(
-    evidence("PURGE_VENT PURGE_PRESSURE", PUBLISHED, "Geankoplis, Transport Processes, example 3.2-2"),
-    () => {
-      test("0.02257 m³/s, 8.970 m/s", () => {
-        expectPrinted(geankoplis, "0.02257");
-        expectPrinted(geankoplis / ((Math.PI / 4) * 0.0566 ** 2), "8.970");
-      });
-      test("the diameter of a hole is found back from its pressure", () => {
-        expectPrinted(orificeDiameter(geankoplis, 93_200, 878, 0.61 * approach(0.0566, 0.1541)), "0.0566");
-      });
-    },
-  );
-  describe(evidence("PURGE_REYNOLDS", PUBLISHED, "Geankoplis, Transport Processes, example 3.2-2"), () => {
+  describe(evidence("PURGE_VENT PURGE_PRESSURE", PUBLISHED, "geankoplis-transport", "example 3.2-2"), () => {
+    test("0.02257 m³/s, 8.970 m/s", () => {
+      expectPrinted(geankoplis, "0.02257");
+      expectPrinted(geankoplis / ((Math.PI / 4) * 0.0566 ** 2), "8.970");
+    });
+    test("the diameter of a hole is found back from its pressure", () => {
+      expectPrinted(orificeDiameter(geankoplis, 93_200, 878, 0.61 * approach(0.0566, 0.1541)), "0.0566");
+    });
+  });
+  describe(evidence("PURGE_REYNOLDS", PUBLISHED, "geankoplis-transport", "example 3.2-2"), () => {
     test("Reynolds number 1.0872e5 at the hole", () => {
       expectPrinted(reynolds(si(0.0566, LENGTH), si(geankoplis, FLOW), fluid(878, 0.0041)) / 1e5, "1.0872");
     });
   });
-  describe(evidence("PURGE_PRESSURE", PUBLISHED, "Çengel & Cimbala, Fluid Mechanics, example 8-10"), () => {
+  describe(evidence("PURGE_PRESSURE", PUBLISHED, "cengel-cimbala", "example 8-10"), () => {
     test("methanol: 0.00309 m³/s, 2.46 m/s", () => {
       expectPrinted(cengel, "0.00309");
       expectPrinted(cengel / ((Math.PI / 4) * 0.04 ** 2), "2.46");
     });
   });
-  describe(evidence("PURGE_PRESSURE", PUBLISHED, "Krishnaswamy, Fluid Mechanics, example 5.2"), () => {
+  describe(evidence("PURGE_PRESSURE", PUBLISHED, "krishnaswamy-fluid", "example 5.2"), () => {
     test("4.265 m³/h", () => {
       const pressure = 1000 * 9.8 * 12.6 * 0.15;
       expectPrinted(flowAt(pressure, 0.02, 1000, 0.5999 * approach(0.02, 0.04)) * 3600, "4.265");
     });
   });
-  describe(evidence("PURGE_PRESSURE", PUBLISHED, "Abulencia & Theodore, Fluid Flow, example 19.7"), () => {
+  describe(evidence("PURGE_PRESSURE", PUBLISHED, "abulencia-theodore", "example 19.7"), () => {
     test("air: 509.80 Pa, 35.27 m/s", () => {
       expectPrinted(orificePressure(1, 0.19, 1.23, approach(0.19, 0.25)), "509.80");
       expectPrinted(1 / ((Math.PI / 4) * 0.19 ** 2), "35.27");
     });
   });
-  describe(
-    evidence("PURGE_PRESSURE", PUBLISHED, "a meter of ISO 5167, as a general reference library prints it"),
-    () => {
-      test("50 mm in 73.66 mm, 200 to 183 kPa: 7.702338 kg/s", () => {
-        // Discharge coefficient (D and D/2 taps) and expansibility (κ 1.33) are the standard's own equations.
-        const [pipe, hole, density, viscosity] = [0.07366, 0.05, 999.1, 0.0011];
-        const coefficient = dischargeIso5167(pipe, hole, (4 * 7.702338) / (Math.PI * pipe * viscosity));
-        const expansion = expansibility(hole / pipe, 200e3, 183e3, 1.33);
-        const flow = flowAt(17_000, hole, density, coefficient * expansion * approach(hole, pipe));
-        expectPrinted(flow * density, "7.702338");
-      });
-    },
-  );
+  describe(evidence("PURGE_PRESSURE", REFERENCE_LIBRARY, "fluids-1.3.1", "a meter of [iso-5167-2]"), () => {
+    test("50 mm in 73.66 mm, 200 to 183 kPa: 7.702338 kg/s", () => {
+      // Discharge coefficient (D and D/2 taps) and expansibility (κ 1.33) are the standard's own equations.
+      const [pipe, hole, density, viscosity] = [0.07366, 0.05, 999.1, 0.0011];
+      const coefficient = dischargeIso5167(pipe, hole, (4 * 7.702338) / (Math.PI * pipe * viscosity));
+      const expansion = expansibility(hole / pipe, 200e3, 183e3, 1.33);
+      const flow = flowAt(17_000, hole, density, coefficient * expansion * approach(hole, pipe));
+      expectPrinted(flow * density, "7.702338");
+    });
+  });
   test("the discharge of ISO 5167 gives the printed 0.5990326 for 22.2 mm in 73.91 mm with flange taps", () => {
     const reynoldsNumber = (4 * 0.12) / (Math.PI * 0.07391 * 18.5e-6);
     const taps = 0.0254 / 0.07391;
@@ -121,7 +115,7 @@ describe("a gas passes for incompressible up to the pressure that the vent equat
     evidence(
       "PURGE_VENT PURGE_PRESSURE",
       INDEPENDENT,
-      "expansibility of ISO 5167-2: under 0.7 % of flow up to the greatest pressure",
+      "expansibility of [iso-5167-2]: less than 0.7 % of flow up to the maximum pressure",
     ),
     () => {
       test.each([
@@ -148,7 +142,7 @@ describe(
   },
 );
 
-describe(evidence("PURGE_REYNOLDS", BY_HAND, "4ρQ/(πμd) of argon at 20 °C with NIST properties"), () => {
+describe(evidence("PURGE_REYNOLDS", BY_HAND, "4ρQ/(πμd) of argon at 20 °C"), () => {
   test.each([
     [10, 47.5, "332.826"],
     [10, 22.1, "715.35"],
@@ -159,7 +153,7 @@ describe(evidence("PURGE_REYNOLDS", BY_HAND, "4ρQ/(πμd) of argon at 20 °C wi
   });
 });
 
-describe(evidence("PURGE_LAMINAR", BY_HAND, "2000·πμd/(4ρ) of argon at 20 °C with NIST properties"), () => {
+describe(evidence("PURGE_LAMINAR", BY_HAND, "2000·πμd/(4ρ) of argon at 20 °C"), () => {
   // 2000·π·22.3065e-6·0.0475/(4·1.66182) = 1.001521e-3 m³/s; the bore of 10.2 mm in proportion.
   test.each([
     [47.5, "60.091"],
@@ -170,17 +164,14 @@ describe(evidence("PURGE_LAMINAR", BY_HAND, "2000·πμd/(4ρ) of argon at 20 °
 });
 
 describe("float meters on another gas", () => {
-  describe(
-    evidence("GAS_METER", PUBLISHED, "de Nevers, Fluid Mechanics for Chemical Engineers, example 5.11"),
-    () => {
-      test("nitrogen scale at 100 on helium: 264.6", () => {
-        expectPrinted(meterFlow(si(100, ANY_FLOW), fluid(4, 1), fluid(28, 1)), "264.6");
-      });
-      test("the same with real densities: the book's molar masses 28 and 4 are 0.03 % off their ratio", () => {
-        expect(Math.abs(number("GAS_METER", 100, "HE", "N2") / 264.575 - 1)).toBeLessThan(0.0004);
-      });
-    },
-  );
+  describe(evidence("GAS_METER", PUBLISHED, "de-nevers", "example 5.11"), () => {
+    test("nitrogen scale at 100 on helium: 264.6", () => {
+      expectPrinted(meterFlow(100, fluid(4, 1), fluid(28, 1)), "264.6");
+    });
+    test("the same with real densities: the book's molar masses 28 and 4 are 0.03 % off their ratio", () => {
+      expect(Math.abs(number("GAS_METER", 100, "HE", "N2") / 264.575 - 1)).toBeLessThan(0.0004);
+    });
+  });
   describe(evidence("GAS_METER", BY_HAND, "√ of the ratio of molar masses, within 0.07 %"), () => {
     test.each([
       ["AR", "AIR", 28.9647, 39.948],
@@ -194,17 +185,19 @@ describe("float meters on another gas", () => {
   });
 });
 
-describe(evidence("GAS_METER", BY_HAND, "ratio of the NIST densities of argon and air at 20 °C"), () => {
-  test("argon is 38 % heavier than air (common practice), 1.379585 times", () => {
-    expect(Math.abs(number("GAS_METER", 1, "AIR", "AR") ** 2 - 1.379585)).toBeLessThan(1e-5);
-  });
-});
+describe(
+  evidence("GAS_METER", BY_HAND, "ratio of the densities of argon and air at 20 °C by [coolprop-8.0.0]"),
+  () => {
+    test("argon is 38 % heavier than air (common practice), 1.379585 times", () => {
+      expect(Math.abs(number("GAS_METER", 1, "AIR", "AR") ** 2 - 1.379585)).toBeLessThan(1e-5);
+    });
+  },
+);
 
 describe(evidence("PURGE_REYNOLDS", BY_HAND, "densities of an ideal gas, p·M/(R·T), within 0.1 %"), () => {
   test("argon, nitrogen, helium and air: 101 325·M/(8.314462618·293.15)", () => {
     const ideal = (molarMass: number): number => (101_325 * molarMass) / (8.314_462_618 * 293.15) / 1000;
-    // 4ρQ/(πμd): the density of each gas shows in its Reynolds number against its viscosity (µPa·s, NIST; 17.57 and
-    // 19.6 from memory).
+    // 4ρQ/(πμd): the density of each gas shows in its Reynolds number against its viscosity (µPa·s, CoolProp 8.0.0).
     const gases: [string, number, number][] = [
       ["AR", 39.948, 22.3065],
       ["N2", 28.0134, 17.57],

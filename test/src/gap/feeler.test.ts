@@ -5,7 +5,7 @@ import fc from "fast-check";
 import { COMMON_LEAVES, COMMON_TOLERANCE, feelerStack } from "../../../src/gap/feeler";
 import { RUNS } from "../../arbitrary-cells";
 import { bead, refusal, table } from "../../bead";
-import { BY_HAND, INDEPENDENT, MEMORY, evidence } from "../../evidence";
+import { BY_HAND, COMMON_PRACTICE, INDEPENDENT, evidence } from "../../evidence";
 import { LENGTH, si } from "../../../src/quantity";
 
 const HUNDREDTH = 1e-5; // m
@@ -130,7 +130,7 @@ describe(evidence("FEELER_STACK", BY_HAND, "sums of a few leaves and the order o
 });
 
 describe("the default sets", () => {
-  describe(evidence("FEELER_STACK", MEMORY, "common practice: leaf sets in inches and millimetres"), () => {
+  describe(evidence("FEELER_STACK", COMMON_PRACTICE, "leaf sets in inches and millimeters"), () => {
     test("32 inch leaves from 0.0015 to 0.035 in, and half a thousandth", () => {
       const inches = COMMON_LEAVES.US.map((leaf) => leaf / 0.0254);
       expect(inches).toHaveLength(32);

@@ -77,7 +77,7 @@ describe(
   evidence(
     "DAM_TEMPERATURE",
     INDEPENDENT,
-    "instant plane sources (Carslaw & Jaeger §10.3), quadrature and search",
+    "instant plane sources ([carslaw-jaeger-1959] §10.3), quadrature and search",
   ),
   () => {
     /**
@@ -111,7 +111,7 @@ describe(
 );
 
 describe(
-  evidence("DAM_TEMPERATURE", BY_HAND, "far away, heat from one instant (Carslaw & Jaeger §10.3)"),
+  evidence("DAM_TEMPERATURE", BY_HAND, "far away, heat from one instant ([carslaw-jaeger-1959] §10.3)"),
   () => {
     test("far away: q·t/(A·ρc·x·√(2πe))", () => {
       const energy = 0.78 * 46 * 9.4 * ((Math.PI * 25.4) / (130 / 60));
@@ -133,7 +133,7 @@ describe(
   evidence(
     "DAM_TEMPERATURE DAM_DISTANCE",
     BY_HAND,
-    "the weld itself at the end of the heat (Carslaw & Jaeger §2.9)",
+    "the weld itself at the end of the heat ([carslaw-jaeger-1959] §2.9)",
   ),
   () => {
     test("at the weld: q/(A·k)·√(κt/π)", () => {

@@ -21,7 +21,7 @@ describe("integral forms, by quadrature", () => {
     evidence(
       "AMPS_MELT MELT_WIDTH START_DWELL AMPS_SECTORS",
       INDEPENDENT,
-      "integral forms of K₀ and K₁ (Abramowitz & Stegun 9.6.23 and 9.6.24), by quadrature",
+      "integral forms of K₀ and K₁ ([abramowitz-stegun-1964] 9.6.23 and 9.6.24), by quadrature",
     ),
     () => {
       test.each(ARGUMENTS)("e^x·K₀ and e^x·(K₁ − K₀) at %p, with t = 1 + s²", (x) => {
@@ -43,7 +43,7 @@ describe("integral forms, by quadrature", () => {
     evidence(
       "START_DWELL AMPS_SECTORS",
       INDEPENDENT,
-      "integral form of E₁ (Abramowitz & Stegun 5.1.1), by quadrature",
+      "integral form of E₁ ([abramowitz-stegun-1964] 5.1.1), by quadrature",
     ),
     () => {
       test.each(ARGUMENTS)("e^x·E₁ at %p, with s = t − x", (x) => {
@@ -59,7 +59,7 @@ describe("integral forms, by quadrature", () => {
     evidence(
       "DAM_TEMPERATURE DAM_DISTANCE AMPS_SECTORS",
       INDEPENDENT,
-      "integral forms of erfc and ierfc (Abramowitz & Stegun 7.2.3), by quadrature",
+      "integral forms of erfc and ierfc ([abramowitz-stegun-1964] 7.2.3), by quadrature",
     ),
     () => {
       test.each([...ARGUMENTS, 0])("e^(z²)·erfc and e^(z²)·ierfc at %p", (z) => {
@@ -104,7 +104,7 @@ describe(
   evidence(
     "AMPS_MELT MELT_WIDTH START_DWELL AMPS_SECTORS DAM_TEMPERATURE DAM_DISTANCE",
     BY_HAND,
-    "leading terms (Abramowitz & Stegun) of the functions that the equation is written in, far beyond any weld",
+    "leading terms ([abramowitz-stegun-1964]) of the functions that the equation is written in, far beyond any weld",
   ),
   () => {
     test.each([1e-300, 1e-100, 1e-20])("small argument %p: Abramowitz & Stegun 9.6.8, 9.6.9, 5.1.11", (x) => {
