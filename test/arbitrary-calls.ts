@@ -2,7 +2,7 @@
 
 import fc from "fast-check";
 
-import type { FormulaHelp } from "../functions/catalogue";
+import type { FormulaHelp } from "../functions/help-text";
 import { anyArgument, anyRange } from "./arbitrary-cells";
 import { exampleCells } from "./bead";
 

@@ -10,7 +10,7 @@ import { stopCounting, workOf } from "../work";
 
 import fc from "fast-check";
 
-import type { FormulaHelp } from "../../functions/catalogue";
+import type { FormulaHelp } from "../../functions/help-text";
 import { HELP } from "../../functions/catalogue";
 import { argumentsOf } from "../arbitrary-calls";
 import { decades, SETTINGS } from "../arbitrary-cells";

@@ -1,7 +1,5 @@
 /** Every template, worked in hosts that hand a blank cell over as 0, as null and as "". */
 
-import "../../generated/associate";
-
 import { formulaById } from "../../functions/catalogue";
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";

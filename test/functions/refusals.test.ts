@@ -1,6 +1,6 @@
 /** The sentence and the code with which every formula refuses every argument that is no proper cell content. */
 
-import type { FormulaHelp, ParameterHelp } from "../../functions/catalogue";
+import type { FormulaHelp, ParameterHelp } from "../../functions/help-text";
 import { HELP } from "../../functions/catalogue";
 import { TEMPERATURE, unitOf } from "../../src/quantity";
 import { exampleWith, quantityIn, refusal } from "../bead";

@@ -5,7 +5,7 @@
 
 import fc from "fast-check";
 
-import type { FormulaHelp } from "../../functions/catalogue";
+import type { FormulaHelp } from "../../functions/help-text";
 import { HELP } from "../../functions/catalogue";
 import type { Quantity, Units } from "../../src/quantity";
 import { fromBase, toBase } from "../../src/quantity";

@@ -1,7 +1,5 @@
 /** The Excel host in a fake Excel. */
 
-import "../../generated/associate";
-
 import { formulaById } from "../../functions/catalogue";
 import { ExcelHost } from "../../taskpane/hosts/excel/excel-host";
 import type { FakeExcel } from "./excel-fake";

@@ -1,7 +1,5 @@
 /** The browser sheet's engine without a page: a template inserted, read and edited as a person would. */
 
-import "../../generated/associate";
-
 import { Model } from "@odoo/o-spreadsheet";
 
 import { formulaById } from "../../functions/catalogue";

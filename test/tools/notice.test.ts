@@ -2,8 +2,8 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync
 import os from "node:os";
 import path from "node:path";
 
-import { developedWith, installed, noticePage } from "../../tools/notice.mjs";
-import { LICENCE_COPIES, licenceErrors, SHIPPED } from "../../tools/shipped.mjs";
+import { developedWith, installed, noticePage } from "../../tools/docs/notice";
+import { LICENCE_COPIES, licenceErrors, SHIPPED } from "../../tools/build/shipped";
 
 /** Licences that let anyone use, change and pass on what is under them. */
 const OPEN = [

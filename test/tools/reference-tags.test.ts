@@ -1,9 +1,10 @@
-/** The tags that the printed reference takes from the comments in functions/: each says what the others say. */
+/** What only the printed reference takes from the records in functions/: each says what the others say. */
 
 import temml from "temml";
 
-import type { FormulaHelp, FormulaReference } from "../../tools/metadata.mjs";
-import { readMetadata } from "../../tools/metadata.mjs";
+import { FORMULAS, HELP } from "../../functions/catalogue";
+import type { Formula } from "../../functions/formula";
+import type { FormulaHelp } from "../../functions/help-text";
 import type { Said } from "./mathml";
 import { numbersIn, read } from "./mathml";
 
@@ -22,21 +23,32 @@ const FIGURES =
 /** Names with digits in them, of a metal and of a kind of queue. */
 const NAMES = /316L|M\/M\/1/g;
 
-interface Entry {
-  readonly help: FormulaHelp;
-  readonly reference: FormulaReference;
+interface Reference {
+  readonly id: string;
+  readonly math: readonly string[];
+  readonly symbols: readonly { readonly symbol: string; readonly meaning: string }[];
+  readonly related: readonly string[];
+  readonly figure: string;
 }
 
-const entries: Entry[] = [];
+interface Entry {
+  readonly help: FormulaHelp;
+  readonly reference: Reference;
+}
 
-beforeAll(async () => {
-  const { errors, help, reference } = await readMetadata("https://addins.example/help.html");
-  expect(errors).toEqual([]);
-  for (const formula of help.formulas) {
-    const found = reference.find(({ id }) => id === formula.id);
-    if (found !== undefined) entries.push({ help: formula, reference: found });
-  }
-  expect(entries.length).toBe(help.formulas.length);
+const entries = HELP.map((help): Entry => {
+  const { id, tex = [], where = {}, related, figure = "" } = recordOf(help.id);
+  const symbols = Object.entries(where).map(([symbol, meaning]) => ({ symbol, meaning }));
+  return { help, reference: { id, math: tex, symbols, related, figure } };
+});
+
+function recordOf(id: string): Formula {
+  const found = FORMULAS.find((formula) => formula.id === id);
+  if (found === undefined) throw new Error(`no formula ${id}`);
+  return found;
+}
+
+test("there is an entry for every formula", () => {
   expect(entries.length).toBeGreaterThan(50);
 });
 
@@ -94,8 +106,8 @@ test("reads the numbers of an equation as typed", () => {
 test("an equation is typeset, or listed here with the reason", () => {
   expect(
     complaints(({ help, reference: { id, math } }) => [
-      ...(help.equation === "" && math.length > 0 ? ["@math without @equation"] : []),
-      ...(help.equation !== "" && math.length === 0 && !(id in NOT_TYPESET) ? ["no @math"] : []),
+      ...(help.equation === "" && math.length > 0 ? ["typeset, but there is no equation in one line"] : []),
+      ...(help.equation !== "" && math.length === 0 && !(id in NOT_TYPESET) ? ["not typeset"] : []),
       ...(id in NOT_TYPESET && math.length > 0 ? ["listed as not typeset, but it is"] : []),
       ...(id in NOT_TYPESET && help.equation.includes("=") ? ["an equation, but listed as not typeset"] : []),
     ]),
