@@ -5,6 +5,7 @@
 
 import type { Of, Quantity, Units } from "../src/quantity";
 import { differs, fromBase, plainNumber, unitPair, written } from "../src/quantity";
+import { Refusal } from "../src/refusal";
 import type { Reader } from "./cells";
 
 export interface Argument<Value = unknown, Optional extends boolean = boolean> {
@@ -104,11 +105,24 @@ export function word<Word extends string>(
   };
 }
 
+/** One of a list of words, where guessing it would hide a mistake. */
+export function requiredWord<Word extends string>(what: string, words: readonly Word[]): Required<Word> {
+  return {
+    ...CELL,
+    what,
+    read: (reader, name, cell) => {
+      const typed = reader.wordOr(name, cell, words, undefined);
+      if (typed !== undefined) return typed;
+      throw new Refusal(name, "blank", [`needs one of ${words.join(", ")}`]);
+    },
+  };
+}
+
 /** The thing that a word stands for, a metal or a gas. */
-export function named<Word extends string, Value>(
-  argument: Optional<Word>,
+export function named<Word extends string, Value, IsOptional extends boolean>(
+  argument: Argument<Word, IsOptional>,
   find: (word: Word) => Value,
-): Optional<Value> {
+): Argument<Value, IsOptional> {
   return { ...argument, read: (reader, name, cell) => find(argument.read(reader, name, cell)) };
 }
 

@@ -1,10 +1,27 @@
 /** The arguments that recur, each said once. A default goes to it where a formula has one: `orDefault(PREHEAT, AMBIENT)`. */
 
+import type { Gas } from "../src/gas/gas";
+import { DEFAULT_GAS, GAS_NAMES, GASES } from "../src/gas/gas";
+import { ARC_EFFICIENCY } from "../src/heat-flow/arc";
 import type { Material } from "../src/metal/material";
-import { DEFAULT_MATERIAL, DESIGNATIONS, MATERIALS } from "../src/metal/material";
-import { ANGLE, LENGTH, si, SPEED } from "../src/quantity";
+import { AMBIENT, DEFAULT_MATERIAL, DESIGNATIONS, MATERIALS } from "../src/metal/material";
+import {
+  ANGLE,
+  CURRENT,
+  FLOW,
+  LENGTH,
+  plainNumber,
+  SHARE,
+  si,
+  SPEED,
+  TEMPERATURE,
+  TIME,
+  VOLTAGE,
+  written,
+} from "../src/quantity";
+import { BASE_WIDTH, WIDTH_PER_WALL } from "../src/travel/bead";
 import type { Argument } from "./argument";
-import { named, number, orDefault, word } from "./argument";
+import { named, number, orComputed, orDefault, word } from "./argument";
 
 export const OD = number("Outside diameter", LENGTH);
 export const WALL = number("Wall thickness", LENGTH);
@@ -12,7 +29,37 @@ export const STANDOFF = number("Arc gap", LENGTH);
 export const SPEED_OF_TRAVEL = number("Surface travel", SPEED);
 export const OVERLAP = orDefault(number("Degrees past the full turn", ANGLE), si(0, ANGLE));
 
+export const VOLTS = number("Arc voltage", VOLTAGE);
+export const VOLTS_OF_WALL = orComputed(VOLTS, "ARC_VOLTS at STANDOFF of the wall");
+export const MEAN_AMPS = number("Mean current", CURRENT);
+export const PEAK_AMPS = number("Peak current", CURRENT);
+export const PEAK_TIME = number("Time at peak", TIME);
+export const BACK_AMPS = number("Background current", CURRENT);
+export const BACK_TIME = number("Time at background", TIME);
+
+/** How `commonBeadWidth` finds the width that is omitted. */
+export const COMMON_WIDTH = `${written(BASE_WIDTH, LENGTH, "SI")} + ${plainNumber(WIDTH_PER_WALL)} × wall`;
+export const BEAD_WIDTH = orComputed(number("Fused width, mean of face and root", LENGTH), COMMON_WIDTH);
+
+export const EFFICIENCY = orDefault(
+  number("Fraction of the arc's power that reaches the tube", SHARE),
+  ARC_EFFICIENCY,
+);
+export const TUBE_TEMPERATURE = orDefault(
+  number("Temperature of the tube before welding", TEMPERATURE),
+  AMBIENT,
+);
+
 export const MATERIAL: Argument<Material, true> = named(
   word('Designation such as "316L" (default); BEAD.MATERIALS lists them', DESIGNATIONS, DEFAULT_MATERIAL),
   (designation) => MATERIALS[designation],
+);
+
+export const BORE = number("Inside diameter", LENGTH);
+export const FLOW_OF_PURGE = number("Purge flow", FLOW);
+export const FLOW_OF_TORCH = number("Shielding gas flow at the torch", FLOW);
+
+export const GAS: Argument<Gas, true> = named(
+  word('"AR" (default), "N2", "HE" or "AIR"', GAS_NAMES, DEFAULT_GAS),
+  (name) => GASES[name],
 );

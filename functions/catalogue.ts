@@ -1,13 +1,48 @@
 /** Every formula, family by family in the order of the job, and the help of each. */
 
 import project from "../package.json";
+import { aboutFamily } from "./about/about";
 import type { Family, Formula } from "./formula";
 import type { FormulaHelp } from "./help-text";
 import { helpOf } from "./help-text";
 import { ARC_GAP } from "./gap/standoff";
 import { ELECTRODE } from "./gap/electrode";
+import { TRAVEL } from "./travel/travel";
+import { AMPERAGE } from "./current/amperage";
+import { HEAT_FLOW } from "./heat-flow/sectors";
+import { SCHEDULES } from "./current/schedule";
+import { HEAT_INPUTS } from "./current/heat-input";
+import { DAMS } from "./heat-flow/dams";
+import { METALS } from "./metal/materials";
+import { GAS_SUPPLY } from "./gas/gas";
+import { CREW } from "./planning/crew";
+import { CYCLE } from "./planning/cycle";
+import { TAKEOFF } from "./planning/takeoff";
+import { BORE_GAS } from "./purge/bore";
+import { PURGE } from "./purge/purge";
+import { TABLES } from "./tables/tables";
 
-export const FAMILIES = [ARC_GAP, ELECTRODE] as const;
+export const VERSION: string = project.version;
+
+export const FAMILIES = [
+  ARC_GAP,
+  ELECTRODE,
+  TRAVEL,
+  AMPERAGE,
+  HEAT_FLOW,
+  SCHEDULES,
+  HEAT_INPUTS,
+  PURGE,
+  BORE_GAS,
+  DAMS,
+  GAS_SUPPLY,
+  CYCLE,
+  CREW,
+  TAKEOFF,
+  TABLES,
+  METALS,
+  aboutFamily(VERSION, () => families),
+] as const;
 
 /** The records by id, for the compiler: a sheet that calls a formula by a wrong id or argument does not compile. */
 export type Records = {
@@ -20,7 +55,6 @@ export const FORMULAS: readonly Formula[] = families.flatMap(({ formulas }) => f
 export const HELP: readonly FormulaHelp[] = families.flatMap((family) =>
   family.formulas.map((formula) => helpOf(formula, family)),
 );
-export const VERSION: string = project.version;
 
 const byId = new Map(FORMULAS.map((formula) => [formula.id, formula.call]));
 

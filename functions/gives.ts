@@ -65,8 +65,8 @@ export function columnOrBlank<Kind extends string>(
   };
 }
 
-/** A column of texts or truth values. */
-export function wordsColumn<Cell extends string | boolean = string>(heading: string): Column<Cell> {
+/** A column of texts, or of truth values where that is said; the table around it must not decide. */
+export function wordsColumn<Cell extends string | boolean = string>(heading: string): Column<NoInfer<Cell>> {
   return { heading, quantity: undefined, write: (cell) => cell };
 }
 
@@ -90,7 +90,7 @@ export function table<const Columns extends Readonly<Record<string, AnyColumn>>>
   const entries = Object.entries(columns) as [string, Column<unknown>][];
   const headings = entries.map(([, { heading, quantity }]) => {
     const unit = quantity === undefined ? "" : unitPair(quantity);
-    return unit === "" || heading.endsWith(unit) ? heading : `${heading} ${unit}`;
+    return unit === "" || heading.endsWith(` ${unit}`) ? heading : `${heading} ${unit}`;
   });
   return {
     quantity: undefined,

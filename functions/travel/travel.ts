@@ -1,129 +1,135 @@
+/** Travel of the arc around the tube: its speed, its time and how far it overlaps. */
+
 import { commonBeadWidth } from "../../src/travel/bead";
 import { tube } from "../../src/limits";
-import { ANGLE, LENGTH, ROTATION, SPEED } from "../../src/quantity";
+import { ANGLE, LENGTH, ROTATION, SPEED, TIME } from "../../src/quantity";
 import { rotation, suggestedOverlap, suggestedSpeed, travelSpeed, travelTime } from "../../src/travel/travel";
-import { answer } from "../answer";
-import { readMaterial } from "../metal/materials";
+import { number, orComputed } from "../argument";
+import { BEAD_WIDTH, COMMON_WIDTH, MATERIAL, OD, OVERLAP, SPEED_OF_TRAVEL, WALL } from "../arguments";
+import { family, formula } from "../formula";
+import { scalar } from "../gives";
 
-/**
- * Surface travel of the arc at a rotor speed, in/min | mm/min.
- * @customfunction TRAVEL_SPEED
- * @param od Outside diameter, in | mm
- * @param rpm Rotor speed, turns per minute
- * @param [units] "US" (default) or "SI"
- * @equation v = π·d·n
- * @math v = \pi d\,n
- * @where v surface travel; d outside diameter (od); n rotor speed (rpm)
- * @validity od and rpm above 0
- * @source Geometry
- * @related TRAVEL_RPM, TRAVEL_TIME, TRAVEL_SUGGEST
- * @example =BEAD.TRAVEL_SPEED(1, 1.6) → 5.0265
- */
-export function travelSpeedCell(od: unknown, rpm: unknown, units?: unknown): number {
-  return answer(units, (read) =>
-    read.give(travelSpeed(read.number("od", od, LENGTH), read.number("rpm", rpm, ROTATION)), SPEED),
-  );
-}
+const TRAVEL_SPEED = formula({
+  id: "TRAVEL_SPEED",
+  meaning: "Surface travel of the arc at a rotor speed",
+  args: { od: OD, rpm: number("Rotor speed", ROTATION) },
+  gives: scalar(SPEED),
+  equation: "v = π·d·n",
+  tex: [String.raw`v = \pi d\,n`],
+  where: {
+    v: "surface travel",
+    d: "outside diameter (od)",
+    n: "rotor speed (rpm)",
+  },
+  validity: "od and rpm above 0",
+  source: "Geometry",
+  related: ["TRAVEL_RPM", "TRAVEL_TIME", "TRAVEL_SUGGEST"],
+  synonyms: ["ipm", "inches per minute", "travel speed", "welding speed"],
+  example: { args: [1, 1.6], gives: "5.0265" },
+  calc: ({ od, rpm }) => travelSpeed(od, rpm),
+});
 
-/**
- * Rotor speed for a surface travel, turns per minute.
- * @customfunction TRAVEL_RPM
- * @param od Outside diameter, in | mm
- * @param speed Surface travel, in/min | mm/min
- * @param [units] "US" (default) or "SI"
- * @equation n = v/(π·d)
- * @math n = \frac{v}{\pi d}
- * @where n rotor speed; v surface travel (speed); d outside diameter (od)
- * @validity od and speed above 0
- * @source Geometry
- * @related TRAVEL_SPEED, TRAVEL_TIME, TRAVEL_SUGGEST
- * @example =BEAD.TRAVEL_RPM(50.8, 127, "SI") → 0.795775
- */
-export function travelRpmCell(od: unknown, speed: unknown, units?: unknown): number {
-  return answer(units, (read) =>
-    read.give(rotation(read.number("od", od, LENGTH), read.number("speed", speed, SPEED)), ROTATION),
-  );
-}
+const TRAVEL_RPM = formula({
+  id: "TRAVEL_RPM",
+  meaning: "Rotor speed for a surface travel",
+  args: { od: OD, speed: SPEED_OF_TRAVEL },
+  gives: scalar(ROTATION),
+  equation: "n = v/(π·d)",
+  tex: [String.raw`n = \frac{v}{\pi d}`],
+  where: {
+    n: "rotor speed",
+    v: "surface travel (speed)",
+    d: "outside diameter (od)",
+  },
+  validity: "od and speed above 0",
+  source: "Geometry",
+  related: ["TRAVEL_SPEED", "TRAVEL_TIME", "TRAVEL_SUGGEST"],
+  synonyms: ["rotation speed", "revolutions per minute", "turns per minute", "ipm to rpm"],
+  example: { args: [50.8, 127, "SI"], gives: "0.795775" },
+  calc: ({ od, speed }) => rotation(od, speed),
+});
 
-/**
- * Time of one turn and the overlap, s.
- * @customfunction TRAVEL_TIME
- * @param od Outside diameter, in | mm
- * @param speed Surface travel, in/min | mm/min
- * @param [overlap] Degrees past the full turn; 0 if left out
- * @param [units] "US" (default) or "SI"
- * @equation t = π·d·(360° + overlap)/360°/v
- * @math t = \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ}
- * @where t time of the turn and the overlap; d outside diameter (od); v surface travel (speed); overlap degrees past the full turn
- * @validity od and speed above 0, overlap not below 0
- * @source Geometry
- * @related TRAVEL_SPEED, OVERLAP_SUGGEST, CYCLE_TIME
- * @figure overlap
- * @example =BEAD.TRAVEL_TIME(50.8, 127, 0, "SI") → 75.398224
- */
-export function travelTimeCell(od: unknown, speed: unknown, overlap?: unknown, units?: unknown): number {
-  return answer(units, (read) =>
-    travelTime(
-      read.number("od", od, LENGTH),
-      read.number("speed", speed, SPEED),
-      read.numberOr("overlap", overlap, ANGLE, 0),
-    ),
-  );
-}
+const TRAVEL_TIME = formula({
+  id: "TRAVEL_TIME",
+  meaning: "Time of one revolution and the overlap",
+  args: { od: OD, speed: SPEED_OF_TRAVEL, overlap: OVERLAP },
+  gives: scalar(TIME),
+  equation: "t = π·d·(360° + overlap)/360°/v",
+  tex: [String.raw`t = \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ}`],
+  where: {
+    t: "time of the revolution and the overlap",
+    d: "outside diameter (od)",
+    v: "surface travel (speed)",
+    overlap: "degrees past the full turn",
+  },
+  validity: "od and speed above 0, overlap 0 or more",
+  source: "Geometry",
+  related: ["TRAVEL_SPEED", "OVERLAP_SUGGEST", "CYCLE_TIME"],
+  synonyms: ["rotation time", "weld time", "lap time"],
+  figure: "overlap",
+  example: { args: [50.8, 127, 0, "SI"], gives: "75.398224" },
+  calc: ({ od, speed, overlap }) => travelTime(od, speed, overlap),
+});
 
-/**
- * Suggested travel speed for a wall, in/min | mm/min.
- * @customfunction TRAVEL_SUGGEST
- * @param wall Wall thickness, in | mm
- * @param [beadWidth] Fused width aimed at, in | mm; 1 mm + 2 × wall if left out
- * @param [material] Designation such as "316L" (default); BEAD.MATERIALS lists them
- * @param [units] "US" (default) or "SI"
- * @equation v = 1.6·α/b, so that v·b/(4α) = 0.4; α hot
- * @math v = \frac{1.6\,\alpha}{b},\quad\text{so that}\quad \frac{v\,b}{4\alpha} = 0.4
- * @where v surface travel; α diffusivity of the metal near 1200 K (material); b fused width aimed at (beadWidth)
- * @validity A starting value for full-penetration single passes
- * @assumptions As AMPS_MELT: heat uniform through the wall, α constant
- * @source Dimensionless speed of Rosenthal's plate; the target 0.4 and the default width are common practice
- * @unconfirmed The level 0.4 and the default width are estimates from common practice; no published table confirms the width
- * @related AMPS_MELT, MELT_WIDTH, TRAVEL_RPM, SCHEDULE
- * @figure plate
- * @example =BEAD.TRAVEL_SUGGEST(0.065) → 5.138
- */
-export function travelSuggestCell(
-  wall: unknown,
-  beadWidth?: unknown,
-  material?: unknown,
-  units?: unknown,
-): number {
-  return answer(units, (read) => {
-    const common = commonBeadWidth(read.number("wall", wall, LENGTH));
-    const width = read.numberOr("beadWidth", beadWidth, LENGTH, common);
-    return read.give(suggestedSpeed(width, readMaterial(read, material)), SPEED);
-  });
-}
+const TRAVEL_SUGGEST = formula({
+  id: "TRAVEL_SUGGEST",
+  meaning: "Suggested travel speed for a wall",
+  args: { wall: WALL, beadWidth: BEAD_WIDTH, material: MATERIAL },
+  gives: scalar(SPEED),
+  equation: "v = 1.6·α/b, so that v·b/(4α) = 0.4; α hot",
+  tex: [String.raw`v = \frac{1.6\,\alpha}{b},\quad\text{so that}\quad \frac{v\,b}{4\alpha} = 0.4`],
+  where: {
+    v: "surface travel",
+    α: "diffusivity of the metal near 1200 K (material)",
+    b: "target fused width (beadWidth)",
+  },
+  validity: "A starting value for full-penetration single passes",
+  assumptions: "As AMPS_MELT: heat uniform through the wall, α constant",
+  source:
+    "Dimensionless speed of Rosenthal's plate; the target 0.4 and the default width are common practice",
+  unconfirmed:
+    "The level 0.4 and the default width are estimates from common practice; no published table confirms the width",
+  related: ["AMPS_MELT", "MELT_WIDTH", "TRAVEL_RPM", "SCHEDULE"],
+  synonyms: ["ipm", "welding speed", "starting speed"],
+  figure: "plate",
+  example: { args: [0.065], gives: "5.138" },
+  calc: ({ wall, beadWidth, material }) => {
+    // A wall that cannot be is refused also where the width is given.
+    const common = commonBeadWidth(wall);
+    return suggestedSpeed(beadWidth ?? common, material);
+  },
+});
 
-/**
- * Overlap past the start that covers one bead width, degrees, in steps of 5.
- * @customfunction OVERLAP_SUGGEST
- * @param od Outside diameter, in | mm
- * @param wall Wall thickness, in | mm
- * @param [beadWidth] Fused width, in | mm; 1 mm + 2 × wall if left out
- * @param [units] "US" (default) or "SI"
- * @equation o = 5°·⌈360°·b/(5°·π·d)⌉: rounded up to whole steps
- * @math o = 5^\circ\left\lceil\frac{360^\circ\, b}{5^\circ\,\pi d}\right\rceil
- * @where o overlap, degrees; b fused width (beadWidth); d outside diameter (od)
- * @validity wall under half of od
- * @source Geometry; one bead width of overlap is common practice
- * @unconfirmed The default width is an estimate from common practice
- * @related TRAVEL_TIME, AMPS_SECTORS, CYCLE_PHASES, SCHEDULE
- * @figure overlap
- * @example =BEAD.OVERLAP_SUGGEST(1, 0.065) → 20
- */
-export function overlapSuggestCell(od: unknown, wall: unknown, beadWidth?: unknown, units?: unknown): number {
-  return answer(units, (read) => {
-    const [diameter, thickness] = [read.number("od", od, LENGTH), read.number("wall", wall, LENGTH)];
-    tube(diameter, thickness);
-    const width = read.numberOr("beadWidth", beadWidth, LENGTH, commonBeadWidth(thickness));
-    return suggestedOverlap(diameter, thickness, width);
-  });
-}
+const OVERLAP_SUGGEST = formula({
+  id: "OVERLAP_SUGGEST",
+  meaning: "Overlap past the start that covers one bead width",
+  detail: "in steps of 5°",
+  args: { od: OD, wall: WALL, beadWidth: orComputed(number("Fused width", LENGTH), COMMON_WIDTH) },
+  gives: scalar(ANGLE),
+  equation: "o = 5°·⌈360°·b/(5°·π·d)⌉: rounded up to whole steps",
+  tex: [String.raw`o = 5^\circ\left\lceil\frac{360^\circ\, b}{5^\circ\,\pi d}\right\rceil`],
+  where: {
+    o: "overlap, degrees",
+    b: "fused width (beadWidth)",
+    d: "outside diameter (od)",
+  },
+  validity: "wall less than half of od",
+  source: "Geometry; one bead width of overlap is common practice",
+  unconfirmed: "The default width is an estimate from common practice",
+  related: ["TRAVEL_TIME", "AMPS_SECTORS", "CYCLE_PHASES", "SCHEDULE"],
+  synonyms: ["tie-in", "lap", "overrun", "weld past the start"],
+  figure: "overlap",
+  example: { args: [1, 0.065], gives: "20" },
+  calc: ({ od, wall, beadWidth }) => {
+    tube(od, wall);
+    return suggestedOverlap(od, wall, beadWidth ?? commonBeadWidth(wall));
+  },
+});
+
+export const TRAVEL = family("Travel", [
+  TRAVEL_SPEED,
+  TRAVEL_RPM,
+  TRAVEL_TIME,
+  TRAVEL_SUGGEST,
+  OVERLAP_SUGGEST,
+]);

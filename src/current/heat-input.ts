@@ -9,7 +9,7 @@ import { amount, Refusal, rule } from "../refusal";
  * Heat input of a steady arc, J/m: V·A/v × efficiency. With efficiency 1 it is ASME IX QW-409.1(a); with the thermal
  * efficiency of the process (0.6 for TIG) the heat input of EN 1011-1 and ISO/TR 17671-1.
  */
-export function heatInput(volts: Voltage, amps: Current, speed: Speed, efficiency: number): HeatInput {
+export function heatInput(volts: Voltage, amps: Current, speed: Speed, efficiency: Share): HeatInput {
   const power = above0("volts", volts, VOLTAGE) * above0("amps", amps, CURRENT);
   return si((power / above0("speed", speed, SPEED)) * shareAbove0("efficiency", efficiency), HEAT_INPUT);
 }
@@ -44,7 +44,7 @@ export function pulsedHeatInput(
 }
 
 /** Heat input from metered arc energy, J/m: energy over bead length × efficiency. ASME IX QW-409.1(c). */
-export function meteredHeatInput(joules: Energy, length: Length, efficiency: number): HeatInput {
+export function meteredHeatInput(joules: Energy, length: Length, efficiency: Share): HeatInput {
   return si(
     (above0("joules", joules, ENERGY) / above0("length", length, LENGTH)) *
       shareAbove0("efficiency", efficiency),
@@ -75,6 +75,9 @@ export function pulseShare(mean: Current, peak: Current, back: number): Share {
   }
   return si((between("meanAmps", mean, CURRENT, back, peak) - back) / (peak - back), SHARE);
 }
+
+/** Common practice of pulsed tube welding: successive spots overlap by three quarters. */
+export const COMMON_SPOT_OVERLAP = si(0.75, SHARE);
 
 /** Pulses per second at which successive spots of one bead width overlap by a share of it: v/(b·(1 − overlap)). */
 export function pulseRate(speed: Speed, beadWidth: Length, overlap: number): Frequency {

@@ -5,14 +5,14 @@ import { commonBeadWidth } from "../travel/bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "../planning/cycle";
 import { COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
 import { element } from "../numerics/item";
-import { ARC_EFFICIENCY, commonArcVolts, wattsPerAmp } from "../heat-flow/arc";
+import { commonArcVolts, wattsPerAmp } from "../heat-flow/arc";
 import type { Plate } from "../heat-flow/plate";
 import { plateOf } from "../heat-flow/plate";
 import type { RingPass, Sector } from "../heat-flow/sectors";
-import { ringSectors } from "../heat-flow/sectors";
+import { COMMON_SECTORS, ringSectors } from "../heat-flow/sectors";
 import { startDwell } from "../heat-flow/start-dwell";
-import { heatInput, pulseRate, pulseShare } from "./heat-input";
-import { tube } from "../limits";
+import { COMMON_SPOT_OVERLAP, heatInput, pulseRate, pulseShare } from "./heat-input";
+import { above0, between, tube } from "../limits";
 import type { Material } from "../metal/material";
 import type {
   Angle,
@@ -23,23 +23,37 @@ import type {
   Rotation,
   Share,
   Speed,
+  TemperatureRise,
   Time,
   Units,
   Voltage,
 } from "../quantity";
-import { ANGLE, COUNT, CURRENT, LENGTH, si, SPEED, TIME } from "../quantity";
+import { ANGLE, CURRENT, LENGTH, SHARE, si, SPEED, TIME } from "../quantity";
 import { amount, orRefusal, Refusal, rule } from "../refusal";
 import { rotation, suggestedOverlap, suggestedSpeed, travelTime } from "../travel/travel";
 
-/** Common practice of pulsed tube welding: background over peak, and by how much successive spots overlap. */
-const BACKGROUND = 0.3;
-const SPOT_OVERLAP = 0.75;
-const SECTORS = 4;
+/** Common practice of pulsed tube welding: background over peak. */
+export const COMMON_BACKGROUND = si(0.3, SHARE);
 
 export type Style = "pulsed" | "steady";
 
+/** What a person may set; the rest follows from tube and metal. */
+export interface Choices {
+  readonly style: Style;
+  readonly volts: Voltage | undefined;
+  readonly efficiency: Share;
+  readonly speed: Speed | undefined;
+  readonly beadWidth: Length | undefined;
+  readonly overlap: Angle | undefined;
+  readonly dwell: Time | undefined;
+  /** Peak of the first sector. */
+  readonly peak: Current | undefined;
+  /** Background over peak. */
+  readonly background: Share;
+}
+
 export interface Pulse {
-  /** Peak and background of each sector, A. */
+  /** Peak and background of each sector, the overlap last. */
   readonly peaks: readonly Current[];
   readonly backs: readonly Current[];
   readonly rate: Frequency;
@@ -47,102 +61,120 @@ export interface Pulse {
 }
 
 export interface Schedule {
+  readonly bore: Length;
   readonly standoff: Length;
   readonly electrode: Length;
   readonly volts: Voltage;
   readonly beadWidth: Length;
   readonly speed: Speed;
-  readonly turns: Rotation;
+  readonly rotor: Rotation;
   readonly prepurge: Time;
   readonly dwell: Time;
-  /** Mean current of each sector, A. */
+  /** Mean current of each sector, the overlap last. */
   readonly means: readonly Current[];
+  /** Rise ahead of the arc at the end of each sector, the overlap last. */
+  readonly rises: readonly TemperatureRise[];
   /** None when the arc is steady. */
   readonly pulse: Pulse | undefined;
-  /** Full turn and overlap, s. */
+  /** The full turn alone. */
+  readonly turnTime: Time;
+  /** Full turn and overlap. */
   readonly rotationTime: Time;
   readonly overlap: Angle;
   readonly downslope: Time;
   readonly postpurge: Time;
-  /** Arc energy over travel in the hottest sector, J/m. */
+  /** Arc energy over travel in the hottest sector. */
   readonly heatInput: HeatInput;
-  /** Dwell, rotation and downslope, s. */
+  /** Dwell, rotation and downslope. */
   readonly arcTime: Time;
 }
 
-export function schedule(od: Length, wall: Length, material: Material, style: Style, units: Units): Schedule {
+export function schedule(
+  od: Length,
+  wall: Length,
+  material: Material,
+  choices: Choices,
+  units: Units,
+): Schedule {
   tube(od, wall);
-  const volts = commonArcVolts(wall, "wall");
-  const beadWidth = commonBeadWidth(wall);
-  const speed = suggestedSpeed(beadWidth, material);
-  const overlap = suggestedOverlap(od, wall, beadWidth);
+  const volts = choices.volts ?? commonArcVolts(wall, "wall");
+  const beadWidth = choices.beadWidth ?? commonBeadWidth(wall);
+  const speed = choices.speed ?? suggestedSpeed(beadWidth, material);
+  const overlap = choices.overlap ?? suggestedOverlap(od, wall, beadWidth);
   const plate = plateOf(wall, material);
-  const dwell = startDwell(plate, speed, beadWidth);
-  const sectors = sectorsOf(plate, {
-    od,
-    speed,
-    beadWidth,
-    dwell,
-    sectors: si(SECTORS, COUNT),
-    overlap: si(0, ANGLE),
-  });
-  const means = sectors.map(({ power }) => power / wattsPerAmp(volts, ARC_EFFICIENCY));
-  const hottest = Math.max(...means);
+  const dwell = choices.dwell ?? startDwell(plate, speed, beadWidth);
+  const pass = { od, speed, beadWidth, dwell, sectors: COMMON_SECTORS, overlap };
+  const sectors = sectorsOf(plate, pass, choices);
+  const watts = wattsPerAmp(volts, choices.efficiency);
+  const means = sectors.map(({ power }) => si(power / watts, CURRENT));
+  const hottest = si(Math.max(...means), CURRENT);
   const pulse =
-    style === "pulsed" ? pulseOf(od, means, ampsByWall(wall, material), speed, beadWidth) : undefined;
+    choices.style === "pulsed" ? pulseOf(od, wall, material, means, speed, beadWidth, choices) : undefined;
   const rotationTime = travelTime(od, speed, overlap);
   const downslope = commonDownslope(beadWidth, speed);
   return {
+    bore: si(od - 2 * wall, LENGTH),
     standoff: standoff(wall, COMMON_ALLOWANCE),
-    electrode: si(electrodeFor(wall, Math.max(hottest, ...(pulse?.peaks ?? [])), units), LENGTH),
+    electrode: electrodeFor(wall, si(Math.max(hottest, ...(pulse?.peaks ?? [])), CURRENT), units),
     volts,
     beadWidth,
     speed,
-    turns: rotation(od, speed),
+    rotor: rotation(od, speed),
     prepurge: si(COMMON_PREPURGE, TIME),
     dwell,
     means,
+    rises: sectors.map(({ rise }) => rise),
     pulse,
+    turnTime: travelTime(od, speed, si(0, ANGLE)),
     rotationTime,
     overlap,
     downslope,
     postpurge: si(COMMON_POSTPURGE, TIME),
-    heatInput: heatInput(volts, si(hottest, CURRENT), speed, 1),
+    heatInput: heatInput(volts, hottest, speed, si(1, SHARE)),
     arcTime: si(dwell + rotationTime + downslope, TIME),
   };
 }
 
 /** Peak of the first sector by the rule of thumb; the share that makes its mean; later sectors in the means' proportion. */
 function pulseOf(
-  od: number,
+  od: Length,
+  wall: Length,
+  material: Material,
   means: readonly Current[],
-  peak: number,
-  speed: number,
-  beadWidth: number,
+  speed: Speed,
+  beadWidth: Length,
+  { peak: chosen, background }: Choices,
 ): Pulse {
   const first = element(means, 0);
-  const back = BACKGROUND * peak;
+  const peak = above0("peak", chosen ?? ampsByWall(wall, material), CURRENT);
+  const back = si(between("background", background, SHARE, 0, 1) * peak, CURRENT);
   if (!(first > back && first < peak)) {
+    const [argument, value] =
+      chosen === undefined
+        ? (["od", amount(od, LENGTH)] as const)
+        : (["peak", amount(peak, CURRENT)] as const);
     throw new Refusal(
-      "od",
-      amount(od, LENGTH),
+      argument,
+      value,
       rule`the first sector needs a mean of ${amount(first, CURRENT)}, which no pulse between ${amount(back, CURRENT)} and ${amount(peak, CURRENT)} gives; ask for "steady"`,
       "unanswerable",
     );
   }
-  const peaks = means.map((mean) => (peak * mean) / first);
+  const peaks = means.map((mean) => si((peak * mean) / first, CURRENT));
   return {
     peaks,
-    backs: peaks.map((amps) => BACKGROUND * amps),
-    rate: pulseRate(si(speed, SPEED), si(beadWidth, LENGTH), SPOT_OVERLAP),
-    share: pulseShare(first, si(peak, CURRENT), back),
+    backs: peaks.map((amps) => si(background * amps, CURRENT)),
+    rate: pulseRate(speed, beadWidth, COMMON_SPOT_OVERLAP),
+    share: pulseShare(first, peak, back),
   };
 }
 
-/** Speaks of the tube where the ring refuses its speed or dwell: those were suggested here, nobody typed them. */
-function sectorsOf(plate: Plate, pass: RingPass): Sector[] {
+/** Speaks of the tube where the ring refuses a speed or a dwell that was suggested here, which nobody typed. */
+function sectorsOf(plate: Plate, pass: RingPass, choices: Choices): Sector[] {
   const sectors = orRefusal(() => ringSectors(plate, pass));
   if (!(sectors instanceof Refusal)) return sectors;
+  const { argument } = sectors;
+  if (argument in choices && choices[argument as keyof Choices] !== undefined) throw sectors;
   throw new Refusal(
     "od",
     amount(pass.od, LENGTH),
@@ -151,8 +183,8 @@ function sectorsOf(plate: Plate, pass: RingPass): Sector[] {
   );
 }
 
-function electrodeFor(wall: number, amps: number, units: Units): number {
-  const diameter = orRefusal(() => electrodeDiameter(si(amps, CURRENT), units));
+function electrodeFor(wall: Length, amps: Current, units: Units): Length {
+  const diameter = orRefusal(() => electrodeDiameter(amps, units));
   if (!(diameter instanceof Refusal)) return diameter;
   throw new Refusal(
     "wall",

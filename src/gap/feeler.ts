@@ -73,7 +73,7 @@ export function feelerStack(gap: Length, leaves: readonly Length[], tolerance: L
 }
 
 interface Leaf {
-  readonly thickness: number;
+  readonly thickness: Length;
   readonly grains: number;
 }
 
@@ -115,8 +115,8 @@ function bestSums(fewest: Uint8Array, least: number, most: number, target: numbe
 }
 
 /** Takes each leaf, thickest first, whenever it can belong to a smallest stack. */
-function stackOf(set: readonly Leaf[], fewest: readonly Uint8Array[], sum: number): number[] {
-  const taken: number[] = [];
+function stackOf(set: readonly Leaf[], fewest: readonly Uint8Array[], sum: number): Length[] {
+  const taken: Length[] = [];
   let left = sum;
   set.forEach(({ thickness, grains }, i) => {
     if (

@@ -18,20 +18,21 @@ export function jointGas(torchFlow: Flow, torchSeconds: Time, purgeFlow: Flow, p
 
 /** The atmosphere that a gauge reads from, Pa. */
 const ATMOSPHERE = 101_325;
-const GREATEST_PRESSURE = 35e6;
+export const GREATEST_PRESSURE = si(35e6, CYLINDER_PRESSURE);
 /** −30 to 60 °C: where cylinders stand, with room on both sides; a hair more, so that no change of unit shuts out the limit itself. */
 const ROUNDING = 1e-9;
-const TEMPERATURES = [243.15 - ROUNDING, 333.15 + ROUNDING] as const;
+export const TEMPERATURES = [si(243.15 - ROUNDING, TEMPERATURE), si(333.15 + ROUNDING, TEMPERATURE)] as const;
 
 interface State {
-  readonly temperature: number;
+  readonly temperature: Temperature;
+  /** Absolute, Pa. */
   readonly pressure: number;
 }
 
 /** What a gas supplier's cubic foot or litre means: 70 °F and 1 atm (14.696 psi); 15 °C and 1 bar. */
 export const STANDARD_STATE: Record<Units, State> = {
-  US: { temperature: ((70 + 459.67) * 5) / 9, pressure: ATMOSPHERE },
-  SI: { temperature: 288.15, pressure: 100_000 },
+  US: { temperature: si(((70 + 459.67) * 5) / 9, TEMPERATURE), pressure: ATMOSPHERE },
+  SI: { temperature: si(288.15, TEMPERATURE), pressure: 100_000 },
 };
 
 /**

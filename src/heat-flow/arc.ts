@@ -3,14 +3,14 @@
 import { COMMON_ALLOWANCE, arcVolts, standoff } from "../gap/electrode";
 import { above0, between, shareAbove0 } from "../limits";
 import type { Length, Voltage } from "../quantity";
-import { LENGTH, SHARE, VOLTAGE } from "../quantity";
+import { LENGTH, SHARE, si, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /**
- * Share of the arc's power that reaches the tube. Mean of the published values for TIG, electrode negative, 95 % range
+ * Fraction of the arc's power that reaches the tube. Mean of the published values for TIG, electrode negative, 95 % range
  * 0.73–0.82 (Stenbacka, Choquet & Hurtig, IIW XII-2070-12, 2012). Not the 0.6 of EN 1011-1, which is a code factor.
  */
-export const ARC_EFFICIENCY = 0.78;
+export const ARC_EFFICIENCY = si(0.78, SHARE);
 
 /** Far beyond any arc on either side; inside, nothing overflows. */
 const VOLTS = [1, 1000] as const;
@@ -24,11 +24,15 @@ export function wattsPerAmp(volts: number, efficiency: number): number {
 }
 
 /** The walls, m, whose common standoff lies in the 0.5 to 3 mm that the estimate of arc voltage holds for. */
-const WALLS = [0.0005, 0.003].map((gap) => 2 * (gap - COMMON_ALLOWANCE)) as [number, number];
+export const ARC_VOLTS_WALLS = [wallOf(0.0005), wallOf(0.003)] as const;
+
+function wallOf(gap: number): Length {
+  return si(2 * (gap - COMMON_ALLOWANCE), LENGTH);
+}
 
 /** Arc voltage at the common standoff of a wall. Outside its range the caller says which argument can mend it. */
 export function commonArcVolts(wall: Length, mend = "volts"): Voltage {
-  const [least, most] = WALLS;
+  const [least, most] = ARC_VOLTS_WALLS;
   if (wall >= least && wall <= most) return arcVolts(standoff(wall, COMMON_ALLOWANCE));
   const range = rule`${amount(least, LENGTH)} to ${amount(most, LENGTH)}`;
   if (mend === "volts") {

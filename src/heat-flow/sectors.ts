@@ -3,7 +3,7 @@
 import { element } from "../numerics/item";
 import { above0, atLeast0, between, tube, wholeFrom1 } from "../limits";
 import type { Angle, Count, Length, Share, Speed, TemperatureRise, Time } from "../quantity";
-import { ANGLE, LENGTH, SPEED, TIME } from "../quantity";
+import { ANGLE, COUNT, LENGTH, SHARE, si, SPEED, TEMPERATURE_RISE, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import { dimensionlessWidth, meltPower, meltResistance } from "./melt-power";
 import type { Plate } from "./plate";
@@ -34,8 +34,10 @@ export interface Sector {
   readonly rise: TemperatureRise;
 }
 
-const MOST_SECTORS = 360;
-const MOST_OVERLAP = 1080;
+/** Quarters of the full turn, as shops set them. */
+export const COMMON_SECTORS = si(4, COUNT);
+export const MOST_SECTORS = si(360, COUNT);
+export const MOST_OVERLAP = si(1080, ANGLE);
 const LONGEST_DWELL = 3600;
 /** v·C/(4α): from a ring that soaks as fast as the arc moves to one whose heat never catches up. */
 const PECLETS = [0.02, 10_000] as const;
@@ -54,11 +56,11 @@ export function ringSectors(plate: Plate, pass: RingPass): Sector[] {
   if (overlap > 0) ends.push(1 + overlap / 360);
   const means = ends.map((end, i) => meanPower(course, ends[i - 1] ?? 0, end));
   return ends.map((end, i) => ({
-    from: 360 * (ends[i - 1] ?? 0),
-    to: 360 * end,
+    from: si(360 * (ends[i - 1] ?? 0), ANGLE),
+    to: si(360 * end, ANGLE),
     power: power * element(means, i),
-    share: element(means, i) / element(means, 0),
-    rise: Math.max(0, plate.meltingRise * (1 - powerAt(course, end))),
+    share: si(element(means, i) / element(means, 0), SHARE),
+    rise: si(Math.max(0, plate.meltingRise * (1 - powerAt(course, end))), TEMPERATURE_RISE),
   }));
 }
 

@@ -3,7 +3,7 @@
  * "Hot" stands for the metal on its way to melting, near 1200 K (927 °C); "cold" for room temperature, 25 °C.
  */
 
-import { TEMPERATURE } from "../quantity";
+import { si, TEMPERATURE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import type { Sourced } from "../sourced";
 import { estimate, memory, published } from "../sourced";
@@ -19,7 +19,7 @@ export interface Material {
   readonly coldConductivity: Sourced;
   /** Heat capacity by volume at 25 °C, J/(m³·K). */
   readonly coldHeatCapacity: Sourced;
-  /** N/m: the liquid near its liquidus, with the sulphur that tube and pipe carry. */
+  /** N/m: the liquid near its liquidus, with the sulfur that tube and pipe carry. */
   readonly surfaceTension: Sourced;
 }
 
@@ -39,40 +39,52 @@ const IIDA_GUTHRIE = "Iida & Guthrie, The Physical Properties of Liquid Metals";
 const LIQUID_NICKEL = `pure nickel, 1.778 N/m (${IIDA_GUTHRIE}), less 5 % for sulphur and alloying`;
 const CDA = "Copper Development Association alloy data";
 
-export const MATERIALS = {
-  "304L": {
+/** A row of the table: what people call the metal, and its numbers. */
+function metal<const Name extends string>(
+  designation: Name,
+  properties: Material,
+): readonly [designation: Name, properties: Material] {
+  return [designation, properties];
+}
+
+/**
+ * Every metal, in the order people list them: steels, titanium, nickel, copper. A list rather than an object, in which
+ * a designation that reads as a whole number, 2205, would come first.
+ */
+const METALS = [
+  metal("304L", {
     hotConductivity: memory(27.532, `${KIM_304L} at 1200 K`),
     hotDiffusivity: memory(5.8167 * MM2_PER_S, `${KIM_304L}: k/(ρ·cp) at 1200 K`),
     liquidus: memory(celsius(1455), "ASM handbook range 1400–1455 °C"),
     coldConductivity: memory(12.94, `${KIM_304L} at 298 K`),
     coldHeatCapacity: memory(4.0231 * MJ, `${KIM_304L}: ρ·cp at 298 K`),
     surfaceTension: memory(1.565, MILLS_STAINLESS),
-  },
-  "316L": {
+  }),
+  metal("316L", {
     hotConductivity: published(28.387, `${MILLS_316}, at 1200 K`),
     hotDiffusivity: published(5.848 * MM2_PER_S, `${MILLS_316}: k/(ρ·cp) at 1200 K`),
     liquidus: published(celsius(1450), "Mills 2002: melting range 1385–1450 °C"),
     coldConductivity: published(13.757, `${MILLS_316}, at 298 K`),
     coldHeatCapacity: published(3.8402 * MJ, `${MILLS_316}: ρ·cp at 298 K`),
     surfaceTension: published(1.593, "Pichler et al. 2022, reference steel SRM 1155a at 1708 K"),
-  },
-  "2205": {
+  }),
+  metal("2205", {
     hotConductivity: memory(26.371, `${EN_STAINLESS}: 14.6 + 0.0127 θ at 927 °C`),
     hotDiffusivity: memory(5.933 * MM2_PER_S, `${EN_STAINLESS}: k/(7850·cp), cp 566.2 J/kgK at 927 °C`),
     liquidus: published(celsius(1440), "producer sheet: melting range 1385–1440 °C"),
     coldConductivity: memory(14.918, `${EN_STAINLESS} at 25 °C`),
     coldHeatCapacity: memory(3.586 * MJ, `${EN_STAINLESS}: 7850·cp, cp 456.8 J/kgK at 25 °C`),
     surfaceTension: estimate(1.565, `${MILLS_STAINLESS}; taken to hold for a duplex steel`),
-  },
-  CS: {
+  }),
+  metal("CS", {
     hotConductivity: published(28.0, "Welding Handbook, welding constants for steel: 0.028 J/mm·s·K"),
     hotDiffusivity: published(6.3636 * MM2_PER_S, "Welding Handbook: 0.028/0.0044 (ρC 0.0044 J/mm³K)"),
     liquidus: published(celsius(1510), "Welding Handbook: melting temperature 1510 °C"),
     coldConductivity: published(53.33, "EN 1993-1-2, 3.4.1: 54 − 0.0333 θ at 20 °C"),
     coldHeatCapacity: published(3.4524 * MJ, "EN 1993-1-2, 3.4.1: 7850·cp, cp 439.8 J/kgK at 20 °C"),
     surfaceTension: memory(1.565, "Sahoo, DebRoy & McNallan 1988: iron at 1809 K with 0.03 % sulphur"),
-  },
-  "TI-2": {
+  }),
+  metal("TI-2", {
     hotConductivity: memory(22.0, `${INCROPERA}: titanium at 1200 K`),
     hotDiffusivity: memory(7.868 * MM2_PER_S, `${INCROPERA}: cp 620 J/kgK at 1200 K, with 4510 kg/m³`),
     liquidus: memory(celsius(1670), "producer sheets: 1665–1670 °C"),
@@ -85,16 +97,16 @@ export const MATERIALS = {
       1.557,
       "Paradis, Ishikawa & Yoda 2002, pure titanium at 1943 K; handbooks give 1.65",
     ),
-  },
-  "TI-6-4": {
+  }),
+  metal("TI-6-4", {
     hotConductivity: memory(19.3, `${MILLS_TI64}: beta phase at 995 °C`),
     hotDiffusivity: memory(7.032 * MM2_PER_S, `${MILLS_TI64}: cp 641 J/kgK and 4282 kg/m³ at 995 °C`),
     liquidus: memory(celsius(1650), `${MILLS_TI64}: 1650 °C; sheets give 1604–1660`),
     coldConductivity: memory(7.0, `${MILLS_TI64} at 25 °C; three sheets give 6.6, 6.7 and 7.2`),
     coldHeatCapacity: memory(2.4133 * MJ, `${MILLS_TI64}: 4420 kg/m³, 546 J/kgK; sheets give 526–586`),
     surfaceTension: memory(1.52, `${MILLS_TI64} near the liquidus`),
-  },
-  "625": {
+  }),
+  metal("625", {
     hotConductivity: memory(
       24.008,
       "producer table 22.8 at 871 °C and 25.2 at 982 °C, interpolated to 927 °C",
@@ -104,8 +116,8 @@ export const MATERIALS = {
     coldConductivity: memory(9.856, "producer table 9.8 at 21 °C and 10.8 at 93 °C, interpolated to 25 °C"),
     coldHeatCapacity: published(3.4703 * MJ, `at 298 K: ${CAPRICCIOLI}`),
     surfaceTension: estimate(1.69, LIQUID_NICKEL),
-  },
-  "C-276": {
+  }),
+  metal("C-276", {
     hotConductivity: estimate(
       26.87,
       "straight line through the producer's rows from 25 to 500 °C, carried to 927 °C",
@@ -118,16 +130,16 @@ export const MATERIALS = {
     coldConductivity: memory(10.2, "producer sheet at 25 °C"),
     coldHeatCapacity: memory(3.796 * MJ, "producer sheet: 8890 kg/m³, 427 J/kgK"),
     surfaceTension: estimate(1.69, LIQUID_NICKEL),
-  },
-  C12200: {
+  }),
+  metal("C12200", {
     hotConductivity: memory(339, `${CDA}: room value, kept; pure copper at 1200 K is 339 too (${INCROPERA})`),
     hotDiffusivity: memory(79.0 * MM2_PER_S, `k above, 8940 kg/m³ and cp 480 J/kgK at 1200 K (${INCROPERA})`),
     liquidus: memory(celsius(1083), `${CDA}: melting point`),
     coldConductivity: memory(339, `${CDA}: 196 Btu/(h·ft·°F)`),
     coldHeatCapacity: memory(3.4419 * MJ, `${CDA}: 8940 kg/m³, 385 J/kgK`),
     surfaceTension: memory(1.285, `${IIDA_GUTHRIE}: pure copper at its melting point`),
-  },
-  C70600: {
+  }),
+  metal("C70600", {
     hotConductivity: estimate(115, "Wiedemann–Franz law at 1200 K with a resistivity of 25.5 µΩ·cm"),
     hotDiffusivity: estimate(
       26.2 * MM2_PER_S,
@@ -137,30 +149,20 @@ export const MATERIALS = {
     coldConductivity: published(45.0, "mill sheet: 26 Btu/(h·ft·°F)"),
     coldHeatCapacity: published(3.3704 * MJ, "mill sheet: 8940 kg/m³, 377 J/kgK"),
     surfaceTension: estimate(1.285, "copper's value: nickel's is higher, and copper gathers at the surface"),
-  },
-} as const satisfies Record<string, Material>;
+  }),
+] as const;
 
-export type Designation = keyof typeof MATERIALS;
+export type Designation = (typeof METALS)[number][0];
 
-/** In the order people list them: steels, titanium, nickel, copper. Integer-like keys of an object would come first. */
-export const DESIGNATIONS = [
-  "304L",
-  "316L",
-  "2205",
-  "CS",
-  "TI-2",
-  "TI-6-4",
-  "625",
-  "C-276",
-  "C12200",
-  "C70600",
-] as const satisfies readonly Designation[];
+export const MATERIALS = Object.fromEntries(METALS) as Readonly<Record<Designation, Material>>;
 
-/** The metal of a formula whose material argument is left out. */
+export const DESIGNATIONS: readonly Designation[] = METALS.map(([designation]) => designation);
+
+/** The metal of a formula whose material argument is omitted. */
 export const DEFAULT_MATERIAL: Designation = "316L";
 
-/** The room that tube, gas and dams start from, 20 °C in K. */
-export const AMBIENT = celsius(20);
+/** The room that tube, gas and dams start from, 20 °C, K. */
+export const AMBIENT = si(celsius(20), TEMPERATURE);
 
 /** θ: how far the metal has to be heated to melt, K. Refuses a start at or above the liquidus. */
 export function meltingRise(material: Material, start: number): number {

@@ -24,7 +24,9 @@ export interface Shift {
 export const PATTERNS = ["steady", "random"] as const;
 export type Pattern = (typeof PATTERNS)[number];
 
-const MOST_HEADS = 1000;
+/** Common practice: a shift of eight hours, s. */
+export const COMMON_SHIFT = si(8 * 3600, DURATION);
+export const MOST_HEADS = si(1000, COUNT);
 /** Keeps a whole number of heads from being lost to rounding. */
 const ROUNDING = 1e-9;
 

@@ -6,13 +6,13 @@ import { ANGLE, si, TIME } from "../quantity";
 import { travelTime } from "../travel/travel";
 
 /** Common practice: gas before and after the arc, s. */
-export const COMMON_PREPURGE = 30;
-export const COMMON_POSTPURGE = 15;
+export const COMMON_PREPURGE = si(30, TIME);
+export const COMMON_POSTPURGE = si(15, TIME);
 /** Common practice: fading of the arc, in bead widths of travel. */
 const DOWNSLOPE_WIDTHS = 3;
 
 /** Common practice of the downslope, s: three bead widths of travel. */
-export function commonDownslope(beadWidth: Length, speed: number): Time {
+export function commonDownslope(beadWidth: Length, speed: Speed): Time {
   return si((DOWNSLOPE_WIDTHS * beadWidth) / speed, TIME);
 }
 
@@ -38,8 +38,8 @@ export interface Phase {
 /** The phases of a cycle in their order, times in s. A phase of no length is kept, so that every cycle has the same rows. */
 export function cyclePhases(cycle: Cycle): Phase[] {
   const turn = travelTime(cycle.od, cycle.speed, 0);
-  const lap = (turn * atLeast0("overlap", cycle.overlap, ANGLE)) / 360;
-  const lengths: [label: string, lasts: number, arcOn: boolean][] = [
+  const lap = si((turn * atLeast0("overlap", cycle.overlap, ANGLE)) / 360, TIME);
+  const lengths: [label: string, lasts: Time, arcOn: boolean][] = [
     ["Prepurge", atLeast0("prepurge", cycle.prepurge, TIME), false],
     ["Start dwell", atLeast0("dwell", cycle.dwell, TIME), true],
     ["Full turn", turn, true],
@@ -50,7 +50,7 @@ export function cyclePhases(cycle: Cycle): Phase[] {
   ];
   let clock = 0;
   return lengths.map(([label, lasts, arcOn]) => {
-    const starts = clock;
+    const starts = si(clock, TIME);
     clock += lasts;
     return { label, starts, lasts, arcOn };
   });

@@ -6,8 +6,8 @@ import { jointGas } from "../gas/gas-supply";
 import { dwellNumber } from "../heat-flow/start-dwell";
 import { atLeast0, atMost, between, tube, wholeFrom1 } from "../limits";
 import type { Material } from "../metal/material";
-import type { Angle, Count, Flow, Length, Speed, Time, Volume } from "../quantity";
-import { ANGLE, FLOW, LENGTH, si, TIME, VOLUME } from "../quantity";
+import type { Angle, Count, Duration, Flow, Length, Speed, Time, Volume } from "../quantity";
+import { ANGLE, COUNT, DURATION, FLOW, LENGTH, si, TIME, VOLUME } from "../quantity";
 import { orRefusal, Refusal } from "../refusal";
 import { SUGGESTED_PECLET, suggestedSpeed } from "../travel/travel";
 
@@ -37,16 +37,16 @@ export interface Counted {
   /** One joint from prepurge to postpurge, s. */
   readonly machine: Time;
   /** The whole line, handling included, s. */
-  readonly seconds: Time;
+  readonly seconds: Duration;
   /** The whole line, m³. */
   readonly gas: Volume;
 }
 
 /** Far beyond any list or tube; inside, no line can grow so large that it spoils the sums of the others. */
-const MOST_JOINTS = 1e9;
-const LARGEST_OD = 10;
+export const MOST_JOINTS = si(1e9, COUNT);
+export const LARGEST_OD = si(10, LENGTH);
 /** Within the walls and beads that the heat flow answers. */
-const WALLS = [1e-6, 0.1] as const;
+export const WALLS = [si(1e-6, LENGTH), si(0.1, LENGTH)] as const;
 
 /**
  * A list counted line by line. A line's machine time is prepurge 30 s, dwell, turn with overlap at the suggested speed,
@@ -54,8 +54,8 @@ const WALLS = [1e-6, 0.1] as const;
  */
 export class Takeoff {
   /** Sums of the lines counted, s and m³. */
-  seconds = 0;
-  gas = 0;
+  seconds = si(0, DURATION);
+  gas = si(0, VOLUME);
   counted = 0;
   leftOut = 0;
   readonly #terms: Terms;
@@ -81,8 +81,8 @@ export class Takeoff {
       this.leftOut += 1;
     } else {
       this.counted += 1;
-      this.seconds += line.seconds;
-      this.gas += line.gas;
+      this.seconds = si(this.seconds + line.seconds, DURATION);
+      this.gas = si(this.gas + line.gas, VOLUME);
     }
     return line;
   }
@@ -98,18 +98,18 @@ function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: numb
   const machine = cycleTime({
     od,
     speed,
-    prepurge: si(COMMON_PREPURGE, TIME),
+    prepurge: COMMON_PREPURGE,
     dwell: si((dwell * beadWidth * beadWidth) / material.hotDiffusivity.value, TIME),
     overlap: terms.overlap,
     downslope: commonDownslope(beadWidth, speed),
-    postpurge: si(COMMON_POSTPURGE, TIME),
+    postpurge: COMMON_POSTPURGE,
     handling: si(0, TIME),
   });
   const gas = jointGas(terms.torchFlow, machine, terms.purgeFlow, si(terms.purgeSeconds + machine, TIME));
   return {
     speed,
     machine,
-    seconds: si(quantity * (machine + terms.handling), TIME),
+    seconds: si(quantity * (machine + terms.handling), DURATION),
     gas: si(quantity * gas, VOLUME),
   };
 }

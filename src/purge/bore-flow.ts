@@ -6,7 +6,7 @@ import type { Count, Flow, Length } from "../quantity";
 import { COUNT, FLOW, LENGTH, si } from "../quantity";
 
 /** Greatest Reynolds number at which flow in a pipe is taken for laminar; eddies die out below about 2300. */
-const LAMINAR_LIMIT = 2000;
+export const LAMINAR_LIMIT = si(2000, COUNT);
 
 /** Reynolds number of a gas in a round bore: 4ρQ/(πμd), gas at 20 °C and 1 atm. */
 export function reynolds(bore: Length, flow: Flow, gas: Gas): Count {

@@ -11,13 +11,13 @@ import { amount, Refusal, rule } from "../refusal";
 import { rootBetween } from "../numerics/root";
 
 /** Oxygen in dry air by volume, ppm. */
-export const AIR_PPM = 209_500;
+export const AIR_PPM = si(209_500, OXYGEN);
 /** A common target for stainless tube, ppm. */
-export const COMMON_TARGET_PPM = 50;
-const MOST_CELLS = 1000;
+export const COMMON_TARGET_PPM = si(50, OXYGEN);
+export const MOST_CELLS = si(1000, COUNT);
 
 /** Gas volume of the purged length of bore, m³: π/4·d²·L. Geometry. */
-export function purgeVolume(bore: Length, length: number): Volume {
+export function purgeVolume(bore: Length, length: Length): Volume {
   return si((Math.PI / 4) * above0("bore", bore, LENGTH) ** 2 * above0("length", length, LENGTH), VOLUME);
 }
 

@@ -5,18 +5,18 @@
 
 import type { Gas } from "../gas/gas";
 import { above0, shareAbove0 } from "../limits";
-import type { BorePressure, Flow, Length } from "../quantity";
-import { BORE_PRESSURE, FLOW, LENGTH, si } from "../quantity";
+import type { BorePressure, Flow, Length, Share } from "../quantity";
+import { BORE_PRESSURE, FLOW, LENGTH, SHARE, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /** Discharge coefficient of a sharp-edged round hole at high Reynolds numbers; textbooks agree on 0.60 to 0.62. */
-export const SHARP_EDGE_DISCHARGE = 0.61;
+export const SHARP_EDGE_DISCHARGE = si(0.61, SHARE);
 
 /**
  * Highest bore pressure that the vent equation is offered for, Pa. At 2.5 % of an atmosphere the expansion of the
  * gas changes the flow by about half a per cent (ISO 5167-2), less than the discharge coefficient is known to.
  */
-export const GREATEST_VENT_PRESSURE = 2500;
+export const GREATEST_VENT_PRESSURE = si(2500, BORE_PRESSURE);
 
 /** Pressure across a hole, Pa, from Q = Cd·A·√(2Δp/ρ). */
 export function orificePressure(flow: number, diameter: number, density: number, discharge: number): number {
@@ -31,7 +31,7 @@ export function orificeDiameter(flow: number, pressure: number, density: number,
 }
 
 /** Diameter of the vent that holds a bore pressure at a purge flow, m. */
-export function ventDiameter(flow: Flow, pressure: BorePressure, gas: Gas, discharge: number): Length {
+export function ventDiameter(flow: Flow, pressure: BorePressure, gas: Gas, discharge: Share): Length {
   above0("flow", flow, FLOW);
   above0("pressure", pressure, BORE_PRESSURE);
   shareAbove0("discharge", discharge);
@@ -46,7 +46,7 @@ export function ventDiameter(flow: Flow, pressure: BorePressure, gas: Gas, disch
 }
 
 /** Bore pressure that a vent holds at a purge flow, Pa above the room. */
-export function ventPressure(flow: Flow, diameter: Length, gas: Gas, discharge: number): BorePressure {
+export function ventPressure(flow: Flow, diameter: Length, gas: Gas, discharge: Share): BorePressure {
   above0("flow", flow, FLOW);
   above0("ventDiameter", diameter, LENGTH);
   shareAbove0("discharge", discharge);

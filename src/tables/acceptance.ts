@@ -11,15 +11,15 @@ export interface WeldLimits {
 }
 
 interface SizeException {
-  readonly od: number;
+  readonly od: Length;
   /** Outside misalignment allowed, and the tolerance on that tube's outside diameter: the same figure. */
-  readonly misalignment: number;
+  readonly misalignment: Length;
 }
 
 /** The table's own exceptions on the outside, m: 4 in tube 0.015 in, 6 in tube 0.030 in. */
-const EXCEPTIONS: readonly SizeException[] = [
-  { od: 0.1016, misalignment: 0.000_381 },
-  { od: 0.1524, misalignment: 0.000_762 },
+export const EXCEPTIONS: readonly SizeException[] = [
+  { od: si(0.1016, LENGTH), misalignment: si(0.000_381, LENGTH) },
+  { od: si(0.1524, LENGTH), misalignment: si(0.000_762, LENGTH) },
 ];
 /** Keeps a tube just at its tolerance from falling out by rounding. */
 const ROUNDING = 1e-9;
@@ -28,7 +28,7 @@ const ROUNDING = 1e-9;
  * Greatest concavity, convexity and outside misalignment, m: ASME BPE-2012 Table MJ-8.4-1, 10 %, 10 % and 15 % of
  * the nominal wall. A tube measured within its tolerance counts as its nominal size.
  */
-export function weldLimits(od: Length, wall: number): WeldLimits {
+export function weldLimits(od: Length, wall: Length): WeldLimits {
   tube(od, wall);
   const exception = EXCEPTIONS.find((size) => Math.abs(od - size.od) <= size.misalignment + ROUNDING);
   return {

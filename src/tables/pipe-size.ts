@@ -3,6 +3,7 @@
 import { element } from "../numerics/item";
 import { quotedText } from "../quoted-text";
 import { Refusal } from "../refusal";
+import { spelled, wholeAndFraction } from "../sizes";
 
 /** No size takes more to write. */
 const LONGEST = 40;
@@ -10,14 +11,6 @@ const LONGEST = 40;
 const DAY_NUMBERS = [36_000, 110_000] as const;
 const WRITTEN_DATE =
   /JAN|FEB|MAR|APR|MAY|JUN|JUL|AUG|SEP|OCT|NOV|DEC|^\d+\/\d+\/\d+$|^\d+\.\d+\.\d+$|^\d{4}-\d+-\d+/;
-
-const FRACTIONS = {
-  "⅛": " 1/8",
-  "¼": " 1/4",
-  "⅜": " 3/8",
-  "½": " 1/2",
-  "¾": " 3/4",
-} as const;
 
 /** DN of the metric designation beside each NPS, ASME B36.10M. */
 const NPS_OF_DN: Readonly<Record<string, string>> = {
@@ -43,7 +36,7 @@ const NPS_OF_DN: Readonly<Record<string, string>> = {
 
 /** The number behind a nominal size: `1-1/2`, `1 1/2`, `1½`, `1.5`, `1.5 in`, `1½"`, `NPS 1-1/2`. */
 export function nominalSize(typed: string): number {
-  const plain = spelled(typed);
+  const plain = spelled(typed.slice(0, LONGEST + 1)).toUpperCase();
   const metric = /^DN\s*(\d+)$/.exec(plain);
   if (metric !== null) throw refused(typed, dnHint(element(metric, 1)));
   const size = sizeOf(plain.replace(/^NPS\s*/, "").replace(/\s*(IN|INCH|INCHES|IN\.|"|'')$/, ""));
@@ -62,25 +55,11 @@ export function scheduleName(typed: string): string {
     .replace(/^(SCHEDULE|SCH)\.?/, "");
 }
 
-/** One spelling for the signs that have several: fractions in one character, dashes, strokes, inch marks. */
-function spelled(typed: string): string {
-  return typed
-    .slice(0, LONGEST + 1)
-    .replace(/[⅛¼⅜½¾]/g, (sign) => FRACTIONS[sign as keyof typeof FRACTIONS])
-    .replace(/[‐‑‒–—]/g, "-")
-    .replace(/⁄/g, "/")
-    .replace(/[“”″]/g, '"')
-    .trim()
-    .toUpperCase();
-}
-
 /** NaN for anything that is not `2`, `1.5`, `1/2`, `1-1/2` or `1 1/2`. */
 function sizeOf(plain: string): number {
   if (/^(\d+\.?\d*|\.\d+)$/.test(plain)) return Number(plain);
-  const parts = /^(?:(\d+)(?:\s*-\s*|\s+))?(\d+)\s*\/\s*(\d+)$/.exec(plain);
-  if (parts === null) return NaN;
-  const [, whole = "0", over, under] = parts;
-  return Number(whole) + Number(over) / Number(under);
+  const parts = wholeAndFraction(plain);
+  return parts === undefined ? NaN : parts.whole + parts.above / parts.below;
 }
 
 function dnHint(dn: string): string {

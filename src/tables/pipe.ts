@@ -63,6 +63,9 @@ const PIPES: readonly Pipe[] = [
   pipe("12", [12.75, 0.156, 0.18, 0.375, 0.5, 0.406, 0.688], [323.9, 3.96, 4.57, 9.53, 12.7, 10.31, 17.48]),
 ];
 
+/** The sizes of the table as they are written, smallest first. */
+export const NOMINAL_SIZES = PIPES.map(({ nps }) => nps);
+
 /** Outside diameter of a nominal size, m, by the column that the system of units reads. */
 export function pipeOd(nps: string, units: Units): Length {
   return si(inMetres(pipeOf(nps)[units][0], units), LENGTH);
@@ -99,7 +102,7 @@ function pipeOf(typed: string): Pipe {
   throw new Refusal(
     "nps",
     quotedText(typed),
-    [`is not in this table; it has ${PIPES.map(({ nps }) => nps).join(", ")}`],
+    [`is not in this table; it has ${NOMINAL_SIZES.join(", ")}`],
     "unanswerable",
   );
 }

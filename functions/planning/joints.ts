@@ -1,0 +1,68 @@
+/** A list of joints as people paste it: a header, blank lines and numbers as text may stay. */
+
+import { DEFAULT_MATERIAL } from "../../src/metal/material";
+import type { Line } from "../../src/planning/takeoff";
+import { COUNT, LENGTH, plainNumber, si, unitPair } from "../../src/quantity";
+import { Refusal } from "../../src/refusal";
+import { rows } from "../argument";
+import { MATERIAL } from "../arguments";
+import type { Reader } from "../cells";
+import { isBlank, rowsOf } from "../cells";
+
+/** Quantity, od and wall; the material is a fourth. */
+const NUMBERS = 3;
+const COLUMNS = "quantity, od, wall and, if you like, material";
+export const MOST_ROWS = si(200_000, COUNT);
+
+/** A line reads itself late, so that one that cannot be read spoils no other; a row without a line has a remark. */
+export type Row = (() => Line) | "" | "header";
+
+export const JOINTS = rows(
+  `Columns: quantity; od ${unitPair(LENGTH)}; wall ${unitPair(LENGTH)}; material, ${DEFAULT_MATERIAL} if omitted. A header, blank lines and numbers as text may stay`,
+  readJoints,
+);
+
+function readJoints(reader: Reader, name: string, range: unknown): Row[] {
+  const listed = checked(name, rowsOf(range));
+  const first = listed.findIndex((row) => !isBlankRow(row));
+  return listed.map((row, at) => {
+    if (isBlankRow(row)) return "";
+    return at === first && isHeader(row) ? "header" : () => readLine(reader, row);
+  });
+}
+
+function checked(name: string, listed: unknown[][]): unknown[][] {
+  if (listed.every(isBlankRow)) throw new Refusal(name, "blank", [`needs rows of ${COLUMNS}`]);
+  if (listed.length > MOST_ROWS) {
+    throw new Refusal(name, `${String(listed.length)} rows`, [
+      `must be at most ${plainNumber(MOST_ROWS)} rows; take the list in parts`,
+    ]);
+  }
+  const width = listed.reduce((most, row) => Math.max(most, row.length), 0);
+  if (width === NUMBERS || width === NUMBERS + 1) return listed;
+  throw new Refusal(name, `${String(width)} column${width === 1 ? "" : "s"}`, [
+    `must be 3 or 4 columns: ${COLUMNS}`,
+  ]);
+}
+
+function readLine(reader: Reader, [quantity, od, wall, material]: readonly unknown[]): Line {
+  return {
+    quantity: reader.listed("quantity", quantity, COUNT),
+    od: reader.listed("od", od, LENGTH),
+    wall: reader.listed("wall", wall, LENGTH),
+    material: MATERIAL.read(reader, "material", material === BLANK_IN_A_RANGE ? null : material),
+  };
+}
+
+/** Some hosts hand a blank cell of a range over as 0; no line is made of zeros alone, no metal is called 0. */
+const BLANK_IN_A_RANGE = 0;
+
+function isBlankRow(row: readonly unknown[]): boolean {
+  return row.every((cell) => cell === BLANK_IN_A_RANGE || isBlank(cell));
+}
+
+/** Any digit makes it a line: one that cannot be read is counted as omitted, a header is not. */
+function isHeader(row: readonly unknown[]): boolean {
+  const titles = row.slice(0, NUMBERS).filter((cell) => !isBlank(cell));
+  return titles.length > 0 && titles.every((cell) => typeof cell === "string" && !/\p{N}/u.test(cell));
+}
