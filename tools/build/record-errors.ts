@@ -16,9 +16,7 @@ export function recordErrors(records: readonly Told[]): string[] {
   const ids = records.map(({ help }) => help.id);
   return records.flatMap(({ formula, help }, place) => {
     const { id } = help;
-    const strangers = formula.related.filter(
-      (other) => !ids.includes(other) || other === id,
-    );
+    const strangers = formula.related.filter((other) => !ids.includes(other) || other === id);
     return [
       ...idErrors(id),
       ...(ids.indexOf(id) === place ? [] : ["the id is used twice"]),

@@ -1,19 +1,13 @@
 /**
  * Mutation testing of src/: does a test fail when the code is made wrong? `npm run mutate` takes an hour and a
  * half; a second run asks only about what changed. A few files with the tests that are about them take minutes:
- * `RINGBEAD_TESTS=feeler npx stryker run --mutate src/gap/feeler.ts`, then `node tools/mutation.mjs` with the reports.
+ * `RINGBEAD_TESTS=feeler npm run mutate -- --mutate src/gap/feeler.ts`.
  */
 
-import { generate } from "./tools/generate.mjs";
-
-process.env.RINGBEAD_RUNS = "50";
-// The tests call the formulas as the build reads them from their comments.
-await generate();
-
-/** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
   testRunner: "jest",
-  jest: { configFile: "jest.mutate.config.mjs", enableFindRelatedTests: false },
+  plugins: [import.meta.resolve("@stryker-mutator/jest-runner")],
+  jest: { configFile: "tools/mutation/jest.config.mjs", enableFindRelatedTests: false },
   mutate: ["src/**/*.ts"],
   coverageAnalysis: "perTest",
   ignorePatterns: ["dist", "docs", "test-output", ".cache", "coverage"],
