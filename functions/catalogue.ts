@@ -1,10 +1,8 @@
-/** Every formula, family by family in the order of the job, and the help of each. */
+/** Every formula, family by family in the order of the job. */
 
 import project from "../package.json";
 import { aboutFamily } from "./about/about";
 import type { Family, Formula } from "./formula";
-import type { FormulaHelp } from "./help-text";
-import { helpOf } from "./help-text";
 import { ARC_GAP } from "./gap/standoff";
 import { ELECTRODE } from "./gap/electrode";
 import { TRAVEL } from "./travel/travel";
@@ -49,12 +47,9 @@ export type Records = {
   [Each in (typeof FAMILIES)[number]["formulas"][number] as Each["id"]]: Each;
 };
 
-const families: readonly Family[] = FAMILIES;
+export const families: readonly Family[] = FAMILIES;
 
 export const FORMULAS: readonly Formula[] = families.flatMap(({ formulas }) => formulas);
-export const HELP: readonly FormulaHelp[] = families.flatMap((family) =>
-  family.formulas.map((formula) => helpOf(formula, family)),
-);
 
 const byId = new Map(FORMULAS.map((formula) => [formula.id, formula.call]));
 

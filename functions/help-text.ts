@@ -4,6 +4,7 @@ import { unitPair } from "../src/quantity";
 import { described } from "./argument";
 import type { ExampleCell, Family, Formula } from "./formula";
 import { NAMESPACE } from "./namespace";
+import { plainEquation } from "./plain-equation";
 
 export interface ParameterHelp {
   readonly name: string;
@@ -48,7 +49,7 @@ export function helpOf(formula: Formula, { title }: Family): FormulaHelp {
     meaning: meaningOf(formula),
     parameters: parametersOf(formula),
     returns: formula.gives.told,
-    equation: formula.equation ?? "",
+    equation: formula.equation ?? plainEquation(formula.tex ?? []),
     validity: formula.validity,
     assumptions: formula.assumptions ?? "",
     source: formula.source,

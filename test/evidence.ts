@@ -5,7 +5,7 @@
  *   describe(evidence("PURGE_VENT PURGE_PRESSURE", PUBLISHED, "Geankoplis, Transport Processes, example 3.2-2"), …)
  */
 
-import { HELP } from "../functions/catalogue";
+import { HELP } from "../functions/help";
 
 /** A published value that was compared with a copy of its source. */
 export const PUBLISHED = "published";

@@ -12,7 +12,6 @@ const AMPS_WALL = formula({
   meaning: "Current by the trade's rule, one ampere per thousandth of an inch of wall",
   args: { wall: WALL, material: MATERIAL },
   gives: scalar(CURRENT),
-  equation: "I = 1 A·t/0.001 in·kθ/(kθ of 316L), θ = liquidus − 20 °C; k hot",
   tex: [
     String.raw`I = 1\ \text{A}\cdot\frac{t}{0.001\ \text{in}}\cdot\frac{k\,\theta}{k_{\text{316L}}\,\theta_{\text{316L}}}`,
     String.raw`\theta = \text{liquidus} - 20\ \text{°C}`,

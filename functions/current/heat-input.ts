@@ -31,7 +31,6 @@ const HEAT_INPUT = formula({
     efficiency: CODE_EFFICIENCY,
   },
   gives: scalar(HEAT_INPUT_QUANTITY),
-  equation: "H = 60·V·I/(1000·v)·η",
   tex: [String.raw`H = \frac{60\,V I}{1000\,v}\,\eta`],
   where: {
     H: "heat input, kJ/in or kJ/mm",
@@ -64,7 +63,6 @@ const HEAT_PULSED = formula({
     efficiency: CODE_EFFICIENCY,
   },
   gives: scalar(HEAT_INPUT_QUANTITY),
-  equation: "H = 60/(1000·v)·(Vp·Ip·tp + Vb·Ib·tb)/(tp + tb)·η; the mean of V·I, not the product of means",
   tex: [String.raw`H = \frac{60}{1000\,v}\cdot\frac{V_p I_p t_p + V_b I_b t_b}{t_p + t_b}\,\eta`],
   where: {
     H: "heat input, kJ/in or kJ/mm",
@@ -104,7 +102,6 @@ const HEAT_METERED = formula({
     efficiency: CODE_EFFICIENCY,
   },
   gives: scalar(HEAT_INPUT_QUANTITY),
-  equation: "H = E/(1000·L)·η",
   tex: [String.raw`H = \frac{E}{1000\,L}\,\eta`],
   where: {
     H: "heat input, kJ/in or kJ/mm",

@@ -12,7 +12,6 @@ const AMPS_MEAN = formula({
   meaning: "Time-weighted mean current of a pulsed arc",
   args: { peakAmps: PEAK_AMPS, peakTime: PEAK_TIME, backAmps: BACK_AMPS, backTime: BACK_TIME },
   gives: scalar(CURRENT),
-  equation: "I = (Ip·tp + Ib·tb)/(tp + tb)",
   tex: [String.raw`I = \frac{I_p t_p + I_b t_b}{t_p + t_b}`],
   where: {
     I: "mean current",
@@ -36,7 +35,6 @@ const PULSE_SHARE = formula({
   meaning: "Fraction of the pulse time at peak that gives a mean current, 0 to 1",
   args: { meanAmps: number("Mean current wanted", CURRENT), peakAmps: PEAK_AMPS, backAmps: BACK_AMPS },
   gives: scalar(SHARE),
-  equation: "s = (I − Ib)/(Ip − Ib)",
   tex: [String.raw`s = \frac{I - I_b}{I_p - I_b}`],
   where: {
     s: "fraction of the pulse time at peak",
@@ -66,7 +64,6 @@ const PULSE_RATE = formula({
     ),
   },
   gives: scalar(FREQUENCY),
-  equation: "f = v/(b·(1 − o))",
   tex: [String.raw`f = \frac{v}{b\,(1 - o)}`],
   where: {
     f: "pulse rate",

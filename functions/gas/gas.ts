@@ -25,7 +25,6 @@ const GAS_JOINT = formula({
     purgeSeconds: orDefault(number("Time the purge gas is on", TIME, "purging and welding"), si(0, TIME)),
   },
   gives: scalar(VOLUME),
-  equation: "V = Qt·tt + Qp·tp",
   tex: [String.raw`V = Q_t\,t_t + Q_p\,t_p`],
   where: {
     V: "gas of one joint",
@@ -59,8 +58,6 @@ const GAS_CYLINDER = formula({
     }),
   },
   gives: scalar(VOLUME),
-  equation:
-    "V = Vw·(ρ(p + 1 atm, T) − ρ(residual + 1 atm, T))/ρ(standard); ρ from the reference equation of state",
   tex: [
     String.raw`V = V_w\,\frac{\rho(p + 1\ \text{atm},\ T) - \rho(\text{residual} + 1\ \text{atm},\ T)}{\rho(\text{standard})}`,
   ],
@@ -97,7 +94,6 @@ const GAS_METER = formula({
     ),
   },
   gives: scalar(ANY_FLOW),
-  equation: "Q = reading·√(ρ of scaleGas/ρ of gas); densities at 20 °C and 1 atm",
   tex: [String.raw`Q = \text{reading}\cdot\sqrt{\frac{\rho_{\text{scaleGas}}}{\rho_{\text{gas}}}}`],
   where: {
     Q: "true flow, in the unit of the reading",

@@ -34,8 +34,6 @@ const DAM_TEMPERATURE = formula({
   meaning: "Maximum temperature that a place on the tube ever reaches, for a purge dam there",
   args: { distance: number("Distance from the weld along the tube", LENGTH), ...HEATED_TUBE },
   gives: scalar(TEMPERATURE),
-  equation:
-    "T − T₀ = max over t of f(t) − f(t − t_on); f(t) = q√(κt)/(A·k)·ierfc(x/(2√(κt))), f(t) = 0 for t ≤ 0; q = ηVI, κ = k/(ρ·cp), A = π(d − h)h, t_on = π·d/v + extra",
   tex: [
     String.raw`T - T_0 = \max_t\,\bigl(f(t) - f(t - t_{\text{on}})\bigr)`,
     String.raw`f(t) = \frac{q\sqrt{\kappa t}}{A\,k}\,\operatorname{ierfc}\frac{x}{2\sqrt{\kappa t}},\quad f(t) = 0\ \text{for}\ t \le 0`,

@@ -31,8 +31,6 @@ const AMPS_MELT = formula({
     preheat: TUBE_TEMPERATURE,
   },
   gives: scalar(CURRENT),
-  equation:
-    "I = q/(ηV); q = 2πkhθ/(exp(x·K₀/K₁)·K₀), λ = v/(2α), θ = liquidus − preheat, at the x with x√(1 − (K₀/K₁)²) = λb/2; K₀, K₁ of x",
   tex: [
     String.raw`I = \frac{q}{\eta V}`,
     String.raw`q = \frac{2\pi k h\theta}{\exp\left(x\,\frac{K_0}{K_1}\right) K_0},\quad \theta = \text{liquidus} - \text{preheat}`,
@@ -87,8 +85,6 @@ const MELT_WIDTH = formula({
     preheat: TUBE_TEMPERATURE,
   },
   gives: scalar(LENGTH),
-  equation:
-    "b = 2x√(1 − (K₀/K₁)²)/λ at the x with exp(x·K₀/K₁)·K₀ = 2πkhθ/(ηVI), λ = v/(2α), θ = liquidus − preheat; K₀, K₁ of x",
   tex: [
     String.raw`b = \frac{2x}{\lambda}\sqrt{1 - \left(\frac{K_0}{K_1}\right)^2},\quad \lambda = \frac{v}{2\alpha}`,
     String.raw`\exp\left(x\,\frac{K_0}{K_1}\right) K_0 = \frac{2\pi k h\theta}{\eta V I},\quad \theta = \text{liquidus} - \text{preheat}`,

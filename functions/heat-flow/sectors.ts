@@ -46,8 +46,6 @@ const AMPS_SECTORS = formula({
     share: column("fraction of the first sector's current", SHARE),
     rise: column("rise ahead of the arc at the sector's end", TEMPERATURE_RISE),
   }),
-  equation:
-    "q(t) = q_b·(1 − T(t)/θ), T(t) = 1/(4πkh)·∫ q(t − u)·Σ exp(−(s + nC)²/(4αu))/u du, u from 0 to t + D, n ≠ 0; s = v·min(u, t), C = π(d − h); I = mean of q/(ηV); q_b the power of AMPS_MELT, D the dwell",
   tex: [
     String.raw`q(t) = q_b\left(1 - \frac{T(t)}{\theta}\right)`,
     String.raw`T(t) = \frac{1}{4\pi k h}\int_0^{t + D} q(t - u)\sum_{n \ne 0}\exp\left(-\frac{(s + nC)^2}{4\alpha u}\right)\frac{\mathrm{d}u}{u}`,
@@ -121,7 +119,6 @@ const START_DWELL = formula({
     preheat: TUBE_TEMPERATURE,
   },
   gives: scalar(TIME),
-  equation: "E₁(b²/(16αt)) = 4πkhθ/q; q the power of AMPS_MELT",
   tex: [String.raw`E_1\left(\frac{b^2}{16\alpha t}\right) = \frac{4\pi k h\theta}{q}`],
   where: {
     "E₁": "exponential integral",

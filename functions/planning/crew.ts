@@ -20,7 +20,6 @@ const CREW_HEADS = formula({
   meaning: "Whole weld heads that one operator keeps busy",
   args: { loadSeconds: LOAD, machineSeconds: MACHINE, walkSeconds: WALK },
   gives: scalar(COUNT),
-  equation: "N = ⌊(load + machine)/(load + walk)⌋, at least 1",
   tex: [
     String.raw`N = \max\left(1,\ \left\lfloor\frac{\text{load} + \text{machine}}{\text{load} + \text{walk}}\right\rfloor\right)`,
   ],
@@ -57,8 +56,6 @@ const CREW_OUTPUT = formula({
     walkSeconds: WALK,
   },
   gives: scalar(COUNT),
-  equation:
-    "J = shift·availability·r(N); steady: r(N) = N/max(load + machine, N·(load + walk)); random, the queue M/M/1//N: r(N) = N/(machine + w(N)), w(N) = (load + walk)·(1 + r(N − 1)·w(N − 1)), r(0) = 0",
   tex: [
     String.raw`J = \text{shift}\cdot\text{availability}\cdot r(N)`,
     String.raw`\text{steady:}\quad r(N) = \frac{N}{\max\bigl(\text{load} + \text{machine},\ N\,(\text{load} + \text{walk})\bigr)}`,

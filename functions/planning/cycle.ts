@@ -27,7 +27,6 @@ const CYCLE_TIME = formula({
   meaning: "Time of one weld cycle from start to start",
   args: CYCLE_ARGUMENTS,
   gives: scalar(TIME),
-  equation: "T = prepurge + dwell + π·d·(360° + overlap)/360°/v + downslope + postpurge + handling",
   tex: [
     String.raw`T = \text{prepurge} + \text{dwell} + \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ} + \text{downslope} + \text{postpurge} + \text{handling}`,
   ],

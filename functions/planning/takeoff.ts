@@ -44,8 +44,6 @@ const TAKEOFF_OF_JOINTS = formula({
       more: 'As many rows as joints has, then the totals: time, gas, and how many lines are omitted. A line that cannot be counted gives the reason in its remark and has no numbers; a header has the remark "header", a blank line none.',
     },
   ),
-  equation:
-    "machine = 30 s + dwell + π·d·(360° + overlap)/360°/v + 3·b/v + 15 s, v = TRAVEL_SUGGEST, b = 1 mm + 2·wall; hours = n·(machine + handling); gas = n·(torchFlow·machine + purgeFlow·(purgeSeconds + machine)); dwell that of START_DWELL",
   tex: [
     String.raw`\text{machine} = 30\ \text{s} + \text{dwell} + \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ} + \frac{3b}{v} + 15\ \text{s}`,
     String.raw`b = 1\ \text{mm} + 2\,h,\quad v = \text{TRAVEL\_SUGGEST}`,

@@ -28,7 +28,6 @@ const PURGE_REYNOLDS = formula({
   meaning: "Reynolds number of the purge gas in the bore",
   args: { bore: BORE, flow: FLOW_OF_PURGE, gas: GAS },
   gives: scalar(COUNT),
-  equation: "Re = 4ρQ/(π·μ·d); ρ and μ at 20 °C and 1 atm",
   tex: [String.raw`\mathrm{Re} = \frac{4\rho Q}{\pi\mu d}`],
   where: {
     Re: "Reynolds number",
@@ -52,7 +51,6 @@ const PURGE_LAMINAR = formula({
   meaning: "Maximum purge flow that stays smooth (laminar) in the bore",
   args: { bore: BORE, gas: GAS },
   gives: scalar(FLOW),
-  equation: "Q = 2000·π·μ·d/(4ρ); ρ and μ at 20 °C and 1 atm",
   tex: [String.raw`Q = \frac{2000\,\pi\mu d}{4\rho}`],
   where: {
     Q: "maximum smooth flow",
@@ -80,7 +78,6 @@ const PURGE_VENT = formula({
     discharge: DISCHARGE,
   },
   gives: scalar(LENGTH),
-  equation: "Q = Cd·π/4·d²·√(2Δp/ρ), solved for d",
   tex: [String.raw`Q = C_d\,\frac{\pi}{4}\,d^2\sqrt{\frac{2\,\Delta p}{\rho}}`],
   where: {
     Q: "purge flow (flow)",
@@ -109,7 +106,6 @@ const PURGE_PRESSURE = formula({
     discharge: DISCHARGE,
   },
   gives: scalar(BORE_PRESSURE),
-  equation: "Δp = ρ/2·(Q/(Cd·π/4·d²))²",
   tex: [String.raw`\Delta p = \frac{\rho}{2}\left(\frac{Q}{C_d\,\frac{\pi}{4}\,d^2}\right)^2`],
   where: {
     Δp: "bore pressure above the room",
@@ -133,7 +129,6 @@ const PURGE_CEILING = formula({
   meaning: "Bore pressure above the room at which the molten root blows out",
   args: { rootWidth: number("Width of the molten root", LENGTH), material: MATERIAL },
   gives: scalar(BORE_PRESSURE),
-  equation: "Δp = 2σ/w, σ of the liquid metal",
   tex: [String.raw`\Delta p = \frac{2\sigma}{w}`],
   where: {
     Δp: "bore pressure above the room",

@@ -15,7 +15,6 @@ export const PURGE_LEAK = formula({
     leak: number("Air leaking in, same unit as flow", ANY_FLOW),
   },
   gives: scalar(OXYGEN),
-  equation: "C = 209 500 ppm·q/(Q + q)",
   tex: [String.raw`C = 209\,500\ \text{ppm}\cdot\frac{q}{Q + q}`],
   where: {
     C: "oxygen that stays in the bore",

@@ -41,7 +41,6 @@ const PURGE_VOLUME = formula({
   meaning: "Gas volume of the purged length of bore",
   args: { bore: BORE, length: PURGED_LENGTH },
   gives: scalar(VOLUME),
-  equation: "V = π/4·d²·L",
   tex: [String.raw`V = \frac{\pi}{4}\,d^2 L`],
   where: { V: "gas volume", d: "inside diameter (bore)", L: "purged length (length)" },
   validity: "bore and length above 0; add hoses and fittings",
@@ -58,7 +57,6 @@ const PURGE_CHANGES = formula({
   meaning: "Volume changes that bring air down to an oxygen level",
   args: TO_TARGET,
   gives: scalar(COUNT),
-  equation: "C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, solved for n; C₀ = 209 500 ppm",
   tex: [
     String.raw`C = C_s + (C_0 - C_s)\,\exp(-Nn)\sum_{k=0}^{N-1}\frac{(Nn)^k}{k!}`,
     String.raw`C_0 = 209\,500\ \text{ppm}`,
@@ -88,7 +86,6 @@ const PURGE_TIME = formula({
     ...TO_TARGET,
   },
   gives: scalar(TIME),
-  equation: "t = n·V/Q, n of PURGE_CHANGES",
   tex: [String.raw`t = \frac{n V}{Q}`],
   where: {
     t: "time to purge",
@@ -117,7 +114,6 @@ const PURGE_FLOW = formula({
     ...TO_TARGET,
   },
   gives: scalar(FLOW),
-  equation: "Q = n·V/t, n of PURGE_CHANGES",
   tex: [String.raw`Q = \frac{n V}{t}`],
   where: {
     Q: "purge flow",
@@ -147,7 +143,6 @@ const PURGE_OXYGEN = formula({
     ...SWEEP,
   },
   gives: scalar(OXYGEN),
-  equation: "C = Cs + (C₀ − Cs)·e^(−N·n)·Σ (N·n)^k/k!, k from 0 to N − 1, n = Q·t/V; C₀ = 209 500 ppm",
   tex: [
     String.raw`C = C_s + (C_0 - C_s)\,\exp(-Nn)\sum_{k=0}^{N-1}\frac{(Nn)^k}{k!}`,
     String.raw`n = \frac{Q t}{V},\quad C_0 = 209\,500\ \text{ppm}`,

@@ -62,8 +62,6 @@ const ACCEPT_LIMITS = formula({
     convexity: column("convexity", LENGTH),
     misalignment: column("misalignment on the outside", LENGTH),
   }),
-  equation:
-    "concavity ≤ 10 %·t, convexity ≤ 10 %·t, misalignment ≤ 15 %·t, but 0.015 in for a 4 in tube and 0.030 in for a 6 in tube",
   tex: [
     String.raw`\text{concavity} \le 10\,\%\cdot t,\quad \text{convexity} \le 10\,\%\cdot t`,
     String.raw`\text{misalignment} \le \begin{cases} 0.015\ \text{in} & \text{for a 4 in tube} \\ 0.030\ \text{in} & \text{for a 6 in tube} \\ 15\,\%\cdot t & \text{otherwise} \end{cases}`,

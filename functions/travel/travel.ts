@@ -14,7 +14,6 @@ const TRAVEL_SPEED = formula({
   meaning: "Surface travel of the arc at a rotor speed",
   args: { od: OD, rpm: number("Rotor speed", ROTATION) },
   gives: scalar(SPEED),
-  equation: "v = π·d·n",
   tex: [String.raw`v = \pi d\,n`],
   where: {
     v: "surface travel",
@@ -34,7 +33,6 @@ const TRAVEL_RPM = formula({
   meaning: "Rotor speed for a surface travel",
   args: { od: OD, speed: SPEED_OF_TRAVEL },
   gives: scalar(ROTATION),
-  equation: "n = v/(π·d)",
   tex: [String.raw`n = \frac{v}{\pi d}`],
   where: {
     n: "rotor speed",
@@ -54,7 +52,6 @@ const TRAVEL_TIME = formula({
   meaning: "Time of one revolution and the overlap",
   args: { od: OD, speed: SPEED_OF_TRAVEL, overlap: OVERLAP },
   gives: scalar(TIME),
-  equation: "t = π·d·(360° + overlap)/360°/v",
   tex: [String.raw`t = \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ}`],
   where: {
     t: "time of the revolution and the overlap",
@@ -76,7 +73,6 @@ const TRAVEL_SUGGEST = formula({
   meaning: "Suggested travel speed for a wall",
   args: { wall: WALL, beadWidth: BEAD_WIDTH, material: MATERIAL },
   gives: scalar(SPEED),
-  equation: "v = 1.6·α/b, so that v·b/(4α) = 0.4; α hot",
   tex: [String.raw`v = \frac{1.6\,\alpha}{b},\quad\text{so that}\quad \frac{v\,b}{4\alpha} = 0.4`],
   where: {
     v: "surface travel",
@@ -106,7 +102,6 @@ const OVERLAP_SUGGEST = formula({
   detail: "in steps of 5°",
   args: { od: OD, wall: WALL, beadWidth: orComputed(number("Fused width", LENGTH), COMMON_WIDTH) },
   gives: scalar(ANGLE),
-  equation: "o = 5°·⌈360°·b/(5°·π·d)⌉: rounded up to whole steps",
   tex: [String.raw`o = 5^\circ\left\lceil\frac{360^\circ\, b}{5^\circ\,\pi d}\right\rceil`],
   where: {
     o: "overlap, degrees",

@@ -2,7 +2,7 @@
 
 import fc from "fast-check";
 
-import { HELP } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import { argumentsOf, typedArguments } from "../arbitrary-calls";
 import { RUNS, SETTINGS } from "../arbitrary-cells";
 import { bead, exampleCells } from "../bead";

@@ -11,7 +11,7 @@ import { stopCounting, workOf } from "../work";
 import fc from "fast-check";
 
 import type { FormulaHelp } from "../../functions/help-text";
-import { HELP } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import { argumentsOf } from "../arbitrary-calls";
 import { decades, SETTINGS } from "../arbitrary-cells";
 import { bead, exampleCells } from "../bead";

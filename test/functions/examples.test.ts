@@ -1,4 +1,4 @@
-import { HELP } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import { disagreement } from "../../tools/docs/stated-result";
 import { typedCall } from "../../tools/docs/typed-call";
 import { bead, exampleCells } from "../bead";

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { meltPower } from "../../src/heat-flow/melt-power";
 import { bead, expectPrinted, number, refusal, table } from "../bead";
 import { REFERENCE_LIBRARY, evidence } from "../evidence";
+import { SPEED, si } from "../../src/quantity";
 
 /** Each formula with arguments it answers, in in, in/min, °F; and the same in mm, mm/min, °C. */
 const CALLS = {
@@ -355,7 +356,9 @@ describe("laws", () => {
   test("twice the conductivity at the same diffusivity needs twice the power", () => {
     const plate = { wall: 0.0016, conductivity: 28, diffusivity: 6e-6, meltingRise: 1430 };
     const better = { ...plate, conductivity: 56 };
-    expect(meltPower(better, 0.002, 0.004) / meltPower(plate, 0.002, 0.004)).toBeCloseTo(2, 12);
+    expect(
+      meltPower(better, si(0.002, SPEED), 0.004) / meltPower(plate, si(0.002, SPEED), 0.004),
+    ).toBeCloseTo(2, 12);
   });
 
   test("START_DWELL does not depend on the preheat, and a faster arc dwells less", () => {

@@ -1,4 +1,5 @@
-import { HELP, VERSION } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
+import { VERSION } from "../../functions/catalogue";
 import { bead, refusal, table } from "../bead";
 
 /** REASON as a host calls it: each argument after the id arrives as rows of cells. */

@@ -1,4 +1,5 @@
-import { formulaById, HELP } from "../../functions/catalogue";
+import { formulaById } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import type { FormulaHelp } from "../../functions/help-text";
 import functionsJson from "../../generated/functions.json";
 import { disagreement } from "../../tools/docs/stated-result";

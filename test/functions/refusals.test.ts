@@ -1,7 +1,7 @@
 /** The sentence and the code with which every formula refuses every argument that is no proper cell content. */
 
 import type { FormulaHelp, ParameterHelp } from "../../functions/help-text";
-import { HELP } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import { TEMPERATURE, unitOf } from "../../src/quantity";
 import { exampleWith, quantityIn, refusal } from "../bead";
 

@@ -6,7 +6,7 @@
 import fc from "fast-check";
 
 import type { FormulaHelp } from "../../functions/help-text";
-import { HELP } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import type { Quantity, Units } from "../../src/quantity";
 import { fromBase, toBase } from "../../src/quantity";
 import { RUNS } from "../arbitrary-cells";

@@ -3,6 +3,7 @@ import { meltPower, meltWidth } from "../../src/heat-flow/melt-power";
 import type { Plate } from "../../src/heat-flow/plate";
 import { expectPrinted } from "../bead";
 import { INDEPENDENT, MEMORY, evidence } from "../evidence";
+import { CURRENT, si, SPEED } from "../../src/quantity";
 
 /** Rise in a plate at ξ ahead of and y beside the arc, K: q/(2πkh)·exp(−λξ)·K₀(λr), λ = v/2α (Rosenthal 1941, 1946). */
 function rise(plate: Plate, speed: number, power: number, ahead: number, beside: number): number {
@@ -40,7 +41,7 @@ describe("Rosenthal's plate", () => {
         [500, 4, "5.2701", "5.2935"],
         [700, 4, "7.9705", "7.8909"],
       ])("fused width at %p W and %p mm/s (recomputed), Wells within 4 %%", (power, speed, width, wells) => {
-        const fused = meltWidth(PLATE, speed / 1000, power, 1);
+        const fused = meltWidth(PLATE, si(speed / 1000, SPEED), si(power, CURRENT), 1);
         expectPrinted(1000 * fused, width);
         // Wells 1952: q = 8kθh·(0.2 + v·w/4α), which follows the exact width within 4 %.
         const { conductivity, meltingRise, wall, diffusivity } = PLATE;
@@ -56,7 +57,7 @@ describe("Rosenthal's plate", () => {
         const speed = (4 * PLATE.diffusivity * ratio) / width;
         const { conductivity, meltingRise, wall } = PLATE;
         const wells = 8 * conductivity * meltingRise * wall * (0.2 + ratio);
-        expect(Math.abs(meltPower(PLATE, speed, width) / wells - 1)).toBeLessThan(0.08);
+        expect(Math.abs(meltPower(PLATE, si(speed, SPEED), width) / wells - 1)).toBeLessThan(0.08);
       });
     },
   );
@@ -73,7 +74,7 @@ describe("Rosenthal's plate", () => {
         "no point at half the width is hotter than the liquidus, %p m/s",
         (speed) => {
           const width = 0.004;
-          const power = meltPower(PLATE, speed, width);
+          const power = meltPower(PLATE, si(speed, SPEED), width);
           let hottest = 0;
           for (let ahead = -0.04; ahead <= 0; ahead += 1e-6) {
             hottest = Math.max(hottest, rise(PLATE, speed, power, ahead, width / 2));
@@ -92,7 +93,9 @@ describe("Rosenthal's plate", () => {
         (Math.sqrt(2 / (Math.PI * Math.E)) * power) /
         ((conductivity / diffusivity) * speed * wall * meltingRise);
       expect(limit).toBeLessThan(1);
-      expect(Math.abs(meltWidth(PLATE, 1, power / 10, 1) / limit - 1)).toBeLessThan(1e-3);
+      expect(Math.abs(meltWidth(PLATE, si(1, SPEED), si(power / 10, CURRENT), 1) / limit - 1)).toBeLessThan(
+        1e-3,
+      );
     });
   });
 });
@@ -132,7 +135,7 @@ describe(
       expectPrinted(from + 1 / overRise(4.13), printed);
 
       const power = joulesPerMm * 1000 * SPEED;
-      const fusionLine = meltWidth(steel(from, 1510), SPEED, power, 1) / 2;
+      const fusionLine = meltWidth(steel(from, 1510), si(SPEED, SPEED), si(power, CURRENT), 1) / 2;
       const y = fusionLine + beside / 1000;
       let peak = 0;
       for (let ahead = -0.6; ahead <= 0; ahead += 2e-5) {

@@ -4,6 +4,7 @@ import { MATERIALS } from "../../src/metal/material";
 import { blowOutPressure } from "../../src/purge/puddle";
 import { expectPrinted, number } from "../bead";
 import { BY_HAND, MEMORY, PUBLISHED, evidence } from "../evidence";
+import { LENGTH, si } from "../../src/quantity";
 
 describe(evidence("PURGE_CEILING", BY_HAND, "Young–Laplace for a half-cylinder, 2σ/w at 1.6 N/m"), () => {
   const surfaceTension = { value: 1.6, standing: "estimate", source: "a round figure" } as const;
@@ -13,7 +14,10 @@ describe(evidence("PURGE_CEILING", BY_HAND, "Young–Laplace for a half-cylinder
     [4, "800.0"],
     [5, "640.0"],
   ])("%d mm: %s Pa", (millimetres, printed) => {
-    expectPrinted(blowOutPressure(millimetres / 1000, { ...MATERIALS["316L"], surfaceTension }), printed);
+    expectPrinted(
+      blowOutPressure(si(millimetres / 1000, LENGTH), { ...MATERIALS["316L"], surfaceTension }),
+      printed,
+    );
   });
 });
 

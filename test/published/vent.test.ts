@@ -6,6 +6,7 @@ import { meterFlow } from "../../src/gas/gas-supply";
 import { GREATEST_VENT_PRESSURE, orificeDiameter, orificePressure } from "../../src/purge/vent";
 import { expectPrinted, number } from "../bead";
 import { BY_HAND, INDEPENDENT, PUBLISHED, evidence } from "../evidence";
+import { ANY_FLOW, FLOW, LENGTH, si } from "../../src/quantity";
 
 /** Invented to hold a density and viscosity that a worked example gives. */
 function fluid(density: number, viscosity: number): Gas {
@@ -48,7 +49,7 @@ describe("sharp-edged orifices in a pipe", () => {
   );
   describe(evidence("PURGE_REYNOLDS", PUBLISHED, "Geankoplis, Transport Processes, example 3.2-2"), () => {
     test("Reynolds number 1.0872e5 at the hole", () => {
-      expectPrinted(reynolds(0.0566, geankoplis, fluid(878, 0.0041)) / 1e5, "1.0872");
+      expectPrinted(reynolds(si(0.0566, LENGTH), si(geankoplis, FLOW), fluid(878, 0.0041)) / 1e5, "1.0872");
     });
   });
   describe(evidence("PURGE_PRESSURE", PUBLISHED, "Çengel & Cimbala, Fluid Mechanics, example 8-10"), () => {
@@ -173,7 +174,7 @@ describe("float meters on another gas", () => {
     evidence("GAS_METER", PUBLISHED, "de Nevers, Fluid Mechanics for Chemical Engineers, example 5.11"),
     () => {
       test("nitrogen scale at 100 on helium: 264.6", () => {
-        expectPrinted(meterFlow(100, fluid(4, 1), fluid(28, 1)), "264.6");
+        expectPrinted(meterFlow(si(100, ANY_FLOW), fluid(4, 1), fluid(28, 1)), "264.6");
       });
       test("the same with real densities: the book's molar masses 28 and 4 are 0.03 % off their ratio", () => {
         expect(Math.abs(number("GAS_METER", 100, "HE", "N2") / 264.575 - 1)).toBeLessThan(0.0004);

@@ -2,7 +2,8 @@
 
 import temml from "temml";
 
-import { FORMULAS, HELP } from "../../functions/catalogue";
+import { FORMULAS } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import type { Formula } from "../../functions/formula";
 import type { FormulaHelp } from "../../functions/help-text";
 import type { Said } from "./mathml";

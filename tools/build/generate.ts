@@ -3,7 +3,8 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
-import { FORMULAS, HELP, VERSION } from "../../functions/catalogue";
+import { FORMULAS, VERSION } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import type { Formula } from "../../functions/formula";
 import type { FormulaHelp } from "../../functions/help-text";
 import { NAMESPACE } from "../../functions/namespace";

@@ -1,6 +1,6 @@
 /** The page "How the numbers are checked", from what the tests of a full run recorded of themselves. */
 
-import { HELP } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import type { FormulaHelp } from "../../functions/help-text";
 import type { CheckRecord } from "./check-records";
 import type { Facts } from "./facts";

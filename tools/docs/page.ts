@@ -3,7 +3,8 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 
-import { HELP, VERSION } from "../../functions/catalogue";
+import { VERSION } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
 import { root } from "../build/project";
 import { checksPage } from "./checks";
 import type { Facts } from "./facts";

@@ -1,8 +1,8 @@
 /** The reference in Markdown, one section a formula: what docs/reference.md holds and the help page shows. */
 
 import { provideCellHost } from "../build/cell-host";
-import { FAMILIES } from "../../functions/catalogue";
-import type { Family, Formula } from "../../functions/formula";
+import { families } from "../../functions/catalogue";
+import type { Formula } from "../../functions/formula";
 import type { FormulaHelp } from "../../functions/help-text";
 import { helpOf } from "../../functions/help-text";
 import { NAMESPACE } from "../../functions/namespace";
@@ -10,8 +10,6 @@ import type { CheckRecord } from "./check-records";
 import type { Facts } from "./facts";
 import { argumentLimits } from "./limits";
 import { code, inTable, linkTo, text } from "./words";
-
-const families: readonly Family[] = FAMILIES;
 
 export function referencePage(facts: Facts): string {
   provideCellHost();

@@ -12,6 +12,7 @@ import {
 import { decades, RUNS } from "../../arbitrary-cells";
 import { expectNear, number } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
+import { CURRENT, ENERGY, LENGTH, SHARE, si, SPEED, TIME, VOLTAGE } from "../../../src/quantity";
 
 const volts = decades(5, 40);
 const amps = decades(1, 500);
@@ -23,8 +24,15 @@ describe(`laws (${RUNS})`, () => {
   test("a pulse of two equal levels is a steady arc", () => {
     fc.assert(
       fc.property(volts, amps, seconds, seconds, speed, share, (u, i, tp, tb, v, k) => {
-        const level = (time: number): PulseLevel => ({ volts: u, amps: i, seconds: time });
-        expectNear(pulsedHeatInput(level(tp), level(tb), v, k), heatInput(u, i, v, k));
+        const level = (time: number): PulseLevel => ({
+          volts: si(u, VOLTAGE),
+          amps: si(i, CURRENT),
+          seconds: si(time, TIME),
+        });
+        expectNear(
+          pulsedHeatInput(level(tp), level(tb), si(v, SPEED), si(k, SHARE)),
+          heatInput(si(u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(k, SHARE)),
+        );
       }),
     );
   });
@@ -33,7 +41,10 @@ describe(`laws (${RUNS})`, () => {
     fc.assert(
       fc.property(volts, amps, seconds, speed, (u, i, tp, v) => {
         const back = { volts: 0, amps: 0, seconds: 0 };
-        expectNear(pulsedHeatInput({ volts: u, amps: i, seconds: tp }, back, v, 1), heatInput(u, i, v, 1));
+        expectNear(
+          pulsedHeatInput({ volts: si(u, VOLTAGE), amps: si(i, CURRENT), seconds: si(tp, TIME) }, back, v, 1),
+          heatInput(si(u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(1, SHARE)),
+        );
       }),
     );
   });
@@ -43,8 +54,15 @@ describe(`laws (${RUNS})`, () => {
       fc.property(volts, amps, seconds, seconds, speed, share, (u, i, tp, tb, v, k) => {
         const back = { volts: 0.8 * u, amps: 0.3 * i, seconds: tb };
         const pulse = u * i * tp + back.volts * back.amps * tb;
-        const metered = meteredHeatInput(50 * pulse, 50 * v * (tp + tb), k);
-        expectNear(pulsedHeatInput({ volts: u, amps: i, seconds: tp }, back, v, k), metered);
+        const metered = meteredHeatInput(
+          si(50 * pulse, ENERGY),
+          si(50 * v * (tp + tb), LENGTH),
+          si(k, SHARE),
+        );
+        expectNear(
+          pulsedHeatInput({ volts: si(u, VOLTAGE), amps: si(i, CURRENT), seconds: si(tp, TIME) }, back, v, k),
+          metered,
+        );
       }),
     );
   });
@@ -54,8 +72,18 @@ describe(`laws (${RUNS})`, () => {
       fc.property(volts, amps, seconds, seconds, speed, (u, i, tp, tb, v) => {
         const back = { volts: 0.8 * u, amps: 0.3 * i, seconds: tb };
         const meanVolts = (u * tp + back.volts * tb) / (tp + tb);
-        const product = heatInput(meanVolts, meanAmps(i, tp, back.amps, tb), v, 1);
-        const pulsed = pulsedHeatInput({ volts: u, amps: i, seconds: tp }, back, v, 1);
+        const product = heatInput(
+          si(meanVolts, VOLTAGE),
+          meanAmps(si(i, CURRENT), si(tp, TIME), si(back.amps, CURRENT), tb),
+          si(v, SPEED),
+          si(1, SHARE),
+        );
+        const pulsed = pulsedHeatInput(
+          { volts: si(u, VOLTAGE), amps: si(i, CURRENT), seconds: si(tp, TIME) },
+          back,
+          v,
+          1,
+        );
         expect(pulsed).toBeGreaterThanOrEqual(product);
       }),
     );
@@ -64,12 +92,12 @@ describe(`laws (${RUNS})`, () => {
   test("proportional to power and efficiency, inverse to speed", () => {
     fc.assert(
       fc.property(volts, amps, speed, share, (u, i, v, k) => {
-        const heat = heatInput(u, i, v, k);
-        expectNear(heatInput(2 * u, i, v, k), 2 * heat);
-        expectNear(heatInput(u, 2 * i, v, k), 2 * heat);
-        expectNear(heatInput(u, i, 2 * v, k), heat / 2);
-        expectNear(heatInput(u, i, v, k / 2), heat / 2);
-        expectNear(meteredHeatInput(u * i, v, k), heat);
+        const heat = heatInput(si(u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(k, SHARE));
+        expectNear(heatInput(si(2 * u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(k, SHARE)), 2 * heat);
+        expectNear(heatInput(si(u, VOLTAGE), si(2 * i, CURRENT), si(v, SPEED), si(k, SHARE)), 2 * heat);
+        expectNear(heatInput(si(u, VOLTAGE), si(i, CURRENT), si(2 * v, SPEED), si(k, SHARE)), heat / 2);
+        expectNear(heatInput(si(u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(k / 2, SHARE)), heat / 2);
+        expectNear(meteredHeatInput(si(u * i, ENERGY), si(v, LENGTH), si(k, SHARE)), heat);
       }),
     );
   });
@@ -78,7 +106,11 @@ describe(`laws (${RUNS})`, () => {
     fc.assert(
       fc.property(amps, share, seconds, seconds, (peak, low, tp, tb) => {
         const back = 0.9 * low * peak;
-        const found = pulseShare(meanAmps(peak, tp, back, tb), peak, back);
+        const found = pulseShare(
+          meanAmps(si(peak, CURRENT), si(tp, TIME), si(back, CURRENT), tb),
+          si(peak, CURRENT),
+          back,
+        );
         // A background near the peak takes one digit off their difference.
         expectNear(found, tp / (tp + tb), 1e-11);
       }),
@@ -88,7 +120,7 @@ describe(`laws (${RUNS})`, () => {
   test("the mean lies between background and peak", () => {
     fc.assert(
       fc.property(amps, share, seconds, seconds, (peak, low, tp, tb) => {
-        const mean = meanAmps(peak, tp, low * peak, tb);
+        const mean = meanAmps(si(peak, CURRENT), si(tp, TIME), si(low * peak, CURRENT), tb);
         expect(mean).toBeLessThanOrEqual(peak * (1 + 1e-12));
         expect(mean).toBeGreaterThanOrEqual(low * peak * (1 - 1e-12));
       }),
@@ -99,7 +131,7 @@ describe(`laws (${RUNS})`, () => {
     const overlap = fc.double({ min: 0, max: 0.99, noNaN: true });
     fc.assert(
       fc.property(speed, decades(1e-4, 0.02), overlap, (v, width, over) => {
-        expectNear(v / pulseRate(v, width, over), width * (1 - over));
+        expectNear(v / pulseRate(si(v, SPEED), si(width, LENGTH), over), width * (1 - over));
       }),
     );
   });
@@ -107,15 +139,15 @@ describe(`laws (${RUNS})`, () => {
 
 describe(evidence("PULSE_SHARE", BY_HAND, "all background, all peak, and 30 A of 100 A"), () => {
   test("shares at the ends: all background 0, all peak 1", () => {
-    expect(pulseShare(30, 100, 30)).toBe(0);
-    expect(pulseShare(100, 100, 30)).toBe(1);
-    expect(pulseShare(30, 100, 0)).toBeCloseTo(0.3, 15);
+    expect(pulseShare(si(30, CURRENT), si(100, CURRENT), 30)).toBe(0);
+    expect(pulseShare(si(100, CURRENT), si(100, CURRENT), 30)).toBe(1);
+    expect(pulseShare(si(30, CURRENT), si(100, CURRENT), 0)).toBeCloseTo(0.3, 15);
   });
 });
 
 describe(evidence("PULSE_RATE", BY_HAND, "1 mm/s over spots of 2 mm that overlap by half, 1 Hz"), () => {
   test("1 mm/s over spots of 2 mm that overlap by half", () => {
-    expectNear(pulseRate(0.001, 0.002, 0.5), 1);
+    expectNear(pulseRate(si(0.001, SPEED), si(0.002, LENGTH), 0.5), 1);
   });
 });
 

@@ -11,6 +11,7 @@ import {
 import { decades, RUNS } from "../../arbitrary-cells";
 import { expectNear, number, table } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
+import { CURRENT, LENGTH, si } from "../../../src/quantity";
 
 const small = decades(1e-5, 5e-3);
 
@@ -18,9 +19,9 @@ describe(`laws (${RUNS})`, () => {
   test("the gap grows by half of what the wall grows, and by all of the allowance", () => {
     fc.assert(
       fc.property(small, small, small, (wall, allowance, more) => {
-        const gap = standoff(wall, allowance);
-        expectNear(standoff(wall + 2 * more, allowance), gap + more);
-        expectNear(standoff(wall, allowance + more), gap + more);
+        const gap = standoff(si(wall, LENGTH), si(allowance, LENGTH));
+        expectNear(standoff(si(wall + 2 * more, LENGTH), si(allowance, LENGTH)), gap + more);
+        expectNear(standoff(si(wall, LENGTH), si(allowance + more, LENGTH)), gap + more);
       }),
     );
   });
@@ -29,7 +30,11 @@ describe(`laws (${RUNS})`, () => {
     fc.assert(
       fc.property(small, small, small, (clearance, odTolerance, runout) => {
         const gap = clearance + (odTolerance + runout) / 2;
-        const [least, greatest] = standoffSpread(gap, odTolerance, runout);
+        const [least, greatest] = standoffSpread(
+          si(gap, LENGTH),
+          si(odTolerance, LENGTH),
+          si(runout, LENGTH),
+        );
         expectNear((least + greatest) / 2, gap);
         // The least gap is a difference, so this holds to the digits of the gap.
         expect(Math.abs(greatest - least - (odTolerance + runout))).toBeLessThanOrEqual(1e-14 * gap);
@@ -41,7 +46,9 @@ describe(`laws (${RUNS})`, () => {
     fc.assert(
       fc.property(decades(0.01, 1), small, decades(0.001, 1), (od, gap, length) => {
         const reach = od / 2 + gap + length;
-        expect(Math.abs(electrodeLength(reach, od, gap) - length)).toBeLessThanOrEqual(1e-14 * reach);
+        expect(
+          Math.abs(electrodeLength(si(reach, LENGTH), si(od, LENGTH), si(gap, LENGTH)) - length),
+        ).toBeLessThanOrEqual(1e-14 * reach);
       }),
     );
   });
@@ -51,7 +58,9 @@ describe(`laws (${RUNS})`, () => {
     fc.assert(
       fc.property(amps, amps, fc.constantFrom("US", "SI"), (a, b, units) => {
         const [less, more] = a < b ? [a, b] : [b, a];
-        expect(electrodeDiameter(more, units)).toBeGreaterThanOrEqual(electrodeDiameter(less, units));
+        expect(electrodeDiameter(si(more, CURRENT), units)).toBeGreaterThanOrEqual(
+          electrodeDiameter(si(less, CURRENT), units),
+        );
       }),
     );
   });
@@ -59,9 +68,11 @@ describe(`laws (${RUNS})`, () => {
   test("the inch size and the metric size of a current are one electrode, within 2 %", () => {
     fc.assert(
       fc.property(fc.double({ min: 5, max: 500, noNaN: true }), (amps) => {
-        expect(Math.abs(electrodeDiameter(amps, "US") / electrodeDiameter(amps, "SI") - 1)).toBeLessThan(
-          0.02,
-        );
+        expect(
+          Math.abs(
+            electrodeDiameter(si(amps, CURRENT), "US") / electrodeDiameter(si(amps, CURRENT), "SI") - 1,
+          ),
+        ).toBeLessThan(0.02);
       }),
     );
   });
@@ -70,7 +81,7 @@ describe(`laws (${RUNS})`, () => {
     const gap = fc.double({ min: 0.0005, max: 0.002, noNaN: true });
     fc.assert(
       fc.property(gap, (g) => {
-        expect(Math.abs(arcVolts(g + 0.001) - arcVolts(g) - 0.8)).toBeLessThan(1e-12);
+        expect(Math.abs(arcVolts(si(g + 0.001, LENGTH)) - arcVolts(si(g, LENGTH)) - 0.8)).toBeLessThan(1e-12);
       }),
     );
   });
@@ -109,6 +120,6 @@ describe(evidence("ELECTRODE_LENGTH", BY_HAND, "reach less half the tube and the
 });
 
 test("an electrode of no length is refused, one just longer is not", () => {
-  expect(() => electrodeLength(1, 1, 0.5)).toThrow("reach refused");
-  expect(electrodeLength(1 + 2 ** -40, 1, 0.5)).toBe(2 ** -40);
+  expect(() => electrodeLength(si(1, LENGTH), si(1, LENGTH), si(0.5, LENGTH))).toThrow("reach refused");
+  expect(electrodeLength(si(1 + 2 ** -40, LENGTH), si(1, LENGTH), si(0.5, LENGTH))).toBe(2 ** -40);
 });

@@ -6,6 +6,7 @@ import { COMMON_LEAVES, COMMON_TOLERANCE, feelerStack } from "../../../src/gap/f
 import { RUNS } from "../../arbitrary-cells";
 import { bead, refusal, table } from "../../bead";
 import { BY_HAND, INDEPENDENT, MEMORY, evidence } from "../../evidence";
+import { LENGTH, si } from "../../../src/quantity";
 
 const HUNDREDTH = 1e-5; // m
 
@@ -48,7 +49,7 @@ describe(evidence("FEELER_STACK", INDEPENDENT, "search of every subset of small 
           const best = bestOfAll(gap, leaves, tolerance);
           const search = (): number[] =>
             feelerStack(
-              gap * HUNDREDTH,
+              si(gap * HUNDREDTH, LENGTH),
               leaves.map((leaf) => leaf * HUNDREDTH),
               tolerance * HUNDREDTH,
             ).map((leaf) => Math.round(leaf / HUNDREDTH));
@@ -71,7 +72,7 @@ test(`a stack uses no leaf twice and is thickest first, whatever the set (${RUNS
   const gap = fc.integer({ min: 5, max: 300 }).map((hundredths) => hundredths * HUNDREDTH);
   fc.assert(
     fc.property(gap, fc.constantFrom(COMMON_LEAVES.US, COMMON_LEAVES.SI), (wanted, leaves) => {
-      const stack = feelerStack(wanted, leaves, 0.000_05);
+      const stack = feelerStack(si(wanted, LENGTH), leaves, si(0.000_05, LENGTH));
       expect(stack).toEqual([...stack].sort((a, b) => b - a));
       for (const leaf of stack) {
         expect(stack.filter((one) => one === leaf).length).toBeLessThanOrEqual(

@@ -2,7 +2,7 @@
 
 import * as bessel from "../../../src/numerics/bessel";
 import { MATERIALS } from "../../../src/metal/material";
-import { LENGTH } from "../../../src/quantity";
+import { ANGLE, COUNT, FLOW, LENGTH, si, TIME } from "../../../src/quantity";
 import { amount, Refusal, rule } from "../../../src/refusal";
 import type { Line, Terms } from "../../../src/planning/takeoff";
 import { Takeoff } from "../../../src/planning/takeoff";
@@ -13,9 +13,20 @@ jest.mock("../../src/heat-flow/bessel", () => {
   return { ...actual, scaledBesselK: jest.fn(actual.scaledBesselK) };
 });
 
-const TERMS: Terms = { handling: 300, torchFlow: 2e-4, purgeFlow: 1e-4, purgeSeconds: 60, overlap: 36 };
+const TERMS: Terms = {
+  handling: si(300, TIME),
+  torchFlow: si(2e-4, FLOW),
+  purgeFlow: si(1e-4, FLOW),
+  purgeSeconds: si(60, TIME),
+  overlap: si(36, ANGLE),
+};
 /** Invented: so many joints of 1 in × 0.065 in. */
-const LINE: Line = { quantity: 8, od: 0.0254, wall: 0.001651, material: MATERIALS["316L"] };
+const LINE: Line = {
+  quantity: si(8, COUNT),
+  od: si(0.0254, LENGTH),
+  wall: si(0.001651, LENGTH),
+  material: MATERIALS["316L"],
+};
 const NO_WALL = new Refusal("wall", "blank", ["needs a number"]);
 
 function unreadable(): never {
@@ -45,7 +56,7 @@ test("a line that cannot be read, and one that cannot be counted, leave the sums
   sums.add(() => LINE);
   const { seconds, gas } = sums;
   expect(sums.add(unreadable)).toBe(NO_WALL);
-  const solid = sums.add(() => ({ ...LINE, wall: 0.0127 }));
+  const solid = sums.add(() => ({ ...LINE, wall: si(0.0127, LENGTH) }));
   expect(solid).toEqual(
     new Refusal("wall", amount(0.0127, LENGTH), rule`must be under half of od, ${amount(0.0127, LENGTH)}`),
   );
@@ -73,7 +84,7 @@ test("the slow part is done once a list: ten thousand walls ask the Bessel funct
   const times = (lines: number): number => {
     asked.mockClear();
     const sums = new Takeoff(TERMS);
-    for (let i = 0; i < lines; i += 1) sums.add(() => ({ ...LINE, wall: 0.001 + i * 1e-7 }));
+    for (let i = 0; i < lines; i += 1) sums.add(() => ({ ...LINE, wall: si(0.001 + i * 1e-7, LENGTH) }));
     expect(sums.counted).toBe(lines);
     return asked.mock.calls.length;
   };

@@ -14,6 +14,7 @@ import {
 import { decades, RUNS } from "../../arbitrary-cells";
 import { expectNear, number } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
+import { ANY_FLOW, COUNT, FLOW, LENGTH, OXYGEN, si, TIME } from "../../../src/quantity";
 
 const cells = fc.oneof(fc.constant(1), fc.integer({ min: 1, max: 20 }), fc.integer({ min: 1, max: 1000 }));
 /** A target and a supply some way under it. */
@@ -41,7 +42,7 @@ describe(`laws (${RUNS})`, () => {
   test("the oxygen after the changes that a target needs is the target", () => {
     fc.assert(
       fc.property(target, cells, ({ ppm, supply }, n) => {
-        const back = oxygenAfter(purgeChanges(ppm, supply, n), supply, n);
+        const back = oxygenAfter(purgeChanges(si(ppm, OXYGEN), si(supply, OXYGEN), n), supply, n);
         // Up to a thousand cells: the last bit of n moves the oxygen by n·cells of its own last bits.
         expectNear(back, ppm, n <= 20 ? 1e-12 : 1e-10);
       }),
@@ -54,7 +55,7 @@ describe(`laws (${RUNS})`, () => {
         const ppm = oxygenAfter(changes, 0, n);
         // Beyond that many cells nothing is left to tell one target from another.
         fc.pre(ppm > 1e-250);
-        expectNear(purgeChanges(ppm, 0, n), changes, 1e-11);
+        expectNear(purgeChanges(si(ppm, OXYGEN), si(0, OXYGEN), n), changes, 1e-11);
       }),
     );
   });
@@ -62,7 +63,11 @@ describe(`laws (${RUNS})`, () => {
   test("for one cell the changes are the logarithm of the fall", () => {
     fc.assert(
       fc.property(target, ({ ppm, supply }) => {
-        expectNear(purgeChanges(ppm, supply, 1), Math.log((AIR_PPM - supply) / (ppm - supply)), 1e-11);
+        expectNear(
+          purgeChanges(si(ppm, OXYGEN), si(supply, OXYGEN), 1),
+          Math.log((AIR_PPM - supply) / (ppm - supply)),
+          1e-11,
+        );
       }),
     );
   });
@@ -70,8 +75,10 @@ describe(`laws (${RUNS})`, () => {
   test("cells in series never need more changes, below one part in ten of air", () => {
     fc.assert(
       fc.property(decades(0.01, 20_000), fc.integer({ min: 1, max: 999 }), (ppm, n) => {
-        expect(purgeChanges(ppm, 0, n + 1)).toBeLessThan(purgeChanges(ppm, 0, n));
-        expect(purgeChanges(ppm, 0, n)).toBeGreaterThan(1);
+        expect(purgeChanges(si(ppm, OXYGEN), si(0, OXYGEN), n + 1)).toBeLessThan(
+          purgeChanges(si(ppm, OXYGEN), si(0, OXYGEN), n),
+        );
+        expect(purgeChanges(si(ppm, OXYGEN), si(0, OXYGEN), n)).toBeGreaterThan(1);
       }),
     );
   });
@@ -79,9 +86,9 @@ describe(`laws (${RUNS})`, () => {
   test("a lower target or more oxygen in the supply needs more", () => {
     fc.assert(
       fc.property(target, cells, ({ ppm, supply }, n) => {
-        const changes = purgeChanges(ppm, supply, n);
-        expect(purgeChanges((ppm + supply) / 2, supply, n)).toBeGreaterThan(changes);
-        expect(purgeChanges(ppm, (ppm + supply) / 2, n)).toBeGreaterThan(changes);
+        const changes = purgeChanges(si(ppm, OXYGEN), si(supply, OXYGEN), n);
+        expect(purgeChanges(si((ppm + supply) / 2, OXYGEN), si(supply, OXYGEN), n)).toBeGreaterThan(changes);
+        expect(purgeChanges(si(ppm, OXYGEN), si((ppm + supply) / 2, OXYGEN), n)).toBeGreaterThan(changes);
       }),
     );
   });
@@ -89,10 +96,27 @@ describe(`laws (${RUNS})`, () => {
   test("time × flow is changes × volume, and the flow for that time is the flow", () => {
     fc.assert(
       fc.property(bore, length, flow, target, cells, (d, l, q, { ppm, supply }, n) => {
-        const seconds = purgeTime(d, l, q, ppm, supply, n);
-        expectNear(seconds * q, purgeChanges(ppm, supply, n) * (Math.PI / 4) * d * d * l);
-        expectNear(purgeFlow(d, l, seconds, ppm, supply, n), q);
-        expectNear(purgeOxygen(d, l, q, seconds, supply, n), ppm, 1e-10);
+        const seconds = purgeTime(
+          si(d, LENGTH),
+          si(l, LENGTH),
+          si(q, FLOW),
+          si(ppm, OXYGEN),
+          si(supply, OXYGEN),
+          si(n, COUNT),
+        );
+        expectNear(
+          seconds * q,
+          purgeChanges(si(ppm, OXYGEN), si(supply, OXYGEN), n) * (Math.PI / 4) * d * d * l,
+        );
+        expectNear(
+          purgeFlow(si(d, LENGTH), si(l, LENGTH), seconds, si(ppm, OXYGEN), si(supply, OXYGEN), si(n, COUNT)),
+          q,
+        );
+        expectNear(
+          purgeOxygen(si(d, LENGTH), si(l, LENGTH), si(q, FLOW), seconds, si(supply, OXYGEN), si(n, COUNT)),
+          ppm,
+          1e-10,
+        );
       }),
     );
   });
@@ -100,10 +124,47 @@ describe(`laws (${RUNS})`, () => {
   test("twice the flow, half the time; twice the length, twice the time", () => {
     fc.assert(
       fc.property(bore, length, flow, (d, l, q) => {
-        const seconds = purgeTime(d, l, q, 50, 0, 1);
-        expectNear(purgeTime(d, l, 2 * q, 50, 0, 1), seconds / 2);
-        expectNear(purgeTime(d, 2 * l, q, 50, 0, 1), 2 * seconds);
-        expectNear(purgeTime(2 * d, l, q, 50, 0, 1), 4 * seconds);
+        const seconds = purgeTime(
+          si(d, LENGTH),
+          si(l, LENGTH),
+          si(q, FLOW),
+          si(50, OXYGEN),
+          si(0, OXYGEN),
+          si(1, COUNT),
+        );
+        expectNear(
+          purgeTime(
+            si(d, LENGTH),
+            si(l, LENGTH),
+            si(2 * q, FLOW),
+            si(50, OXYGEN),
+            si(0, OXYGEN),
+            si(1, COUNT),
+          ),
+          seconds / 2,
+        );
+        expectNear(
+          purgeTime(
+            si(d, LENGTH),
+            si(2 * l, LENGTH),
+            si(q, FLOW),
+            si(50, OXYGEN),
+            si(0, OXYGEN),
+            si(1, COUNT),
+          ),
+          2 * seconds,
+        );
+        expectNear(
+          purgeTime(
+            si(2 * d, LENGTH),
+            si(l, LENGTH),
+            si(q, FLOW),
+            si(50, OXYGEN),
+            si(0, OXYGEN),
+            si(1, COUNT),
+          ),
+          4 * seconds,
+        );
       }),
     );
   });
@@ -111,16 +172,20 @@ describe(`laws (${RUNS})`, () => {
   test("a leak leaves what makes oxygen in equal oxygen out", () => {
     fc.assert(
       fc.property(flow, flow, (q, leak) => {
-        expectNear(leakOxygen(q, leak) * (q + leak), AIR_PPM * leak);
+        expectNear(leakOxygen(si(q, ANY_FLOW), si(leak, ANY_FLOW)) * (q + leak), AIR_PPM * leak);
       }),
     );
   });
 });
 
 test("no leak leaves nothing, and no time leaves air", () => {
-  expect(leakOxygen(1, 0)).toBe(0);
-  expect(purgeOxygen(0.05, 1, 1e-4, 0, 0, 1)).toBe(AIR_PPM);
-  expect(purgeOxygen(0.05, 1, 1e-4, 0, 0, 7)).toBe(AIR_PPM);
+  expect(leakOxygen(si(1, ANY_FLOW), si(0, ANY_FLOW))).toBe(0);
+  expect(
+    purgeOxygen(si(0.05, LENGTH), si(1, LENGTH), si(1e-4, FLOW), si(0, TIME), si(0, OXYGEN), si(1, COUNT)),
+  ).toBe(AIR_PPM);
+  expect(
+    purgeOxygen(si(0.05, LENGTH), si(1, LENGTH), si(1e-4, FLOW), si(0, TIME), si(0, OXYGEN), si(7, COUNT)),
+  ).toBe(AIR_PPM);
 });
 
 test("a purge without end leaves the oxygen of the supply", () => {
@@ -129,19 +194,19 @@ test("a purge without end leaves the oxygen of the supply", () => {
 });
 
 test("just under air needs next to nothing", () => {
-  expect(purgeChanges(AIR_PPM * (1 - 1e-9), 0, 1)).toBeCloseTo(1e-9, 15);
+  expect(purgeChanges(si(AIR_PPM * (1 - 1e-9), OXYGEN), si(0, OXYGEN), 1)).toBeCloseTo(1e-9, 15);
 });
 
 describe(evidence("PURGE_CHANGES", BY_HAND, "ln(209 495/1e-6), a millionth of a ppm over the supply"), () => {
   test("just over the supply is still reached", () => {
     // ln(209 495/1e-6), by hand 12.25246 + 13.81551 = 26.06797.
-    expect(purgeChanges(5.000001, 5, 1)).toBeCloseTo(26.06797, 4);
+    expect(purgeChanges(si(5.000001, OXYGEN), si(5, OXYGEN), 1)).toBeCloseTo(26.06797, 4);
   });
 });
 
 describe(evidence("PURGE_VOLUME", BY_HAND, "a bore of 2 mm by 1/π mm, π/4·4·1/π"), () => {
   test("one cubic millimetre", () => {
-    expectNear(purgeVolume(0.002, 0.001 / Math.PI), 1e-9);
+    expectNear(purgeVolume(si(0.002, LENGTH), si(0.001 / Math.PI, LENGTH)), 1e-9);
   });
 });
 

@@ -12,6 +12,7 @@ import {
 import { decades, RUNS } from "../../arbitrary-cells";
 import { expectNear, number } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
+import { LENGTH, si, SPEED } from "../../../src/quantity";
 
 const od = decades(3e-3, 1);
 const speed = decades(1e-4, 0.1);
@@ -21,8 +22,8 @@ describe(`laws (${RUNS})`, () => {
   test("the speed at the rotation of a speed is that speed, and the other way round", () => {
     fc.assert(
       fc.property(od, speed, (d, v) => {
-        expectNear(travelSpeed(d, rotation(d, v)), v);
-        expectNear(rotation(d, travelSpeed(d, v)), v);
+        expectNear(travelSpeed(si(d, LENGTH), rotation(si(d, LENGTH), v)), v);
+        expectNear(rotation(si(d, LENGTH), travelSpeed(si(d, LENGTH), v)), v);
       }),
     );
   });
@@ -30,7 +31,7 @@ describe(`laws (${RUNS})`, () => {
   test("time × speed is the way round and the overlap's share of it", () => {
     fc.assert(
       fc.property(od, speed, overlap, (d, v, degrees) => {
-        expectNear(travelTime(d, v, degrees) * v, Math.PI * d * (1 + degrees / 360));
+        expectNear(travelTime(si(d, LENGTH), si(v, SPEED), degrees) * v, Math.PI * d * (1 + degrees / 360));
       }),
     );
   });
@@ -39,7 +40,7 @@ describe(`laws (${RUNS})`, () => {
     fc.assert(
       fc.property(decades(1e-4, 0.02), fc.constantFrom(...DESIGNATIONS), (width, designation) => {
         const metal = MATERIALS[designation];
-        const v = suggestedSpeed(width, metal);
+        const v = suggestedSpeed(si(width, LENGTH), metal);
         expectNear((v * width) / (4 * metal.hotDiffusivity.value), 0.4);
       }),
     );
@@ -49,7 +50,7 @@ describe(`laws (${RUNS})`, () => {
     const wall = fc.double({ min: 0.01, max: 0.49, noNaN: true });
     fc.assert(
       fc.property(od, wall, fc.double({ min: 0.01, max: 1, noNaN: true }), (d, part, width) => {
-        const degrees = suggestedOverlap(d, part * d, width * d);
+        const degrees = suggestedOverlap(si(d, LENGTH), si(part * d, LENGTH), width * d);
         const needed = (360 * width) / Math.PI;
         expect(degrees % 5).toBe(0);
         expect(degrees).toBeGreaterThanOrEqual(needed * (1 - 1e-8));
@@ -68,12 +69,16 @@ describe(
   () => {
     test("a bead of exactly some steps is not pushed a step further", () => {
       for (let steps = 1; steps <= 20; steps += 1) {
-        expect(suggestedOverlap(0.0254, 0.001, (Math.PI * 0.0254 * 5 * steps) / 360)).toBe(5 * steps);
+        expect(
+          suggestedOverlap(si(0.0254, LENGTH), si(0.001, LENGTH), (Math.PI * 0.0254 * 5 * steps) / 360),
+        ).toBe(5 * steps);
       }
     });
 
     test("a thousandth of a degree over a step needs the next", () => {
-      expect(suggestedOverlap(0.0254, 0.001, (Math.PI * 0.0254 * 20.001) / 360)).toBe(25);
+      expect(suggestedOverlap(si(0.0254, LENGTH), si(0.001, LENGTH), (Math.PI * 0.0254 * 20.001) / 360)).toBe(
+        25,
+      );
     });
   },
 );
