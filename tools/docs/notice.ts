@@ -11,13 +11,36 @@ export interface Package {
   readonly license: string;
 }
 
+/** The mutation tester has a lock of its own and is installed only where it is used. */
+const MUTATION = path.join("tools", "mutation");
+
 export function installed(name: string): Package {
-  return JSON.parse(readFileSync(path.join(root, "node_modules", name, "package.json"), "utf8")) as Package;
+  return read(path.join("node_modules", name, "package.json")) as Package;
 }
 
-export function developedWith(): string[] {
-  const text = readFileSync(path.join(root, "package.json"), "utf8");
-  return Object.keys((JSON.parse(text) as { devDependencies: object }).devDependencies);
+/** What a lock file says of a package, installed or not. */
+export function locked(name: string, folder: string): Package {
+  const { packages } = read(path.join(folder, "package-lock.json")) as { packages: Record<string, Package> };
+  const found = packages[`node_modules/${name}`];
+  if (found === undefined) throw new Error(`${folder} locks no ${name}`);
+  return found;
+}
+
+/** By name, with what is known of each. */
+export function developedWith(): [name: string, about: Package][] {
+  return [
+    ...dependencies("").map((name): [string, Package] => [name, installed(name)]),
+    ...dependencies(MUTATION).map((name): [string, Package] => [name, locked(name, MUTATION)]),
+  ].sort(([a], [b]) => (a < b ? -1 : 1));
+}
+
+function dependencies(folder: string): string[] {
+  const { devDependencies } = read(path.join(folder, "package.json")) as { devDependencies: object };
+  return Object.keys(devDependencies);
+}
+
+function read(file: string): unknown {
+  return JSON.parse(readFileSync(path.join(root, file), "utf8"));
 }
 
 export function noticePage(): string {
@@ -25,10 +48,7 @@ export function noticePage(): string {
     const { version, license } = installed(name);
     return [inside === undefined ? name : `${name}, inside ${inside}`, version, license, `\`${copy}\``];
   });
-  const tools = developedWith().map((name) => {
-    const { version, license } = installed(name);
-    return [name, version, license];
-  });
+  const tools = developedWith().map(([name, { version, license }]) => [name, version, license]);
   return [
     "# Whose work this stands on",
     "",
