@@ -32,7 +32,7 @@ const HOST_NAMES = [
 ];
 
 export default ts.config(
-  { ignores: ["dist/", "generated/", "coverage/", "node_modules/", "test-output/", ".cache/"] },
+  { ignores: ["dist/", "generated/", "coverage/", "**/node_modules/", "test-output/", ".cache/"] },
   js.configs.recommended,
   {
     files: ["**/*.cjs"],
@@ -43,7 +43,12 @@ export default ts.config(
     extends: [ts.configs.strictTypeChecked, ts.configs.stylisticTypeChecked],
     languageOptions: {
       parserOptions: {
-        project: ["functions/tsconfig.json", "taskpane/tsconfig.json", "test/tsconfig.json"],
+        project: [
+          "functions/tsconfig.json",
+          "taskpane/tsconfig.json",
+          "tools/tsconfig.json",
+          "test/tsconfig.json",
+        ],
         tsconfigRootDir: import.meta.dirname,
       },
     },

@@ -1,7 +1,7 @@
 /** Calls a formula by its id, as a host would. */
 
 import type { FormulaHelp } from "../functions/help-text";
-import { formulaById } from "../functions/catalogue";
+import { FORMULAS, formulaById } from "../functions/catalogue";
 import type { Quantity } from "../src/quantity";
 import {
   BORE_PRESSURE,
@@ -14,7 +14,8 @@ import {
   TEMPERATURE_RISE,
   VOLUME,
 } from "../src/quantity";
-import { parseCall } from "../tools/example.mjs";
+import { asRange, exampleCells as cellsOfRecord } from "../tools/docs/example-cells";
+import type { TypedCall } from "../tools/docs/typed-call";
 
 /** The answer of a formula; its refusal is thrown. */
 export function bead(id: string, ...cells: unknown[]): unknown {
@@ -65,12 +66,16 @@ export function expectNear(value: number, expected: number, relative = 1e-12): v
   expect(Math.abs(value - expected)).toBeLessThanOrEqual(relative * Math.abs(expected));
 }
 
-/** The cells of the worked example, one a declared parameter, as a host fills them: null for what is left out. */
-export function exampleCells({ example, parameters }: FormulaHelp): unknown[] {
-  const { args } = parseCall(example);
-  return parameters.map(({ repeating }, i) =>
-    repeating ? args.slice(i).map((cell) => (Array.isArray(cell) ? cell : [[cell]])) : (args[i] ?? null),
-  );
+/** The cells of the worked example, one a declared parameter, as a host fills them: null for what is omitted. */
+export function exampleCells({ id }: Pick<FormulaHelp, "id">): unknown[] {
+  const formula = FORMULAS.find((one) => one.id === id);
+  if (formula === undefined) throw new Error(`no formula ${id}`);
+  return cellsOfRecord(formula);
+}
+
+/** The same for a call as typed. */
+export function typedCells({ parameters }: FormulaHelp, { args }: TypedCall): unknown[] {
+  return parameters.map(({ repeating }, i) => (repeating ? args.slice(i).map(asRange) : (args[i] ?? null)));
 }
 
 /** The cells of the worked example with one of them changed. */

@@ -3,7 +3,7 @@
 import type { Browser, Page } from "playwright-core";
 import { chromium } from "playwright-core";
 
-import { serve } from "../../tools/serve.mjs";
+import { serve } from "../../tools/dev/serve";
 
 const ELSEWHERE = "https://elsewhere.example/";
 

@@ -5,8 +5,8 @@ import type axeModule from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { chromium } from "playwright-core";
 
-import { serve } from "../../tools/serve.mjs";
-import { DEVELOPMENT_URL, identityAt } from "../../tools/project.mjs";
+import { serve } from "../../tools/dev/serve";
+import { DEVELOPMENT_URL, identityAt } from "../../tools/build/project";
 
 /** An Excel whose selected cell holds a refusal; it knows nothing else. Runs in the page. */
 const OFFICE_SCRIPT = `(() => {

@@ -1,8 +1,9 @@
-import type { FormulaHelp } from "../../functions/help-text";
 import { formulaById } from "../../functions/catalogue";
 import { HELP } from "../../functions/help";
+import type { FormulaHelp } from "../../functions/help-text";
 import functionsJson from "../../generated/functions.json";
-import { disagreement, parseCall } from "../../tools/example.mjs";
+import { disagreement } from "../../tools/docs/stated-result";
+import { typedCall } from "../../tools/docs/typed-call";
 import type { BlankAs, CalledFunction, Given, Outcome } from "./host-model";
 import { BLANK, BLANKS, callAsExcel, ErrorCell } from "./host-model";
 
@@ -103,9 +104,11 @@ describe("the model itself", () => {
 });
 
 describe.each(HELP.map((about) => [about.id, about] as const))("%s", (id, about) => {
-  const { args } = parseCall(about.example);
-  const given: Given[] = args.map((one) =>
-    Array.isArray(one) ? one.map((row) => row.map((cell) => cell ?? BLANK)) : (one ?? undefined),
+  const { args } = typedCall(about.example);
+  const given = args.map((one): Given =>
+    typeof one === "object" && one !== null
+      ? one.map((row) => row.map((cell) => cell ?? BLANK))
+      : (one ?? undefined),
   );
 
   test("gives what its example says, whatever a blank cell arrives as", () => {

@@ -1,11 +1,11 @@
 /** The limits of each formula: the sentence just beyond, and an answer at the limit where it still holds. */
 
-import { parseCall } from "../../tools/example.mjs";
+import { typedCall } from "../../tools/docs/typed-call";
 import { bead, refusal } from "../bead";
 import { REFUSED } from "../refused";
 
 test.each(REFUSED)("%s", (call, sentence) => {
-  const { id, args } = parseCall(call);
+  const { id, args } = typedCall(call);
   expect(refusal(id, ...args)).toBe(sentence);
 });
 
@@ -43,7 +43,7 @@ const ANSWERED = [
 ];
 
 test.each(ANSWERED)("%s answers", (call) => {
-  const { id, args } = parseCall(call);
+  const { id, args } = typedCall(call);
   expect(bead(id, ...args)).toBeDefined();
 });
 

@@ -1,4 +1,4 @@
-/** A test environment that leaves out what comes after the first failure: one is enough to say that a mutant was seen. */
+/** A test environment that skips what comes after the first failure: one is enough to say that a mutant was seen. */
 
 const { TestEnvironment } = require("jest-environment-node");
 

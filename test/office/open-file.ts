@@ -9,7 +9,7 @@ import { pathToFileURL } from "node:url";
 import type { CellObject, WorkSheet } from "@e965/xlsx";
 import { read } from "@e965/xlsx";
 
-import { findOffice } from "../../tools/office.mjs";
+import { findOffice } from "../../tools/dev/office";
 
 /** Comma, double quotes, UTF-8, from line 1, numbers as the cells show them. */
 const SHOWN = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true";

@@ -10,7 +10,7 @@ import { fileOf } from "../../taskpane/hosts/browser/save";
 import { TEMPLATES } from "../../taskpane/sheets";
 import { gas } from "../../taskpane/sheets/gas";
 import { procedure } from "../../taskpane/sheets/procedure";
-import { dist } from "../../tools/project.mjs";
+import { dist } from "../../tools/build/project";
 import type { Computed } from "../taskpane/computed";
 import { computed } from "../taskpane/computed";
 import { openSheet } from "../taskpane/open-sheet";

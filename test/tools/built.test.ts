@@ -2,31 +2,32 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
 
+import { number } from "../../functions/argument";
 import functionsJson from "../../generated/functions.json";
 import help from "../../generated/help.json";
-import { builtErrors } from "../../tools/built.mjs";
-import { disagreement, parseCall } from "../../tools/example.mjs";
+import { SHARE } from "../../src/quantity";
+import type { Example } from "../../tools/build/built";
+import { builtErrors } from "../../tools/build/built";
+import { disagreement } from "../../tools/docs/stated-result";
+import { typedCall } from "../../tools/docs/typed-call";
 
 /** A build folder with one formula, as far as the check looks at it. */
-function build(script: string, ids: readonly string[], example = "=BEAD.TWICE(2) → 4"): string[] {
+function build(script: string, ids: readonly string[], gives = "4"): string[] {
   const folder = mkdtempSync(path.join(os.tmpdir(), "ringbead-"));
-  const [formula = "", result = ""] = example.split(" → ");
   writeFileSync(path.join(folder, "functions.js"), script);
   writeFileSync(
     path.join(folder, "functions.json"),
     JSON.stringify({ functions: ids.map((id) => ({ id })) }),
   );
-  writeFileSync(
-    path.join(folder, "help.json"),
-    JSON.stringify({ formulas: [{ id: "TWICE", parameters: [], example: formula, result }] }),
-  );
+  const example: Example = { id: "TWICE", args: { x: X }, takesUnits: false, example: { args: [2], gives } };
   try {
-    return builtErrors(folder);
+    return builtErrors(folder, [example]);
   } finally {
     rmSync(folder, { recursive: true });
   }
 }
 
+const X = number("A number", SHARE);
 const TWICE = 'CustomFunctions.associate("TWICE", (x) => 2 * x);';
 
 describe("the check of the built functions", () => {
@@ -37,12 +38,18 @@ describe("the check of the built functions", () => {
   test.each([
     ["an id nobody associated", TWICE, ["TWICE", "THRICE"], undefined, "THRICE is not associated"],
     ["an id not in functions.json", TWICE, [], undefined, "TWICE is associated but not in functions.json"],
-    ["a wrong example", TWICE, ["TWICE"], "=BEAD.TWICE(2) → 5", "TWICE: its example says 5, gives 4"],
-    ["another formula's example", TWICE, ["TWICE"], "=BEAD.THRICE(2) → 4", "TWICE: its example calls THRICE"],
+    ["a wrong example", TWICE, ["TWICE"], "5", "TWICE: its example says 5, gives 4"],
+    [
+      "an example that fails",
+      'CustomFunctions.associate("TWICE", () => { throw new Error("no"); });',
+      ["TWICE"],
+      undefined,
+      "TWICE: its example does not run (no)",
+    ],
     ["text that is run", `${TWICE} eval("1");`, ["TWICE"], undefined, "functions.js runs text: eval"],
-    ["an example that is no call", TWICE, ["TWICE"], "=1+1 → 2", "not a single call"],
-  ])("finds %s", (_, script, ids, example, expected) => {
-    expect(build(script, ids, example).join("\n")).toContain(expected);
+    ["a result that is no constant", TWICE, ["TWICE"], "four", "not a constant: four"],
+  ])("finds %s", (_, script, ids, gives, expected) => {
+    expect(build(script, ids, gives).join("\n")).toContain(expected);
   });
 });
 
@@ -70,7 +77,7 @@ describe("metadata", () => {
 
 describe("worked examples", () => {
   test("are read as a person types them", () => {
-    expect(parseCall('=BEAD.X(1, , "a ""b"", c", TRUE, {1,2;3,4}, -2.5e-3)')).toEqual({
+    expect(typedCall('=BEAD.X(1, , "a ""b"", c", TRUE, {1,2;3,4}, -2.5e-3)')).toEqual({
       id: "X",
       args: [
         1,
@@ -84,7 +91,10 @@ describe("worked examples", () => {
         -0.0025,
       ],
     });
-    expect(parseCall("=BEAD.X()")).toEqual({ id: "X", args: [] });
+    expect(typedCall("=BEAD.X()")).toEqual({ id: "X", args: [] });
+    expect(() => typedCall("=1+1")).toThrow("not a single call of a formula: =1+1");
+    expect(() => typedCall("=BEAD.X(A1)")).toThrow("not a constant: A1");
+    expect(() => typedCall("=BEAD.X({1,A1})")).toThrow("not a single call");
   });
 
   test("agree to half a unit of the last printed digit, and not beyond", () => {

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import os from "node:os";
 import path from "node:path";
 
-import { contentName, nameByContent } from "../../tools/content-names.mjs";
+import { contentName, nameByContent } from "../../tools/build/content-names";
 
 test("a page loads files named by their content, and the fixed names stay", () => {
   const dist = mkdtempSync(path.join(os.tmpdir(), "ringbead-"));

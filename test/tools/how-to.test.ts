@@ -8,8 +8,9 @@ import { cycle } from "../../taskpane/sheets/cycle";
 import { gas } from "../../taskpane/sheets/gas";
 import { procedure } from "../../taskpane/sheets/procedure";
 import type { Template } from "../../taskpane/sheets/sheet";
-import { disagreement, parseCall } from "../../tools/example.mjs";
-import { bead, exampleCells } from "../bead";
+import { disagreement } from "../../tools/docs/stated-result";
+import { typedCall } from "../../tools/docs/typed-call";
+import { bead, typedCells } from "../bead";
 import { workThrough } from "./work-through";
 
 const FOLDER = "docs/how-to";
@@ -55,10 +56,11 @@ function examplesIn(text: string): Example[] {
 
 /** What an example gets wrong, or undefined. A formula that refuses throws. */
 function wrong({ formula, result }: Example): string | undefined {
-  const { id } = parseCall(formula);
+  const call = typedCall(formula);
+  const { id } = call;
   const about = FORMULAS.find((one) => one.id === id);
   if (about === undefined) throw new Error(`no formula ${id}`);
-  return disagreement(bead(id, ...exampleCells({ ...about, example: formula })), result);
+  return disagreement(bead(id, ...typedCells(about, call)), result);
 }
 
 /** Words that a person can see and press or read: those of the pane, of the browser sheet's bar, and of one sheet. */

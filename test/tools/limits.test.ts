@@ -1,39 +1,19 @@
-/** Limits of the help in both systems of units: the pairs of units against src/quantity, the sentences by hand. */
+/** Limits of the help in both systems of units, the sentences by hand. */
 
-import { formulaById } from "../../functions/catalogue";
-import { HELP } from "../../functions/help";
-import { fromBase, toBase } from "../../src/quantity";
-import { argumentLimits } from "../../tools/help/limits.mjs";
-import { inBothUnits, inOtherUnits, UNIT_PAIRS } from "../../tools/help/units.mjs";
-import { expectNear, TWO_UNITS } from "../bead";
+import { FORMULAS } from "../../functions/catalogue";
+import type { Formula } from "../../functions/formula";
+import { inBothUnits } from "../../tools/docs/both-units";
+import { argumentLimits } from "../../tools/docs/limits";
 
-function limits(id: string): Map<string, string[]> {
-  const about = HELP.find((one) => one.id === id);
-  const call = formulaById(id);
-  if (about === undefined || call === undefined) throw new Error(`no formula ${id}`);
-  return argumentLimits(about, new Map([[id, call]]));
+function formula(id: string): Formula {
+  const found = FORMULAS.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`no formula ${id}`);
+  return found;
 }
 
-test.each(TWO_UNITS.map((of) => [of.US.unit, of] as const))(
-  "%s is converted as src/ converts it",
-  (_, of) => {
-    const description = `Something, ${of.US.unit} | ${of.SI.unit}`;
-    for (const written of [1, 212]) {
-      const other = fromBase(toBase(written, of, "US"), of, "SI");
-      expectNear(inOtherUnits(written, description, "US") as number, other, 1e-8);
-      expectNear(inOtherUnits(other, description, "SI") as number, written, 1e-8);
-    }
-  },
-);
-
-test("no pair is of another quantity than those of src/", () => {
-  expect(UNIT_PAIRS.map(({ US }) => US).sort()).toEqual(TWO_UNITS.map((of) => of.US.unit).sort());
-});
-
-test("what has no number or no units stays", () => {
-  expect(inOtherUnits("316L", "Wall, in | mm", "US")).toBe("316L");
-  expect(inOtherUnits(90, "Overlap, °", "US")).toBe(90);
-});
+function limits(id: string): Map<string, string[]> {
+  return argumentLimits(formula(id));
+}
 
 test.each([
   ["must be above 0", "must be above 0", "must be above 0"],
@@ -61,12 +41,10 @@ test("an example in US units and one in SI units both tell the limits of both", 
 });
 
 test("systems that refuse differently are an error of the build", () => {
-  const about = HELP.find(({ id }) => id === "ARC_VOLTS");
-  if (about === undefined) throw new Error("no ARC_VOLTS");
   const uneven = (_: unknown, units: unknown): never => {
     throw new Error(units === "SI" ? "standoff = 1: must be above 0" : "standoff = 1: must be below 0");
   };
-  expect(() => argumentLimits(about, new Map([["ARC_VOLTS", uneven]]))).toThrow(
+  expect(() => argumentLimits({ ...formula("ARC_VOLTS"), call: uneven })).toThrow(
     "ARC_VOLTS refuses otherwise in SI units: must be below 0 | must be above 0",
   );
 });

@@ -1,4 +1,5 @@
-import { manifestErrors, writeManifest } from "../../tools/manifest.mjs";
+import { writeManifest } from "../../tools/build/manifest";
+import { manifestErrors } from "../../tools/build/manifest-errors";
 
 const URL = "https://addins.example/ringbead";
 const everythingBuilt = (): boolean => true;

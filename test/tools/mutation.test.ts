@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 
-import { joined, mutationPage, reasons, unnoticed } from "../../tools/mutation.mjs";
+import { joined, mutationPage, reasons, unnoticed } from "../../tools/docs/mutation";
 
 /** A source of two changes, the second over two lines; invented. */
 const SOURCE = "a = b < c;\nd = e(\n  f);\n";

@@ -2,8 +2,8 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync
 import os from "node:os";
 import path from "node:path";
 
-import { developedWith, installed, noticePage } from "../../tools/notice.mjs";
-import { LICENCE_COPIES, licenceErrors, SHIPPED } from "../../tools/shipped.mjs";
+import { developedWith, installed, locked, noticePage } from "../../tools/docs/notice";
+import { LICENCE_COPIES, licenceErrors, SHIPPED } from "../../tools/build/shipped";
 
 /** Licences that let anyone use, change and pass on what is under them. */
 const OPEN = [
@@ -20,17 +20,21 @@ const OPEN = [
 ];
 
 const json = (file: string): unknown => JSON.parse(readFileSync(file, "utf8"));
-const { devDependencies } = json("package.json") as { devDependencies: Record<string, string> };
-const { packages } = json("package-lock.json") as {
-  packages: Record<string, { version?: string; resolved?: string; integrity?: string }>;
-};
+interface Lock {
+  readonly packages: Readonly<
+    Record<string, { readonly version?: string; readonly resolved?: string; readonly integrity?: string }>
+  >;
+}
 
 test("NOTICE.md is what the installed packages make; if not, run `npm run docs`", () => {
   expect(readFileSync("NOTICE.md", "utf8")).toBe(noticePage());
 });
 
-test.each([...SHIPPED.map(({ name }) => name), ...developedWith()])("%s is under an open licence", (name) => {
-  expect(OPEN).toContain(installed(name).license);
+test.each([
+  ...SHIPPED.map(({ name }) => [name, installed(name).license]),
+  ...developedWith().map(([name, { license }]) => [name, license]),
+])("%s is under an open licence", (_, license) => {
+  expect(OPEN).toContain(license);
 });
 
 test("every shipped package has a licence text of its own that goes with it", () => {
@@ -42,16 +46,30 @@ test("every shipped package has a licence text of its own that goes with it", ()
   expect(new Set(Object.values(LICENCE_COPIES)).size).toBe(SHIPPED.length);
 });
 
-test("every version is pinned exactly, installed as pinned, and locked by its content, not by a host", () => {
-  for (const [name, version] of Object.entries(devDependencies)) {
-    expect([name, version]).toEqual([name, expect.stringMatching(/^\d+\.\d+\.\d+$/)]);
+test.each(["", "tools/mutation"])(
+  "every version in %p is pinned and locked by its content, not by a host",
+  (folder) => {
+    const { devDependencies } = json(path.join(folder, "package.json")) as {
+      devDependencies: Record<string, string>;
+    };
+    const { packages } = json(path.join(folder, "package-lock.json")) as Lock;
+    expect(Object.keys(devDependencies).length).toBeGreaterThan(0);
+    for (const [name, version] of Object.entries(devDependencies)) {
+      expect([name, version]).toEqual([name, expect.stringMatching(/^\d+\.\d+\.\d+$/)]);
+      expect([name, locked(name, folder).version]).toEqual([name, version]);
+    }
+    for (const [place, { resolved, integrity }] of Object.entries(packages)) {
+      if (place === "") continue;
+      expect([place, resolved ?? ""]).toEqual([place, expect.not.stringMatching(/:\/\//)]);
+      expect([place, integrity]).toEqual([place, expect.stringMatching(/^sha512-/)]);
+    }
+  },
+);
+
+test("what is installed is what is locked", () => {
+  const { devDependencies } = json("package.json") as { devDependencies: Record<string, string> };
+  for (const [name, version] of Object.entries(devDependencies))
     expect([name, installed(name).version]).toEqual([name, version]);
-  }
-  for (const [place, { resolved, integrity }] of Object.entries(packages)) {
-    if (place === "") continue;
-    expect([place, resolved ?? ""]).toEqual([place, expect.not.stringMatching(/:\/\//)]);
-    expect([place, integrity]).toEqual([place, expect.stringMatching(/^sha512-/)]);
-  }
 });
 
 describe("the licences of a build", () => {

@@ -1,5 +1,6 @@
-import { filledIn, manifestErrors, writeManifest } from "../../tools/manifest.mjs";
-import { DEVELOPMENT_URL, identityAt } from "../../tools/project.mjs";
+import { filledIn, writeManifest } from "../../tools/build/manifest";
+import { manifestErrors } from "../../tools/build/manifest-errors";
+import { DEVELOPMENT_URL, identityAt } from "../../tools/build/project";
 
 const FILE = "taskpane/hosts/excel/taskpane.html";
 const RELEASE = "https://addins.example/ringbead";

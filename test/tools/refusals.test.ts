@@ -3,29 +3,25 @@ import path from "node:path";
 
 import ts from "typescript";
 
-import { formulaById } from "../../functions/catalogue";
-import { refusalRules, rulesIn } from "../../tools/refusal-rules.mjs";
-import { refusalsPage } from "../../tools/refusals.mjs";
-import "../bead";
+import { refusalRules, rulesIn } from "../../tools/docs/refusal-rules";
+import { refusalsPage } from "../../tools/docs/refusals";
 import { EXAMPLES } from "../refused";
 
 const KEPT = path.join("docs", "refusals.md");
 
 test("docs/refusals.md is what the sources and these calls make; if not, run `npm run docs`", () => {
-  expect(readFileSync(KEPT, "utf8")).toBe(refusalsPage(EXAMPLES, formulaById));
+  expect(readFileSync(KEPT, "utf8")).toBe(refusalsPage(EXAMPLES));
 });
 
 test("a rule without an example, an example without a rule and a wrong sentence are errors", () => {
   const [first, ...rest] = EXAMPLES;
   const lone = EXAMPLES.filter(({ says }) => !says.includes("no stack of these leaves"));
-  expect(() => refusalsPage(lone, formulaById)).toThrow("no example of: no stack of these leaves");
-  expect(() => refusalsPage([...rest, { call: "=BEAD.STANDOFF(1)", says: "fine" }], formulaById)).toThrow(
+  expect(() => refusalsPage(lone)).toThrow("no example of: no stack of these leaves");
+  expect(() => refusalsPage([...rest, { call: "=BEAD.STANDOFF(1)", says: "fine" }])).toThrow(
     "no rule in the sources says: fine",
   );
   const wrong = { call: first?.call ?? "", says: "#VALUE! wall = 1 in: must be above 0" };
-  expect(() => refusalsPage([...rest, wrong], formulaById)).toThrow(
-    "=BEAD.STANDOFF(0) says: #VALUE! wall = 0",
-  );
+  expect(() => refusalsPage([...rest, wrong])).toThrow("=BEAD.STANDOFF(0) says: #VALUE! wall = 0");
 });
 
 describe("the rules of a source", () => {

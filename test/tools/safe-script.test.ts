@@ -1,4 +1,4 @@
-import { scriptErrors } from "../../tools/safe-script.mjs";
+import { scriptErrors } from "../../tools/build/safe-script";
 
 test.each([
   ['eval("1")', "runs text: eval"],

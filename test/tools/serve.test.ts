@@ -1,7 +1,7 @@
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 
-import { serve } from "../../tools/serve.mjs";
+import { serve } from "../../tools/dev/serve";
 
 test("takes the next port when one is taken, and says so", async () => {
   const other = createServer();

@@ -44,11 +44,15 @@ async function valuesOf(args: readonly Argument[], sheet: Excel.Worksheet): Prom
   await sheet.context.sync();
   return args.map((one, i) => {
     const range = ranges[i];
-    if (range === undefined) return [[one.kind === "constant" ? one.value : null]];
+    if (range === undefined) return one.kind === "array" ? one.rows.map((row) => [...row]) : [[valueOf(one)]];
     return (range.values as unknown[][]).map((row, r) =>
       row.map((value, c) => (isError(range, r, c) ? { type: "Error", basicValue: String(value) } : value)),
     );
   });
+}
+
+function valueOf(argument: Argument): unknown {
+  return argument.kind === "constant" ? argument.value : null;
 }
 
 function single(rows: readonly unknown[][]): unknown {

@@ -1,0 +1,94 @@
+/** Three bundles: the functions, the pane in Excel, and the browser sheet with its engine. None holds another's code. */
+
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
+import path from "node:path";
+
+import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import type { Configuration, RuleSetRule } from "webpack";
+
+import { dist, root } from "./project";
+
+export type Mode = "production" | "development";
+
+const typescript: RuleSetRule = {
+  test: /\.ts$/,
+  exclude: /node_modules/,
+  use: {
+    loader: "swc-loader",
+    options: { jsc: { parser: { syntax: "typescript" }, target: "es2020" } },
+  },
+};
+
+/** The engine's "browser" entry is a script for a page of globals; its module is what can be bundled. */
+const alias = {
+  "@odoo/o-spreadsheet$": path.join(root, "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js"),
+};
+
+function fingerprint(...files: readonly string[]): string {
+  const hash = createHash("sha256");
+  for (const file of files) hash.update(readFileSync(file));
+  return hash.digest("hex");
+}
+
+function common(mode: Mode): Configuration {
+  return {
+    mode,
+    target: ["web", "es2020"],
+    context: root,
+    resolve: { extensions: [".ts", ".js"] },
+    cache: {
+      type: "filesystem",
+      cacheDirectory: path.join(root, ".cache", "webpack"),
+      // A cache made with other settings or packages must never be used again.
+      version: fingerprint(import.meta.filename, path.join(root, "package-lock.json")),
+    },
+    performance: { hints: false },
+    devtool: mode === "production" ? "source-map" : "cheap-module-source-map",
+  };
+}
+
+export interface Bundles {
+  readonly functions: Configuration;
+  readonly pane: Configuration;
+  readonly sheet: Configuration;
+}
+
+export function bundles(mode: Mode, folder = dist): Bundles {
+  const base = common(mode);
+  return {
+    functions: {
+      ...base,
+      name: "functions",
+      entry: "./functions/associate.ts",
+      output: { path: folder, filename: "functions.js" },
+      module: { rules: [typescript] },
+    },
+    pane: {
+      ...base,
+      name: "pane",
+      entry: { taskpane: "./taskpane/hosts/excel/entry.ts", listen: "./taskpane/hosts/excel/listen.ts" },
+      output: { path: folder, filename: "[name].js" },
+      module: { rules: [typescript] },
+    },
+    sheet: {
+      ...base,
+      name: "browser sheet",
+      resolve: { ...base.resolve, alias },
+      entry: "./taskpane/hosts/browser/page.ts",
+      output: {
+        path: path.join(folder, "sheet"),
+        filename: "sheet.js",
+        assetModuleFilename: "assets/[name][ext]",
+      },
+      module: {
+        rules: [
+          typescript,
+          { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+          { test: /o_spreadsheet\.xml$/, type: "asset/source" },
+        ],
+      },
+      plugins: [new MiniCssExtractPlugin({ filename: "sheet.css" })],
+    },
+  };
+}

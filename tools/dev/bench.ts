@@ -1,0 +1,52 @@
+/**
+ * `npm run bench`: how long the formulas take, as ratios within one run. `-- --write` keeps the tables in
+ * docs/benchmarks.md, `-- --note "shared with other work"` adds what else is to be known of the machine.
+ */
+
+import { parseArgs } from "node:util";
+
+import { generate } from "../build/generate";
+import { provideCellHost } from "../build/cell-host";
+import { fileRows } from "./bench/functions-file";
+import { heatFlowRows } from "./bench/heat-flow";
+import { machine } from "./bench/machine";
+import { print, write } from "./bench/report";
+import { sheetRows } from "./bench/sheet";
+import { takeoffRows } from "./bench/takeoff";
+
+const { values } = parseArgs({
+  options: { write: { type: "boolean", default: false }, note: { type: "string", default: "" } },
+});
+
+const where = machine(values.note);
+console.log(where);
+provideCellHost();
+await generate();
+
+const tables = [
+  {
+    title: "A joint list",
+    about:
+      "`TAKEOFF` of invented lists: 100 000 lines as a hundred lists, ten or one, in turns. *Against linear* is the time a line over that of the lists of 1000: 1 is linear growth, above 1 is worse.",
+    rows: takeoffRows(),
+  },
+  {
+    title: "A sheet full of formulas",
+    about:
+      "20 000 cells `=BEAD.STANDOFF(A1)` in the browser sheet's engine without a page, against 20 000 cells `=A1/2+0.01`: all computed again, in turns.",
+    rows: sheetRows(),
+  },
+  {
+    title: "functions.js",
+    about:
+      "What a host loads before the first formula. The load is compiling and running the script in a fresh process, without fetching it.",
+    rows: await fileRows(),
+  },
+  {
+    title: "Heat flow",
+    about: "One call, against the plain rule `AMPS_WALL`.",
+    rows: await heatFlowRows(),
+  },
+];
+print(tables);
+if (values.write) await write(where, tables);

@@ -1,0 +1,41 @@
+import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { gzipSync } from "node:zlib";
+
+import { bundle } from "../../build/bundle";
+import { root } from "../../build/project";
+import { bundles } from "../../build/webpack";
+import type { Row } from "./measure";
+import { median, short } from "./measure";
+
+const BUDGET = 60_000;
+const ROUNDS = 15;
+
+export async function fileRows(): Promise<Row[]> {
+  // As the build makes it, without touching dist/.
+  const folder = path.join(root, ".cache", "bench");
+  await bundle(bundles("production", folder).functions);
+  const file = path.join(folder, "functions.js");
+  const script = readFileSync(file);
+  const packed = gzipSync(script).length;
+  const loads = Array.from({ length: ROUNDS }, () => loadMilliseconds(file));
+  return [
+    { what: "size", value: `${kilobytes(script.length)} KB` },
+    {
+      what: "gzip",
+      value: `${kilobytes(packed)} KB, ${packed <= BUDGET ? "under" : "OVER"} the budget of ${kilobytes(BUDGET)} KB`,
+    },
+    { what: "load", value: `${String(short(median(loads)))} ms` },
+  ];
+}
+
+function kilobytes(bytes: number): string {
+  return (bytes / 1000).toFixed(1);
+}
+
+/** In a process of its own, since a second load of the same script is spared the compiling. */
+function loadMilliseconds(file: string): number {
+  const loader = path.join(import.meta.dirname, "load-once.ts");
+  return Number(execFileSync(process.execPath, ["--import", "tsx", loader, file], { encoding: "utf8" }));
+}

@@ -1,0 +1,34 @@
+/** The pages of the repository that are generated and not written; `npm test` fails on one that is no longer so. */
+
+import { existsSync, readFileSync } from "node:fs";
+import path from "node:path";
+
+import { root } from "../build/project";
+import type { CheckRecord } from "./check-records";
+import { checksPage } from "./checks";
+import { factsOf } from "./facts";
+import { noticePage } from "./notice";
+import { referencePage } from "./reference";
+import { refusalsPage } from "./refusals";
+
+/** By their path in the repository. */
+export function madeFiles(records: readonly CheckRecord[]): Map<string, string> {
+  const facts = factsOf(records);
+  return new Map([
+    ["docs/checks.json", `${JSON.stringify(records, null, 1)}\n`],
+    ["docs/reference.md", referencePage(facts)],
+    ["docs/how-the-numbers-are-checked.md", checksPage(facts)],
+    ["docs/refusals.md", refusalsPage()],
+    ["NOTICE.md", noticePage()],
+  ]);
+}
+
+/** Files whose committed text is not what is made now. */
+export function stale(made: ReadonlyMap<string, string>): string[] {
+  return [...made].filter(([file, text]) => committed(file) !== text).map(([file]) => file);
+}
+
+function committed(file: string): string | undefined {
+  const place = path.join(root, file);
+  return existsSync(place) ? readFileSync(place, "utf8") : undefined;
+}

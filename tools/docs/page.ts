@@ -1,0 +1,75 @@
+/** The add-in's help as pages of HTML: the reference with the guides, the how-to pages, and the page of checks. */
+
+import { readFileSync } from "node:fs";
+import path from "node:path";
+
+import { VERSION } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
+import { root } from "../build/project";
+import { checksPage } from "./checks";
+import type { Facts } from "./facts";
+import { html } from "./markdown";
+import { referencePage } from "./reference";
+
+/** Guides that stand in the help page itself, in their order. */
+const GUIDES = ["windows", "mac", "web", "trouble", "administrators"];
+/** How-to pages, in their order: files of docs/how-to/. */
+const HOW_TO = ["procedure", "gas", "shift", "heat-input"];
+/** The pages run no script and load nothing from elsewhere. */
+const POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
+
+/** Pages by file name. */
+export function helpPages(facts: Facts): Map<string, string> {
+  const isFormula = (id: string): boolean => HELP.some((formula) => formula.id === id);
+  const howTo = HOW_TO.map((name) => {
+    const markdown = readFileSync(path.join(root, "docs", "how-to", `${name}.md`), "utf8");
+    return { file: `how-to-${name}.html`, markdown, heading: /^# (.+)$/m.exec(markdown)?.[1] ?? name };
+  });
+  const guides = GUIDES.map((name) => readFileSync(path.join(root, "docs", "help", `${name}.html`), "utf8"));
+  const links = [
+    ...howTo.map(({ file, heading }) => [file, heading]),
+    ...guides.map((guide) => {
+      const [, id = "", heading = ""] = /<section id="([^"]+)">\s*<h2>([^<]+)<\/h2>/.exec(guide) ?? [];
+      return [`#${id}`, heading];
+    }),
+    ["checks.html", "How the numbers are checked"],
+  ].map(([href = "", heading = ""]) => `<li><a href="${href}">${heading}</a></li>`);
+  const start = `<h1>Ringbead ${VERSION}</h1>\n<p>Formulas for planning orbital TIG (GTAW) tube welds.</p>\n<ul>\n${links.join("\n")}\n</ul>`;
+  return new Map([
+    [
+      "help.html",
+      page(
+        "Ringbead help",
+        `${start}\n<article>\n${html(referencePage(facts), isFormula)}</article>\n${guides.join("\n")}`,
+      ),
+    ],
+    ["checks.html", page("How the numbers are checked", home(html(checksPage(facts), isFormula)))],
+    ...howTo.map(
+      ({ file, markdown, heading }) => [file, page(heading, home(html(markdown, isFormula)))] as const,
+    ),
+  ]);
+}
+
+function home(body: string): string {
+  return `<p><a href="help.html">Ringbead help</a></p>\n${body}`;
+}
+
+function page(title: string, body: string): string {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}</title>
+<link rel="icon" href="icon-32.png">
+<link rel="stylesheet" href="help.css">
+</head>
+<body>
+<main>
+${body}
+</main>
+</body>
+</html>
+`;
+}
