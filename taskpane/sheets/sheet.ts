@@ -28,7 +28,7 @@ export interface CellPlan {
   readonly at: string;
   readonly content: string | number;
   readonly look: Look;
-  /** Number format; left out for text. */
+  /** Number format; omitted for text. "@" keeps whatever is typed as text, so that 1/2 is no date. */
   readonly format?: string;
   /** How many columns the cell spreads over, 1 if left out. */
   readonly columns?: number;
@@ -52,6 +52,19 @@ export interface NamePlan {
 export interface ListPlan {
   readonly at: string;
   readonly allowed: readonly string[];
+}
+
+/**
+ * What a typed number is expected to lie between, in the plan's own units. Only a warning: the person may go on. In a cell
+ * kept as text (format "@") only a plain number is judged; 1-1/2 is left to the formula that reads it.
+ */
+export interface RangePlan {
+  /** A cell or a column of cells that has a name: conversion finds it by that name. */
+  readonly at: string;
+  readonly least: number;
+  readonly most: number;
+  readonly title: string;
+  readonly message: string;
 }
 
 export interface ChartPlan {
@@ -80,6 +93,9 @@ export interface SheetPlan {
   readonly cells: readonly CellPlan[];
   readonly names: readonly NamePlan[];
   readonly lists: readonly ListPlan[];
+  readonly ranges: readonly RangePlan[];
+  /** Ranges whose texts begin with a sign of SIGNS; the hosts color them, the words carry the meaning. */
+  readonly signs: readonly string[];
   readonly charts: readonly ChartPlan[];
   readonly frozenRows: number;
   readonly print: PrintPlan;
@@ -95,8 +111,16 @@ export interface Template {
   plan(units: Units): SheetPlan;
 }
 
+/** What a verdict begins with. */
+export const SIGNS = { holds: "✓ ", attention: "▲ " } as const;
+
 /** Two names that every sheet carries: the one that tells which template it is, and that of its system of units. */
 export function formName(template: TemplateId): string {
   return `form_${template}`;
 }
 export const UNITS_NAME = "sheet_units";
+/**
+ * A second cell with the system of units, which only conversion rewrites: it tells when the first was retyped. A sheet may
+ * do without.
+ */
+export const UNITS_SET_NAME = "units_set";
