@@ -5,6 +5,7 @@ import type { CellStyle, ConditionalRule, DataValidation } from "hucre/xlsx";
 import type { Style } from "../hosts/looks";
 import { SIGN_LOOKS } from "../hosts/looks";
 import { plainNumberBetween } from "../hosts/ranges";
+import { beginsWith } from "../hosts/signs";
 import { SIGNS } from "../sheets/sheet";
 import type { Snapshot, SnapshotRange } from "./sheet-state";
 
@@ -46,11 +47,6 @@ export function fileSigns({ signs }: Snapshot): ConditionalRule[] {
     formula: beginsWith(range, SIGNS[sign]),
     style: signStyle(SIGN_LOOKS[sign]),
   }));
-}
-
-function beginsWith(range: string, sign: string): string {
-  const [first = range] = range.split(":");
-  return `LEFT(${first},${String(sign.length)})="${sign}"`;
 }
 
 /** In such a style Excel takes the background of a solid fill, other readers its foreground. */

@@ -111,7 +111,7 @@ export class BrowserHost implements Host {
     }
     const ranges = edits.flatMap(({ range }) => range ?? []);
     warnOutside(this.#model, sheetId, ranges, (at) => {
-      const { column, row } = placeOf(at);
+      const { column, row } = placeOf(at.replace(/:.*$/, ""));
       return this.#model.getters.getCell({ sheetId, col: column, row })?.format === TEXT_FORMAT;
     });
     return Promise.resolve();

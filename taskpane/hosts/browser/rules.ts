@@ -5,6 +5,7 @@ import { helpers } from "@odoo/o-spreadsheet";
 
 import type { RangePlan } from "../../sheets/sheet";
 import { SIGNS } from "../../sheets/sheet";
+import { addressOf, placeOf } from "../addresses";
 import type { Style } from "../looks";
 import { SIGN_LOOKS } from "../looks";
 import { fitting, plainNumberBetween } from "../ranges";
@@ -28,36 +29,45 @@ export interface RangeWords {
   readonly range?: Pick<RangePlan, "least" | "most" | "title" | "message">;
 }
 
-/** Marks a number outside of the range, and lets the person go on. One rule for all cells with the same range. */
+/** Marks a number outside of the range, and lets the person go on. */
 export function warnOutside(
   model: Model,
   sheetId: string,
   ranges: readonly RangePlan[],
   isText: (at: string) => boolean,
 ): void {
-  const alike = new Map<string, RangePlan[]>();
-  for (const range of ranges) {
-    const { at, least, most, title, message } = fitting(range);
-    const key = JSON.stringify([isText(at), least, most, title, message]);
-    alike.set(key, [...(alike.get(key) ?? []), range]);
-  }
-  for (const group of alike.values()) {
-    const [first] = group;
-    if (first === undefined) continue;
-    const { at, least, most, title, message } = first;
+  for (const range of joined(ranges.map(fitting), isText)) {
+    const { at, least, most, title, message } = range;
     command(model, "ADD_DATA_VALIDATION_RULE", {
       sheetId,
-      ranges: group.map((one) => dataOf(model, sheetId, one.at)),
+      ranges: [dataOf(model, sheetId, at)],
       rule: {
         id: newId(),
         isBlocking: false,
         criterion: isText(at)
-          ? { type: "customFormula", values: [plainNumberBetween(first)] }
+          ? { type: "customFormula", values: [plainNumberBetween(range)] }
           : { type: "isBetween", values: [String(least), String(most)] },
         range: { least, most, title, message },
       },
     });
   }
+}
+
+/** Cells below each other with the same range as one: the engine copies all its rules for each new one. */
+function joined(ranges: readonly RangePlan[], isText: (at: string) => boolean): RangePlan[] {
+  const columns: RangePlan[] = [];
+  const saysOf = ({ at, ...words }: RangePlan): string => JSON.stringify([isText(at), words]);
+  for (const range of ranges) {
+    const above = columns.at(-1);
+    const [first = "", last = first] = range.at.split(":");
+    const [top = "", bottom = top] = above?.at.split(":") ?? [];
+    const isBelow =
+      above !== undefined && addressOf({ ...placeOf(bottom), row: placeOf(bottom).row + 1 }) === first;
+    if (above !== undefined && isBelow && saysOf(above) === saysOf(range)) {
+      columns.splice(-1, 1, { ...range, at: `${top}:${last}` });
+    } else columns.push(range);
+  }
+  return columns;
 }
 
 /** The engine tells of a number out of range in words of its own; a range of ours has better ones. */
