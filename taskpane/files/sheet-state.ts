@@ -32,6 +32,17 @@ export interface SnapshotName {
   readonly range: string;
 }
 
+/** What a typed number is expected to lie between, and what is said of one that does not. */
+export interface SnapshotRange {
+  readonly range: string;
+  readonly least: number;
+  readonly most: number;
+  readonly title: string;
+  readonly message: string;
+  /** The cells are kept as text. */
+  readonly isText: boolean;
+}
+
 export interface SnapshotChart {
   readonly title: string;
   readonly kind: "bar" | "line";
@@ -54,6 +65,9 @@ export interface Snapshot {
   readonly merges: readonly string[];
   readonly names: readonly SnapshotName[];
   readonly lists: readonly { readonly range: string; readonly allowed: readonly string[] }[];
+  readonly ranges: readonly SnapshotRange[];
+  /** Ranges whose texts are colored by the sign they begin with. */
+  readonly signs: readonly string[];
   readonly charts: readonly SnapshotChart[];
   readonly frozenRows: number;
   readonly gridLines: boolean;

@@ -7,6 +7,7 @@ import type { Place } from "../hosts/addresses";
 import { addressOf, placeOf } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
 import { mend } from "./as-excel-writes";
+import { fileSigns, fileValidations, rgb } from "./rules";
 import type { Snapshot, SnapshotCell, SnapshotChart, Value } from "./sheet-state";
 import type { Vocabulary } from "./stored";
 import { storedFormula } from "./stored";
@@ -39,13 +40,8 @@ export async function writeFile(
       const { start, end } = cornersOf(range);
       return { startRow: start.row, startCol: start.column, endRow: end.row, endCol: end.column };
     }),
-    dataValidations: snapshot.lists.map(({ range, allowed }) => ({
-      type: "list",
-      range,
-      values: [...allowed],
-      allowBlank: true,
-      showErrorMessage: true,
-    })),
+    dataValidations: fileValidations(snapshot),
+    conditionalRules: fileSigns(snapshot),
     charts: snapshot.charts.map((chart) => fileChart(chart, snapshot)),
     view: { showGridLines: snapshot.gridLines },
     ...(snapshot.frozenRows > 0 ? { freezePane: { rows: snapshot.frozenRows } } : {}),
@@ -128,10 +124,6 @@ function fileStyle(style: Style, format: string | undefined): CellStyle {
     },
     ...(format === undefined ? {} : { numFmt: format }),
   };
-}
-
-function rgb(colour: string): { rgb: string } {
-  return { rgb: colour.replace("#", "").toUpperCase() };
 }
 
 function fileChart(chart: SnapshotChart, { name: sheet, cells }: Snapshot): SheetChart {

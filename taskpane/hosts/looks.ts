@@ -1,6 +1,6 @@
 /** How each kind of cell looks, in terms both hosts understand. Colours hold 4.5:1 against their fill. */
 
-import type { Look } from "../sheets/sheet";
+import type { Look, SIGNS } from "../sheets/sheet";
 
 export interface Style {
   readonly bold?: boolean;
@@ -36,4 +36,10 @@ export const LOOKS: Record<Look, Style> = {
   verdict: { ink: INK, align: "left", underline: RULE },
   line: { underline: "#6E7F88" },
   locked: { bold: true, ink: INK, align: "center", underline: RULE },
+};
+
+/** What a verdict's sign adds to the look of its cell. The fill is light enough to print as paper. */
+export const SIGN_LOOKS: Record<keyof typeof SIGNS, Style> = {
+  holds: { ink: "#1B5E2B" },
+  attention: { bold: true, ink: "#8A2A0B", fill: "#FDF0E1" },
 };

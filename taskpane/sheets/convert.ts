@@ -3,11 +3,13 @@
  * stays. Pure: a host reads the form before and carries the edits out after.
  */
 
-import type { Units } from "../../src/quantity";
-import { fromBase, toBase } from "../../src/quantity";
+import type { Quantity, Units } from "../../src/quantity";
+import { fromBase, LENGTH, plainNumber, toBase } from "../../src/quantity";
+import { orRefusal, Refusal } from "../../src/refusal";
+import { sizeOf } from "../../src/sizes";
 import { formatOf } from "./formats";
-import type { SheetPlan, Template } from "./sheet";
-import { UNITS_NAME } from "./sheet";
+import type { NamePlan, RangePlan, SheetPlan, Template } from "./sheet";
+import { UNITS_NAME, UNITS_SET_NAME } from "./sheet";
 
 export type Content = string | number | boolean;
 
@@ -21,7 +23,7 @@ export interface FormCell {
 export interface Form {
   readonly template: Template;
   readonly units: Units;
-  /** The cells behind each name, one or a column of them. A name whose cells are gone is left out. */
+  /** The cells behind each name, one or a column of them. A name whose cells are gone is missing. */
   readonly cells: ReadonlyMap<string, readonly FormCell[]>;
 }
 
@@ -29,6 +31,8 @@ export interface Edit {
   readonly at: string;
   readonly content?: string | number;
   readonly format?: string;
+  /** What the number is expected to lie between from now on. */
+  readonly range?: RangePlan;
 }
 
 export type Conversion =
@@ -43,45 +47,115 @@ function tidy(value: number): number {
   return Math.abs(short - value) <= ROUNDING * Math.abs(value) ? short : value;
 }
 
+/** Keeps whatever is typed as text. */
+const TEXT_FORMAT = "@";
+
 export function convert(form: Form): Conversion {
   const to: Units = form.units === "US" ? "SI" : "US";
-  const plan = form.template.plan(form.units);
-  const stuck = plan.names
-    .filter(({ input, quantity }) => input && quantity !== undefined)
-    .flatMap(({ name }) => cellsOf(form, name).map((cell) => ({ name, cell })))
-    .filter(({ name, cell }) => !isConvertible(cell.content, plan, name));
-  if (stuck.length > 0) {
-    const where = stuck.map(({ name, cell }) => `${cell.at} (${name})`).join(", ");
-    return {
-      problem: `Nothing was changed. These typed cells hold a formula or text, which has no unit to convert: ${where}. Type the number itself first.`,
-    };
-  }
-  const edits: Edit[] = cellsOf(form, UNITS_NAME).map(({ at }) => ({ at, content: to }));
-  for (const { name, quantity, input } of plan.names) {
-    if (quantity === undefined) continue;
-    const format = formatOf(quantity, to);
-    const newFormat = format === formatOf(quantity, form.units) ? {} : { format };
-    for (const { at, content } of cellsOf(form, name)) {
-      const newContent =
-        input && typeof content === "number"
-          ? { content: tidy(fromBase(toBase(content, quantity, form.units), quantity, to)) }
-          : {};
-      edits.push({ at, ...newContent, ...newFormat });
+  const [plan, wanted] = [form.template.plan(form.units), form.template.plan(to)];
+  const problem = retyped(form) ?? stuck(form, plan);
+  if (problem !== undefined) return { problem: `Nothing was changed. ${problem}` };
+  const edits: Edit[] = [UNITS_NAME, UNITS_SET_NAME].flatMap((name) =>
+    cellsOf(form, name).map(({ at }) => ({ at, content: to })),
+  );
+  const ranges = changedRanges(plan, wanted);
+  for (const named of plan.names) {
+    const isText = plannedIn(plan, named)?.format === TEXT_FORMAT;
+    const format = isText ? {} : newFormat(named, form.units, to);
+    const range = ranges.get(named.name);
+    for (const { at, content } of cellsOf(form, named.name)) {
+      const written = rewritten(content, named, form.units, to);
+      edits.push({
+        at,
+        ...(written === undefined ? {} : { content: isText ? plainNumber(written) : tidy(written) }),
+        ...format,
+        ...(range === undefined ? {} : { range: { ...range, at } }),
+      });
     }
   }
-  return { to, edits: edits.filter(({ content, format }) => content !== undefined || format !== undefined) };
+  return { to, edits: edits.filter((edit) => Object.keys(edit).length > 1) };
+}
+
+function newFormat({ quantity }: NamePlan, from: Units, to: Units): Pick<Edit, "format"> {
+  if (quantity === undefined) return {};
+  const format = formatOf(quantity, to);
+  return format === formatOf(quantity, from) ? {} : { format };
+}
+
+/** The number of a typed cell in the other units; undefined for a cell that follows by itself. */
+function rewritten(
+  content: Content,
+  { input, quantity }: NamePlan,
+  from: Units,
+  to: Units,
+): number | undefined {
+  const base = input && quantity !== undefined ? baseOf(content, quantity, from) : undefined;
+  return base === undefined || quantity === undefined ? undefined : fromBase(base, quantity, to);
+}
+
+/** Where the units cell was retyped, the typed numbers are still in the other system: no conversion can be right. */
+function retyped(form: Form): string | undefined {
+  const [set] = cellsOf(form, UNITS_SET_NAME);
+  if (set === undefined || set.content === form.units) return undefined;
+  const at = cellsOf(form, UNITS_NAME)[0]?.at ?? UNITS_NAME;
+  return `The system of units in ${at} was retyped: the typed numbers are in ${String(set.content)}. Type ${String(set.content)} there, then convert.`;
+}
+
+function stuck(form: Form, plan: SheetPlan): string | undefined {
+  const where = plan.names.flatMap((named) =>
+    cellsOf(form, named.name)
+      .filter(({ content }) => !isConvertible(content, plan, named, form.units))
+      .map(({ at }) => `${at} (${named.name})`),
+  );
+  if (where.length === 0) return undefined;
+  return `These typed cells hold a formula or text, which has no unit to convert: ${where.join(", ")}. Type the number itself first.`;
 }
 
 function cellsOf(form: Form, name: string): readonly FormCell[] {
   return form.cells.get(name) ?? [];
 }
 
-/** A number, a blank, or the formula that the template itself put there, which follows the other cells. */
-function isConvertible(content: Content, plan: SheetPlan, name: string): boolean {
-  if (content === "" || typeof content === "number") return true;
-  const planned = plan.names.find((one) => one.name === name);
-  const original = plan.cells.find(({ at }) => at === planned?.at)?.content;
+function plannedIn(plan: SheetPlan, { at }: NamePlan): SheetPlan["cells"][number] | undefined {
+  const [first] = at.split(":");
+  return plan.cells.find((cell) => cell.at === first);
+}
+
+/** A blank, what can be read as a number, or the formula that the template itself put there, which follows the other cells. */
+function isConvertible(content: Content, plan: SheetPlan, named: NamePlan, units: Units): boolean {
+  const { input, quantity } = named;
+  if (!input || quantity === undefined || content === "") return true;
+  if (baseOf(content, quantity, units) !== undefined) return true;
+  const original = plannedIn(plan, named)?.content;
   return typeof original === "string" && original.startsWith("=") && shape(content) === shape(original);
+}
+
+/** What a typed cell stands for, base SI: a number, or a size written as text such as 1-1/2; undefined for anything else. */
+function baseOf(content: Content, quantity: Quantity, units: Units): number | undefined {
+  if (typeof content === "number") return toBase(content, quantity, units);
+  if (quantity !== LENGTH || typeof content !== "string") return undefined;
+  if (content.trim() === "" || content.startsWith("=")) return undefined;
+  const size = orRefusal(() => sizeOf(content, units));
+  return size instanceof Refusal ? undefined : size;
+}
+
+/** The ranges that read otherwise in the other system, by the name of their cells. */
+function changedRanges(plan: SheetPlan, wanted: SheetPlan): Map<string, RangePlan> {
+  const nameOf = ({ names }: SheetPlan, { at }: RangePlan): string => {
+    const name = names.find((one) => one.at === at)?.name;
+    if (name === undefined)
+      throw new Error(`the range of ${at} has no name, so conversion would not find it`);
+    return name;
+  };
+  const now = new Map(plan.ranges.map((range) => [nameOf(plan, range), range]));
+  return new Map(
+    wanted.ranges
+      .map((range) => [nameOf(wanted, range), range] as const)
+      .filter(([name, range]) => !saysTheSame(now.get(name), range)),
+  );
+}
+
+function saysTheSame(one: RangePlan | undefined, other: RangePlan): boolean {
+  return (["least", "most", "title", "message"] as const).every((part) => one?.[part] === other[part]);
 }
 
 /** A formula without its addresses, which move when rows are inserted. */

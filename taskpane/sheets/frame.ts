@@ -8,7 +8,7 @@ import { guardTable, quote } from "./guards";
 import type { Layout } from "./layout";
 import { address } from "./layout";
 import type { TemplateId } from "./sheet";
-import { ATTENTION, formName, HOLDS, UNITS_NAME, UNITS_READ_NAME, UNITS_SET_NAME } from "./sheet";
+import { SIGNS, UNITS_NAME, UNITS_READ_NAME, UNITS_SET_NAME, formName } from "./sheet";
 
 /** The head stays in sight while the form is scrolled. */
 export const FROZEN_ROWS = 4;
@@ -57,9 +57,9 @@ export function head(form: Layout, title: string): void {
 
 /** Every check in one line: that all hold, or how many do not, and which. */
 const SUMMARY =
-  `=IF(ROWS({problems})<>{checks_planned},"${ATTENTION} Rows of checks were deleted: insert the sheet anew",` +
-  `IF({checks_open}=0,"${HOLDS} All "&{checks_planned}&" checks hold. Starting values: prove on a test coupon. The qualified procedure governs.",` +
-  `"${ATTENTION} "&{checks_open}&" of "&{checks_planned}&" need attention: "&TEXTJOIN("; ",TRUE,{problems_short})))`;
+  `=IF(ROWS({problems})<>{checks_planned},"${SIGNS.attention}Rows of checks were deleted: insert the sheet anew",` +
+  `IF({checks_open}=0,"${SIGNS.holds}All "&{checks_planned}&" checks hold. Starting values: prove on a test coupon. The qualified procedure governs.",` +
+  `"${SIGNS.attention}"&{checks_open}&" of "&{checks_planned}&" need attention: "&TEXTJOIN("; ",TRUE,{problems_short})))`;
 
 const UNITS_CHECK: Check = {
   label: "System of units",
@@ -86,7 +86,7 @@ export function checks(form: Layout, own: readonly Check[]): readonly Check[] {
     form.wide(
       label,
       name,
-      `=IF(LEN({problem_${name}})=0,"${HOLDS} holds","${ATTENTION} "&{problem_${name}})`,
+      `=IF(LEN({problem_${name}})=0,"${SIGNS.holds}holds","${SIGNS.attention}"&{problem_${name}})`,
       "verdict",
     );
   }

@@ -29,7 +29,7 @@ export interface CellPlan {
   readonly at: string;
   readonly content: string | number;
   readonly look: Look;
-  /** Number format; left out for text. */
+  /** Number format; omitted for text. "@" keeps whatever is typed as text, so that 1/2 is no date. */
   readonly format?: string;
   /** How many columns the cell spreads over, 1 if left out. */
   readonly columns?: number;
@@ -55,8 +55,12 @@ export interface ListPlan {
   readonly allowed: readonly string[];
 }
 
-/** A typed number's range in the plan's own units; outside it a person is asked, never stopped. */
+/**
+ * What a typed number is expected to lie between, in the plan's own units. Only a warning: the person may go on. In a cell
+ * kept as text (format "@") only a plain number is judged; 1-1/2 is left to the formula that reads it.
+ */
 export interface RangePlan {
+  /** A cell or a column of cells that has a name: conversion finds it by that name. */
   readonly at: string;
   readonly least: number;
   readonly most: number;
@@ -90,7 +94,7 @@ export interface SheetPlan {
   readonly names: readonly NamePlan[];
   readonly lists: readonly ListPlan[];
   readonly ranges: readonly RangePlan[];
-  /** Ranges whose texts begin with the sign of a check, and which wear its color. */
+  /** Ranges whose texts begin with a sign of SIGNS; the hosts color them, the words carry the meaning. */
   readonly signs: readonly string[];
   readonly charts: readonly ChartPlan[];
   readonly frozenRows: number;
@@ -106,6 +110,9 @@ export interface Template {
   plan(units: Units): SheetPlan;
 }
 
+/** What a verdict begins with. */
+export const SIGNS = { holds: "✓ ", attention: "▲ " } as const;
+
 /** Two names that every sheet carries: the one that tells which template it is, and that of its system of units. */
 export function formName(template: TemplateId): string {
   return `form_${template}`;
@@ -116,6 +123,3 @@ export const UNITS_SET_NAME = "units_set";
 /** What formulas are handed for units: the cell's word, or a word that they refuse. */
 export const UNITS_READ_NAME = "units_read";
 
-/** How a check begins that holds, and one that needs attention. */
-export const HOLDS = "✓";
-export const ATTENTION = "▲";

@@ -258,6 +258,37 @@ function usedAddress(sheet: FakeSheet): string | undefined {
   return `${bounds(least)}:${bounds(most)}`;
 }
 
+/** What may be typed into the cells of a range; loaded of the first of them. */
+function dataValidation(
+  context: FakeContext,
+  first: () => FakeCell,
+  put: (path: string, value: unknown) => void,
+): object {
+  const path = (name: string): string => `dataValidation.${name}`;
+  const told = (name: string): unknown => first().style.get(path(name));
+  const kinds = { custom: null, decimal: null, list: null };
+  return client(
+    context,
+    "dataValidation",
+    () => ({
+      type: told("rule") === undefined ? "None" : "Set",
+      rule: { ...kinds, ...(told("rule") as object | undefined) },
+      ignoreBlanks: told("ignoreBlanks") ?? true,
+      errorAlert: told("errorAlert") ?? {},
+    }),
+    {
+      clear: () => {
+        context.call("dataValidation.clear", () => {
+          for (const name of ["rule", "ignoreBlanks", "errorAlert"]) put(path(name), undefined);
+        });
+      },
+    },
+    (name, value) => {
+      put(path(name), value);
+    },
+  );
+}
+
 /** A range; without an address the one that holds everything on its sheet. */
 function range(context: FakeContext, there: () => FakeSheet, given: string | undefined): object {
   const address = (): string | undefined => given ?? usedAddress(there());
@@ -304,7 +335,20 @@ function range(context: FakeContext, there: () => FakeSheet, given: string | und
         });
       },
       format: settings(context, "range.format", "", put),
-      dataValidation: settings(context, "range", "dataValidation.", put),
+      dataValidation: dataValidation(
+        context,
+        () => there().cell(addressesIn(address() ?? "")[0]?.[0] ?? ""),
+        put,
+      ),
+      conditionalFormats: {
+        add: (kind: string) => {
+          const set = new Map<string, unknown>();
+          context.call("conditionalFormats.add", () => {
+            there().conditionals.push({ range: address() ?? "", kind, settings: set });
+          });
+          return settings(context, "conditionalFormat", "", (path, value) => void set.set(path, value));
+        },
+      },
       getSpillParentOrNullObject: () => {
         const parent = (): string | undefined => there().spilled.get(given ?? "");
         return client(

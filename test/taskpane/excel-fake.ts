@@ -24,6 +24,12 @@ export interface FakeCell {
   readonly style: Map<string, unknown>;
 }
 
+export interface FakeConditional {
+  readonly range: string;
+  readonly kind: string;
+  readonly settings: Map<string, unknown>;
+}
+
 export interface FakeChart {
   readonly kind: string;
   readonly settings: Map<string, unknown>;
@@ -35,6 +41,7 @@ export class FakeSheet {
   readonly names = new Map<string, string>();
   readonly merged: string[] = [];
   readonly charts: FakeChart[] = [];
+  readonly conditionals: FakeConditional[] = [];
   readonly settings = new Map<string, unknown>();
   /** Addresses that a formula's answer fills besides its own, and the address of that formula. */
   readonly spilled = new Map<string, string>();
@@ -117,11 +124,12 @@ export class FakeExcel {
   enter(sheet: FakeSheet, at: string, content: string | number | boolean): void {
     const cell = sheet.cell(at);
     sheet.typed.push(at);
-    const text = typeof content === "string" && content.startsWith("'") ? content.slice(1) : content;
+    const text = understood(content, cell.format);
     cell.formula = text;
     cell.value = text;
     cell.type = typeof text === "number" ? "Double" : text === "" ? "Empty" : "String";
-    const isFormula = typeof content === "string" && content.startsWith("=");
+    const isFormula =
+      typeof text === "string" && text === content && text.startsWith("=") && cell.format !== "@";
     if (isFormula && new RegExp(`\\b(${this.namespace}|BEAD)\\.`).test(content)) {
       const known = this.enteredBeforeKnown <= 0 && content.includes(`${this.namespace}.`);
       this.enteredBeforeKnown -= 1;
@@ -129,6 +137,18 @@ export class FakeExcel {
       cell.type = known ? "String" : "Error";
     }
   }
+}
+
+/** Any date serial: which one does not matter, only that the text is gone. */
+const SOME_DAY = 46_024;
+
+/** What Excel makes of an entry: with an apostrophe, or in a cell kept as text, it stays as it is. */
+function understood(content: string | number | boolean, format: string): string | number | boolean {
+  if (format === "@") return String(content);
+  if (typeof content !== "string") return content;
+  if (content.startsWith("'")) return content.slice(1);
+  if (/^\d+[-/]\d+$/.test(content)) return SOME_DAY;
+  return content.trim() !== "" && Number.isFinite(Number(content)) ? Number(content) : content;
 }
 
 export class FakeContext {

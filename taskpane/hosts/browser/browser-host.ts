@@ -10,6 +10,12 @@ import { addressOf, freeName, placeOf } from "../addresses";
 import type { Host, Inserted, SelectedCell } from "../host";
 import type { Style } from "../looks";
 import { LOOKS } from "../looks";
+import { isTextAt, TEXT_FORMAT } from "../ranges";
+import { command } from "./commands";
+import { allowOnly, colorSigns, tellRanges, warnOutside } from "./rules";
+import { keepTypedCells, typedMark } from "./typed-cells";
+
+keepTypedCells();
 
 /** Pixels that one character of width takes. */
 export const CHARACTER_WIDTH = 7.4;
@@ -30,6 +36,7 @@ export class BrowserHost implements Host {
 
   constructor(model: Model) {
     this.#model = model;
+    tellRanges(model);
   }
 
   insert(plan: SheetPlan): Promise<Inserted> {
@@ -55,9 +62,13 @@ export class BrowserHost implements Host {
         ranges: [this.#range(sheetId, at)],
       });
     }
-    for (const { at, allowed } of [...plan.lists, unitsLock(plan)]) this.#allowOnly(sheetId, at, allowed);
+    for (const { at, allowed } of [...plan.lists, unitsLock(plan)]) {
+      allowOnly(this.#model, sheetId, at, allowed);
+    }
+    warnOutside(this.#model, sheetId, plan.ranges, (at) => isTextAt(plan, at));
+    colorSigns(this.#model, sheetId, plan.signs);
     const merged = plan.cells.filter(({ columns = 1, rows = 1 }) => columns > 1 || rows > 1);
-    this.#do("ADD_MERGE", { sheetId, target: merged.map(zoneOf) });
+    if (merged.length > 0) this.#do("ADD_MERGE", { sheetId, target: merged.map(zoneOf) });
     // Names, lists and merged cells come first: for each of them the engine computes the whole workbook again.
     for (const cell of plan.cells) this.#write(sheetId, cell);
     const printed = plan.print.landscape ? PRINT_NAMES.landscape : PRINT_NAMES.portrait;
@@ -87,19 +98,22 @@ export class BrowserHost implements Host {
     return Promise.resolve(isForm ? { template, units, cells } : undefined);
   }
 
-  editForm(_form: Form, edits: readonly Edit[]): Promise<void> {
+  editForm(form: Form, edits: readonly Edit[]): Promise<void> {
     const sheetId = this.#activeSheet();
+    const unitsAt = form.cells.get(UNITS_NAME)?.[0]?.at;
     for (const { at, content, format } of edits) {
-      if (content === "US" || content === "SI") this.#allowOnly(sheetId, at, [content]);
+      if (at === unitsAt && content !== undefined) allowOnly(this.#model, sheetId, at, [String(content)]);
       const { column, row } = placeOf(at);
-      this.#do("UPDATE_CELL", {
-        sheetId,
-        col: column,
-        row,
-        ...(content === undefined ? {} : { content: String(content) }),
-        ...(format === undefined ? {} : { format }),
-      });
+      const position = { sheetId, col: column, row };
+      // Apart from its content: a format that comes with a content is no reason to change that of a typed cell.
+      if (format !== undefined) this.#do("UPDATE_CELL", { ...position, format });
+      if (content !== undefined) this.#do("UPDATE_CELL", { ...position, content: String(content) });
     }
+    const ranges = edits.flatMap(({ range }) => range ?? []);
+    warnOutside(this.#model, sheetId, ranges, (at) => {
+      const { column, row } = placeOf(at.replace(/:.*$/, ""));
+      return this.#model.getters.getCell({ sheetId, col: column, row })?.format === TEXT_FORMAT;
+    });
     return Promise.resolve();
   }
 
@@ -149,15 +163,8 @@ export class BrowserHost implements Host {
     this.#model.on("update", this, listener);
   }
 
-  /** The engine does not throw when it refuses a command; we do, unless all was already as commanded. */
   #do(type: string, payload: object): void {
-    const dispatch = this.#model.dispatch as (
-      type: string,
-      payload: object,
-    ) => { isSuccessful: boolean; reasons: readonly string[] };
-    const { isSuccessful, reasons } = dispatch(type, payload);
-    if (isSuccessful || reasons.every((reason) => reason === "NoChanges")) return;
-    throw new Error(`the sheet refused ${type}: ${reasons.join(", ")}`);
+    command(this.#model, type, payload);
   }
 
   #activeSheet(): string {
@@ -193,7 +200,7 @@ export class BrowserHost implements Host {
       col: column,
       row,
       content: String(cell.content),
-      style: engineStyle(look),
+      style: { ...engineStyle(look), ...typedMarkOf(cell) },
       ...(cell.format === undefined || cell.format === "General" ? {} : { format: cell.format }),
     });
     const { rows = 1 } = cell;
@@ -208,18 +215,6 @@ export class BrowserHost implements Host {
         border: { position: "bottom", color: look.underline, style: "thin" },
       });
     }
-  }
-
-  #allowOnly(sheetId: string, at: string, values: readonly string[]): void {
-    this.#do("ADD_DATA_VALIDATION_RULE", {
-      sheetId,
-      ranges: [this.#range(sheetId, at)],
-      rule: {
-        id: `allowed-${at}`,
-        isBlocking: true,
-        criterion: { type: "isValueInList", values, displayStyle: values.length > 1 ? "arrow" : "plainText" },
-      },
-    });
   }
 
   #chart(sheetId: string, chart: ChartPlan, serial: number): void {
@@ -263,6 +258,11 @@ function zoneOf({ at, columns = 1, rows = 1 }: CellPlan): object {
 function unitsLock(plan: SheetPlan): { at: string; allowed: readonly string[] } {
   const at = plan.names.find(({ name }) => name === UNITS_NAME)?.at ?? "";
   return { at, allowed: [plan.units] };
+}
+
+function typedMarkOf({ look }: CellPlan): object {
+  if (look === "input") return typedMark("number");
+  return look === "inputText" ? typedMark("text") : {};
 }
 
 function engineStyle(look: Style): object {

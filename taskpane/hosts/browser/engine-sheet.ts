@@ -7,16 +7,11 @@ import { addressOf, placeOf } from "../addresses";
 import { CHARACTER_WIDTH, NAME_MARK, PRINT_NAMES } from "./browser-host";
 import type { Style } from "../looks";
 import type { Snapshot, SnapshotCell, SnapshotChart, Spill } from "../../files/sheet-state";
+import { rulesOf } from "./engine-rules";
+import { rangeOf } from "./zones";
 
 /** Points that a pixel of the screen is high. */
 const POINTS = 0.75;
-
-interface Zone {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
 
 export function snapshotOf(model: Model): Snapshot {
   const { getters } = model;
@@ -40,13 +35,7 @@ export function snapshotOf(model: Model): Snapshot {
     }),
     cells,
     merges: merges.map(rangeOf),
-    lists: getters
-      .getDataValidationRules(sheetId)
-      .flatMap(({ criterion, ranges }) =>
-        criterion.type === "isValueInList"
-          ? ranges.map(({ zone }) => ({ range: rangeOf(zone), allowed: criterion.values }))
-          : [],
-      ),
+    ...rulesOf(model, sheetId),
     charts,
     frozenRows: getters.getPaneDivisions(sheetId).ySplit,
     gridLines: getters.getGridLinesVisibility(sheetId),
@@ -180,12 +169,6 @@ function passed(first: number, length: number, sizeOf: (i: number) => number): n
     end += 1;
   }
   return end;
-}
-
-function rangeOf({ left, right, top, bottom }: Zone): string {
-  const start = addressOf({ column: left, row: top });
-  const end = addressOf({ column: right, row: bottom });
-  return start === end ? start : `${start}:${end}`;
 }
 
 /** Points that a line of a font takes; without a page the engine cannot measure it. */

@@ -4,13 +4,14 @@ import type { CellPlan, SheetPlan } from "../../sheets/sheet";
 import { UNITS_NAME } from "../../sheets/sheet";
 import { addressOf, spread } from "../addresses";
 import { LOOKS } from "../looks";
+import { isTextAt, TEXT_FORMAT } from "../ranges";
 import { blocksOf } from "./blocks";
 import { addChart } from "./chart";
 import type { Naming } from "./naming";
+import { allowOnly, colorSigns, lockUnits, warnOutside } from "./rules";
 
 /** Points that one character of width takes. */
 const CHARACTER_WIDTH = 5.6;
-const LONGEST_LIST = 255;
 const ALIGNMENTS = { left: "Left", center: "Center", right: "Right" } as const;
 
 export function fillSheet(sheet: Excel.Worksheet, plan: SheetPlan, naming: Naming): void {
@@ -22,7 +23,9 @@ export function fillSheet(sheet: Excel.Worksheet, plan: SheetPlan, naming: Namin
     sheet.getRange(address).numberFormat = cells.map((row) => row.map(({ format }) => format));
   }
   for (const { address, cells } of blocksOf(plan.cells, contentKey)) {
-    sheet.getRange(address).formulas = cells.map((row) => row.map(({ content }) => entered(content, naming)));
+    sheet.getRange(address).formulas = cells.map((row) =>
+      row.map(({ content, format }) => entered(content, format, naming)),
+    );
   }
   for (const cell of plan.cells.filter(isMerged)) sheet.getRange(wholeOf(cell)).merge();
   for (const { address, look } of dressed(plan.cells)) dress(sheet.getRange(address), look);
@@ -30,31 +33,31 @@ export function fillSheet(sheet: Excel.Worksheet, plan: SheetPlan, naming: Namin
   for (const { at, allowed } of plan.lists) allowOnly(sheet.getRange(at), allowed);
   const units = plan.names.find(({ name }) => name === UNITS_NAME);
   if (units !== undefined) lockUnits(sheet.getRange(units.at), plan.units);
+  for (const range of plan.ranges) warnOutside(sheet.getRange(range.at), range, isTextAt(plan, range.at));
+  for (const at of plan.signs) colorSigns(sheet.getRange(at), at);
   for (const chart of plan.charts) addChart(sheet, chart, plan.cells);
   if (plan.frozenRows > 0) sheet.freezePanes.freezeRows(plan.frozenRows);
   sheet.showGridlines = false;
   setUpPrint(sheet.pageLayout, plan);
 }
 
-/** The units cell takes no other word: retyping it would read inches as millimetres. */
-export function lockUnits(cell: Excel.Range, units: string): void {
-  allowOnly(cell, [units]);
-  cell.dataValidation.errorAlert = {
-    showAlert: true,
-    style: "Stop",
-    title: "System of units",
-    message: "Use “Convert this sheet” in the pane: it rewrites the typed numbers as well.",
-  };
-}
-
 function contentKey({ content }: CellPlan): string | undefined {
   return content === "" ? undefined : "content";
 }
 
-/** What is typed for a content. A text that Excel would take for a number, a date or a formula gets an apostrophe. */
-function entered(content: string | number, naming: Naming): string | number {
-  if (typeof content === "number") return content;
+/**
+ * What is typed for a content. A text that Excel would take for a number, a date or a formula gets an apostrophe, unless
+ * the cell is kept as text.
+ */
+export function entered<Other>(
+  content: string | Other,
+  format: string | undefined,
+  naming: Naming,
+): string | Other {
+  if (format === TEXT_FORMAT) return String(content);
+  if (typeof content !== "string") return content;
   if (content.startsWith("=")) return naming.toExcel(content);
+  if (content === "") return content;
   const mistakable =
     /^[+\-'@]/.test(content) || /^\d+\s*[-/.:]\s*\d/.test(content) || Number.isFinite(Number(content));
   return mistakable ? `'${content}` : content;
@@ -98,14 +101,6 @@ function dress(range: Excel.Range, kind: CellPlan["look"]): void {
   }
   // Counts once the sheet is protected.
   if (kind === "input" || kind === "inputText") format.protection.locked = false;
-}
-
-function allowOnly(range: Excel.Range, values: readonly string[]): void {
-  const source = values.join(",");
-  if (source.length > LONGEST_LIST || values.some((value) => value.includes(","))) {
-    throw new Error(`a list of allowed words does not fit: ${source}`);
-  }
-  range.dataValidation.rule = { list: { inCellDropDown: values.length > 1, source } };
 }
 
 function setUpPrint(layout: Excel.PageLayout, { print }: SheetPlan): void {

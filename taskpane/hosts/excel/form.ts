@@ -4,9 +4,11 @@ import { TEMPLATES } from "../../sheets";
 import type { Content, Edit, Form, FormCell } from "../../sheets/convert";
 import { formName, UNITS_NAME } from "../../sheets/sheet";
 import { addressOf, placeOf } from "../addresses";
-import { lockUnits } from "./fill";
+import { TEXT_FORMAT } from "../ranges";
+import { entered } from "./fill";
 import type { Naming } from "./naming";
 import { editUnprotected } from "./protection";
+import { Guard, lockUnits, warnOutside } from "./rules";
 import { bareAddress, firstOf } from "./values";
 
 export async function readForm(context: Excel.RequestContext, naming: Naming): Promise<Form | undefined> {
@@ -48,33 +50,45 @@ export async function editForm(
   const unitsAt = form.cells.get(UNITS_NAME)?.[0]?.at;
   const cells = edits.map((edit) => {
     const range = sheet.getRange(edit.at);
+    const guard = new Guard(range);
     range.load("formulas,numberFormat");
-    return { edit, range };
+    if (edit.range !== undefined) guard.load();
+    return { edit, range, guard };
   });
   await context.sync();
-  const before = cells.map(({ edit, range }) => ({
+  const before = cells.map(({ edit, range, guard }) => ({
     at: edit.at,
     content: firstOf(range.formulas),
     format: String(firstOf(range.numberFormat)),
+    putBack: edit.range === undefined ? undefined : guard.putBack(),
   }));
-  const carryOut = (all: readonly { at: string; content?: Content; format?: string }[]): void => {
-    all.forEach(({ at, content, format }, i) => {
-      const range = cells[i]?.range;
-      if (range === undefined) return;
-      if (at === unitsAt && content !== undefined) lockUnits(range, String(content));
-      if (content !== undefined) {
-        range.formulas = [[typeof content === "string" ? naming.toExcel(content) : content]];
-      }
-      if (format !== undefined) range.numberFormat = [[format]];
-    });
+  const write = (range: Excel.Range, edit: Written, kept: string): void => {
+    const { at, content, format } = edit;
+    if (at === unitsAt && content !== undefined) lockUnits(range, String(content));
+    if (content !== undefined) range.formulas = [[entered(content, format ?? kept, naming)]];
+    if (format !== undefined) range.numberFormat = [[format]];
   };
   await editUnprotected(
     sheet,
     () => {
-      carryOut(cells.map(({ edit }) => edit));
+      cells.forEach(({ edit, range }, i) => {
+        const kept = before[i]?.format ?? "";
+        write(range, edit, kept);
+        if (edit.range !== undefined) warnOutside(range, edit.range, kept === TEXT_FORMAT);
+      });
     },
     () => {
-      carryOut(before);
+      before.forEach(({ putBack, ...all }, i) => {
+        const range = cells[i]?.range;
+        if (range !== undefined) write(range, all, all.format);
+        putBack?.();
+      });
     },
   );
+}
+
+interface Written {
+  readonly at: string;
+  readonly content?: Content;
+  readonly format?: string;
 }

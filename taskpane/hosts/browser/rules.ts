@@ -1,0 +1,118 @@
+/** What the engine keeps beside the cells: words that a cell takes, ranges of typed numbers, colors of signs. */
+
+import type { Model } from "@odoo/o-spreadsheet";
+import { helpers } from "@odoo/o-spreadsheet";
+
+import type { RangePlan } from "../../sheets/sheet";
+import { SIGNS } from "../../sheets/sheet";
+import { addressOf, placeOf } from "../addresses";
+import type { Style } from "../looks";
+import { SIGN_LOOKS } from "../looks";
+import { fitting, plainNumberBetween } from "../ranges";
+import { command } from "./commands";
+
+/** A cell that takes one of some words and nothing else. */
+export function allowOnly(model: Model, sheetId: string, at: string, values: readonly string[]): void {
+  command(model, "ADD_DATA_VALIDATION_RULE", {
+    sheetId,
+    ranges: [dataOf(model, sheetId, at)],
+    rule: {
+      id: newId(),
+      isBlocking: true,
+      criterion: { type: "isValueInList", values, displayStyle: values.length > 1 ? "arrow" : "plainText" },
+    },
+  });
+}
+
+/** The words of a range that the engine has no place for; they stay with its rule. */
+export interface RangeWords {
+  readonly range?: Pick<RangePlan, "least" | "most" | "title" | "message">;
+}
+
+/** Marks a number outside of the range, and lets the person go on. */
+export function warnOutside(
+  model: Model,
+  sheetId: string,
+  ranges: readonly RangePlan[],
+  isText: (at: string) => boolean,
+): void {
+  for (const range of joined(ranges.map(fitting), isText)) {
+    const { at, least, most, title, message } = range;
+    command(model, "ADD_DATA_VALIDATION_RULE", {
+      sheetId,
+      ranges: [dataOf(model, sheetId, at)],
+      rule: {
+        id: newId(),
+        isBlocking: false,
+        criterion: isText(at)
+          ? { type: "customFormula", values: [plainNumberBetween(range)] }
+          : { type: "isBetween", values: [String(least), String(most)] },
+        range: { least, most, title, message },
+      },
+    });
+  }
+}
+
+/** Cells below each other with the same range as one: the engine copies all its rules for each new one. */
+function joined(ranges: readonly RangePlan[], isText: (at: string) => boolean): RangePlan[] {
+  const columns: RangePlan[] = [];
+  const saysOf = ({ at, ...words }: RangePlan): string => JSON.stringify([isText(at), words]);
+  for (const range of ranges) {
+    const above = columns.at(-1);
+    const [first = "", last = first] = range.at.split(":");
+    const [top = "", bottom = top] = above?.at.split(":") ?? [];
+    const isBelow =
+      above !== undefined && addressOf({ ...placeOf(bottom), row: placeOf(bottom).row + 1 }) === first;
+    if (above !== undefined && isBelow && saysOf(above) === saysOf(range)) {
+      columns.splice(-1, 1, { ...range, at: `${top}:${last}` });
+    } else columns.push(range);
+  }
+  return columns;
+}
+
+/** The engine tells of a number out of range in words of its own; a range of ours has better ones. */
+export function tellRanges(model: Model): void {
+  const { getters } = model;
+  const engines = getters.getInvalidDataValidationMessage;
+  getters.getInvalidDataValidationMessage = (position) => {
+    const said = engines(position);
+    const rule = getters.getValidationRuleForCell(position) as RangeWords | undefined;
+    return said === undefined ? undefined : (rule?.range?.message ?? said);
+  };
+}
+
+export function colorSigns(model: Model, sheetId: string, ranges: readonly string[]): void {
+  if (ranges.length === 0) return;
+  for (const sign of ["holds", "attention"] as const) {
+    command(model, "ADD_CONDITIONAL_FORMAT", {
+      sheetId,
+      ranges: ranges.map((at) => dataOf(model, sheetId, at)),
+      cf: {
+        id: `sign-${sign}`,
+        rule: {
+          type: "CellIsRule",
+          operator: "beginsWithText",
+          values: [SIGNS[sign]],
+          style: signStyle(SIGN_LOOKS[sign]),
+        },
+      },
+    });
+  }
+}
+
+function signStyle({ bold, ink, fill }: Style): object {
+  return {
+    ...(bold === true ? { bold } : {}),
+    ...(ink === undefined ? {} : { textColor: ink }),
+    ...(fill === undefined ? {} : { fillColor: fill }),
+  };
+}
+
+/** Never one that was in use: a rule moves with its cells, so an address would name two. */
+function newId(): string {
+  return new helpers.UuidGenerator().uuidv4();
+}
+
+function dataOf(model: Model, sheetId: string, at: string): unknown {
+  return model.getters.getRangeDataFromXc(sheetId, at);
+}
