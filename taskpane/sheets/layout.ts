@@ -250,7 +250,7 @@ export class Layout {
       at: address(column, this.#row),
       least,
       most,
-      title: label,
+      title: titleOf(label),
       message: rangeText(range, quantity, row.unit, this.units),
     });
   }
@@ -275,6 +275,12 @@ export class Layout {
     this.names.push({ name, at, input, ...(quantity === undefined ? {} : { quantity }) });
   }
 }
+
+/** A label as the heading of a message, for which hosts have little room. */
+function titleOf(label: string): string {
+  return label.replace(/ \(.*\)$/, "").slice(0, LONGEST_TITLE);
+}
+const LONGEST_TITLE = 32;
 
 /** The unit of a quantity, as text where both systems share it, else as a formula that follows the units cell. */
 function unitText(quantity: Quantity | undefined): string {

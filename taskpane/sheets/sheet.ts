@@ -122,4 +122,3 @@ export const UNITS_NAME = "sheet_units";
 export const UNITS_SET_NAME = "units_set";
 /** What formulas are handed for units: the cell's word, or a word that they refuse. */
 export const UNITS_READ_NAME = "units_read";
-

@@ -12,10 +12,14 @@ import type { Style } from "../looks";
 import { LOOKS } from "../looks";
 import { isTextAt, TEXT_FORMAT } from "../ranges";
 import { command } from "./commands";
+import { offerGroupBy } from "./group-by";
+import { inOneStep, offerSteps } from "./one-step";
 import { allowOnly, colorSigns, tellRanges, warnOutside } from "./rules";
 import { keepTypedCells, typedMark } from "./typed-cells";
 
 keepTypedCells();
+offerSteps();
+offerGroupBy();
 
 /** Pixels that one character of width takes. */
 export const CHARACTER_WIDTH = 7.4;
@@ -43,6 +47,14 @@ export class BrowserHost implements Host {
     const name = freeName(plan.title, this.#sheetNames());
     this.#serial += 1;
     const sheetId = `ringbead-${String(this.#serial)}-${String(Date.now())}`;
+    inOneStep(this.#model, () => {
+      this.#fill(plan, sheetId, name);
+    });
+    this.#do("ACTIVATE_SHEET", { sheetIdFrom: this.#activeSheet(), sheetIdTo: sheetId });
+    return Promise.resolve({ name, remark: "" });
+  }
+
+  #fill(plan: SheetPlan, sheetId: string, name: string): void {
     const lastRow = Math.max(...plan.cells.map(({ at, rows = 1 }) => placeOf(at).row + rows));
     this.#do("CREATE_SHEET", { sheetId, name, position: 0, cols: COLUMNS, rows: lastRow + SPARE_ROWS });
     plan.widths.forEach((width, column) => {
@@ -69,7 +81,6 @@ export class BrowserHost implements Host {
     colorSigns(this.#model, sheetId, plan.signs);
     const merged = plan.cells.filter(({ columns = 1, rows = 1 }) => columns > 1 || rows > 1);
     if (merged.length > 0) this.#do("ADD_MERGE", { sheetId, target: merged.map(zoneOf) });
-    // Names, lists and merged cells come first: for each of them the engine computes the whole workbook again.
     for (const cell of plan.cells) this.#write(sheetId, cell);
     const printed = plan.print.landscape ? PRINT_NAMES.landscape : PRINT_NAMES.portrait;
     this.#do("CREATE_NAMED_RANGE", {
@@ -81,8 +92,6 @@ export class BrowserHost implements Host {
     plan.charts.forEach((chart, i) => {
       this.#chart(sheetId, chart, i);
     });
-    this.#do("ACTIVATE_SHEET", { sheetIdFrom: this.#activeSheet(), sheetIdTo: sheetId });
-    return Promise.resolve({ name, remark: "" });
   }
 
   readForm(): Promise<Form | undefined> {
@@ -101,6 +110,13 @@ export class BrowserHost implements Host {
   editForm(form: Form, edits: readonly Edit[]): Promise<void> {
     const sheetId = this.#activeSheet();
     const unitsAt = form.cells.get(UNITS_NAME)?.[0]?.at;
+    inOneStep(this.#model, () => {
+      this.#edit(sheetId, unitsAt, edits);
+    });
+    return Promise.resolve();
+  }
+
+  #edit(sheetId: string, unitsAt: string | undefined, edits: readonly Edit[]): void {
     for (const { at, content, format } of edits) {
       if (at === unitsAt && content !== undefined) allowOnly(this.#model, sheetId, at, [String(content)]);
       const { column, row } = placeOf(at);
@@ -114,7 +130,6 @@ export class BrowserHost implements Host {
       const { column, row } = placeOf(at.replace(/:.*$/, ""));
       return this.#model.getters.getCell({ sheetId, col: column, row })?.format === TEXT_FORMAT;
     });
-    return Promise.resolve();
   }
 
   selectedCell(): Promise<SelectedCell | undefined> {
@@ -144,7 +159,9 @@ export class BrowserHost implements Host {
       const content = this.#model.getters.getCellText(position, { showFormula: true });
       return cell.isFormula && /\bBEAD\./i.test(content) ? [{ position, content }] : [];
     });
-    for (const { position, content } of ours) this.#do("UPDATE_CELL", { ...position, content });
+    inOneStep(this.#model, () => {
+      for (const { position, content } of ours) this.#do("UPDATE_CELL", { ...position, content });
+    });
     this.#do("EVALUATE_CELLS", {});
     return Promise.resolve(ours.length);
   }

@@ -1,0 +1,48 @@
+/**
+ * Many commands as one: the engine computes once when all are carried out, and one press of Undo takes all of them back.
+ * Inside the step nothing is computed yet, so it may read cells but no values.
+ */
+
+import type { Model } from "@odoo/o-spreadsheet";
+import { registries, UIPlugin } from "@odoo/o-spreadsheet";
+
+import { command } from "./commands";
+
+const STEP = "RINGBEAD_STEP";
+const NAME = "ringbead one step";
+
+interface Step {
+  readonly type: typeof STEP;
+  readonly work: () => void;
+}
+
+class OneStep extends UIPlugin {
+  override handle(given: unknown): void {
+    const step = given as Step;
+    if (step.type === STEP) step.work();
+  }
+}
+
+/** Before a model is made: it takes its plugins then. */
+export function offerSteps(): void {
+  const { featurePluginRegistry } = registries;
+  if (!featurePluginRegistry.contains(NAME)) featurePluginRegistry.add(NAME, OneStep);
+}
+
+/** Carries out what `work` commands, all of it or nothing. */
+export function inOneStep(model: Model, work: () => void): void {
+  let failure: unknown;
+  command(model, STEP, {
+    work: () => {
+      try {
+        work();
+      } catch (problem) {
+        // Thrown any further it would leave the engine in the middle of a command.
+        failure = problem;
+      }
+    },
+  });
+  if (failure === undefined) return;
+  command(model, "REQUEST_UNDO", {});
+  throw failure instanceof Error ? failure : new Error(String(failure));
+}
