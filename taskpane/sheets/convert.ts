@@ -5,7 +5,6 @@
 
 import type { Quantity, Units } from "../../src/quantity";
 import { fromBase, LENGTH, plainNumber, toBase } from "../../src/quantity";
-import { orRefusal, Refusal } from "../../src/refusal";
 import { sizeOf } from "../../src/sizes";
 import { formatOf } from "./formats";
 import type { NamePlan, RangePlan, SheetPlan, Template } from "./sheet";
@@ -134,8 +133,8 @@ function baseOf(content: Content, quantity: Quantity, units: Units): number | un
   if (typeof content === "number") return toBase(content, quantity, units);
   if (quantity !== LENGTH || typeof content !== "string") return undefined;
   if (content.trim() === "" || content.startsWith("=")) return undefined;
-  const size = orRefusal(() => sizeOf(content, units));
-  return size instanceof Refusal ? undefined : size;
+  const size = sizeOf(content, units);
+  return typeof size === "number" ? size : undefined;
 }
 
 /** The ranges that read otherwise in the other system, by the name of their cells. */
