@@ -8,6 +8,7 @@ import { pathToFileURL } from "node:url";
 
 import type { CellObject, WorkSheet } from "@e965/xlsx";
 import { read } from "@e965/xlsx";
+import { strFromU8, unzipSync } from "fflate";
 
 import { findOffice } from "../../tools/dev/office";
 
@@ -19,6 +20,8 @@ export interface Opened {
   shown(at: string): string;
   /** What it holds. */
   held(at: string): CellObject | undefined;
+  /** A part of the file that it is saved as again. */
+  part(path: string): string;
 }
 
 export function openFiles(files: ReadonlyMap<string, Uint8Array>): Map<string, Opened> {
@@ -31,12 +34,15 @@ export function openFiles(files: ReadonlyMap<string, Uint8Array>): Map<string, O
     return new Map(
       names.map((name) => {
         const shown = firstSheet(readFileSync(path.join(folder, "shown", `${name}.csv`)), true);
-        const held = firstSheet(readFileSync(path.join(folder, "held", `${name}.xlsx`)), false);
+        const saved = readFileSync(path.join(folder, "held", `${name}.xlsx`));
+        const held = firstSheet(saved, false);
+        const parts = unzipSync(new Uint8Array(saved));
         return [
           name,
           {
             shown: (at) => String((shown[at] as CellObject | undefined)?.v ?? ""),
             held: (at) => held[at] as CellObject | undefined,
+            part: (wanted) => strFromU8(parts[wanted] ?? new Uint8Array()),
           },
         ];
       }),

@@ -1,11 +1,12 @@
 import { convert } from "../../taskpane/sheets/convert";
+import type * as SmallForm from "./small-form";
 import type { SmallSheet } from "./small-form";
 import { openSmall, smallPlan } from "./small-form";
 
 jest.mock("../../src/sizes", () => jest.requireActual<object>("./size-reader"), { virtual: true });
 jest.mock("../../taskpane/sheets", () => ({
   get TEMPLATES() {
-    return [jest.requireActual<typeof import("./small-form")>("./small-form").SMALL];
+    return [jest.requireActual<typeof SmallForm>("./small-form").SMALL];
   },
 }));
 

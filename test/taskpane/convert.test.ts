@@ -55,7 +55,7 @@ test.each([
   ["1 1/2 in", "38.1"],
   ["38.1 mm", "38.1"],
   ["0.84", "21.336"],
-  ["1/3", "8.46667"],
+  ["1-5/128", "26.3922"],
 ])("a size written as %s becomes %s, still text", (text, converted) => {
   const all = edits(form({ B4: text, B11: text }));
   expect([all.get("B4")?.content, all.get("B11")?.content]).toEqual([converted, converted]);

@@ -177,7 +177,7 @@ describe("inserting", () => {
     const excel = new FakeExcel().install();
     const texts = ["+1", "-x", "304", "1/2", "'quoted", "@name"];
     const cells = texts.map((content, i): CellPlan => ({ at: `A${String(i + 1)}`, content, look: "label" }));
-    await hostIn(excel).insert({ ...plan, cells, names: [], lists: [], charts: [] });
+    await hostIn(excel).insert({ ...plan, cells, names: [], lists: [], ranges: [], signs: [], charts: [] });
     const sheet = excel.sheet(plan.title);
     expect(cells.map(({ at }) => sheet.cell(at).formula)).toEqual(texts);
   });

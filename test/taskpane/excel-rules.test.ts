@@ -2,12 +2,13 @@ import { ExcelHost } from "../../taskpane/hosts/excel/excel-host";
 import { convert } from "../../taskpane/sheets/convert";
 import { FakeError, FakeExcel } from "./excel-fake";
 import type { FakeSheet } from "./excel-fake";
+import type * as SmallForm from "./small-form";
 import { smallPlan } from "./small-form";
 
 jest.mock("../../src/sizes", () => jest.requireActual<object>("./size-reader"), { virtual: true });
 jest.mock("../../taskpane/sheets", () => ({
   get TEMPLATES() {
-    return [jest.requireActual<typeof import("./small-form")>("./small-form").SMALL];
+    return [jest.requireActual<typeof SmallForm>("./small-form").SMALL];
   },
 }));
 

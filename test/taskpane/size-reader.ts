@@ -2,12 +2,11 @@
 
 import type { Length, Units } from "../../src/quantity";
 import { LENGTH, toBase } from "../../src/quantity";
-import { Refusal } from "../../src/refusal";
 
-export function sizeOf(text: string, units: Units): Length {
+export function sizeOf(text: string, units: Units): Length | { readonly why: string } {
   const [, whole, over, under, unit] =
     /^(\d*\.?\d+)??[- ]?(?:(\d+)\/(\d+))?\s*(in|mm)?$/.exec(text.trim()) ?? [];
-  if (whole === undefined && over === undefined) throw new Refusal("size", text, ["must be a size"]);
+  if (whole === undefined && over === undefined) return { why: "must be a size" };
   const system = unit === undefined ? units : unit === "mm" ? "SI" : "US";
   return toBase(Number(whole ?? 0) + Number(over ?? 0) / Number(under ?? 1), LENGTH, system);
 }

@@ -110,12 +110,12 @@ export interface Position {
 export interface SmallSheet {
   readonly model: Model;
   readonly host: BrowserHost;
-  position(at: string): Position;
+  readonly position: (at: string) => Position;
   /** As a person types it: the sheet's editor hands a date's format over with the content. */
-  type(at: string, content: string, format?: string): void;
-  value(at: string): unknown;
-  shown(at: string): string;
-  format(at: string): string | undefined;
+  readonly type: (at: string, content: string, format?: string) => void;
+  readonly value: (at: string) => unknown;
+  readonly shown: (at: string) => string;
+  readonly format: (at: string) => string | undefined;
 }
 
 export async function openSmall(plan: SheetPlan = smallPlan("US")): Promise<SmallSheet> {

@@ -14,6 +14,7 @@ import { procedure } from "../../taskpane/sheets/procedure";
 import type { Template } from "../../taskpane/sheets/sheet";
 import { VALUE_ONLY } from "../../taskpane/files/write";
 import { computed } from "./computed";
+import { addressesIn } from "./excel-fake-objects";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";
 
@@ -120,7 +121,15 @@ describe.each(SHEETS)("a file of %s in %s", (_, units, template: Template) => {
       expect([at, file.cell(at)?.z]).toEqual([at, format]);
     }
     const xml = file.part("xl/worksheets/sheet1.xml");
-    expect(xml.match(/<dataValidation /g)?.length).toBe(plan.lists.length + 1);
+    const guarded = [...xml.matchAll(/<dataValidation [^>]*sqref="([^"]*)"/g)].flatMap(([, at = ""]) =>
+      addressesIn(at).flat(),
+    );
+    const unitsAt = plan.names.find(({ name }) => name === "sheet_units")?.at ?? "";
+    const planned = [...plan.lists, ...plan.ranges, { at: unitsAt }].flatMap(({ at }) =>
+      addressesIn(at).flat(),
+    );
+    expect(guarded.sort()).toEqual(planned.sort());
+    expect(xml.match(/<cfRule /g)?.length ?? 0).toBe(2 * plan.signs.length);
     const area = file.book.Workbook?.Names?.find(({ Name }) => Name === "_xlnm.Print_Area");
     expect(area?.Ref).toBe(`'${plan.title}'!${plan.print.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`);
     expect(xml).toContain('fitToWidth="1"');

@@ -2,7 +2,6 @@
 
 import type { Model } from "@odoo/o-spreadsheet";
 
-import type { Place } from "../addresses";
 import { addressOf, placeOf } from "../addresses";
 import { CHARACTER_WIDTH, NAME_MARK, PRINT_NAMES } from "./browser-host";
 import type { Style } from "../looks";
@@ -19,20 +18,18 @@ export function snapshotOf(model: Model): Snapshot {
   const cells = cellsOf(model, sheetId);
   const merges = getters.getMerges(sheetId);
   const charts = chartsOf(model, sheetId);
-  const ends: Place[] = [
-    ...cells.map(({ at }) => placeOf(at)),
-    ...merges.map(({ right, bottom }) => ({ column: right, row: bottom })),
-  ];
+  const { columns, fonts } = extentOf(cells);
+  const ends = (side: "right" | "bottom"): number[] => merges.map((merge) => merge[side] + 1);
   const size = (count: number, of: (i: number) => number): number[] =>
     Array.from({ length: count }, (_, i) => of(i));
-  const lastOf = (side: "column" | "row"): number => Math.max(-1, ...ends.map((place) => place[side])) + 1;
   return {
     name: getters.getSheetName(sheetId),
-    widths: size(lastOf("column"), (col) => round(getters.getColSize(sheetId, col) / CHARACTER_WIDTH)),
-    heights: size(lastOf("row"), (row) => {
-      const fonts = cells.filter(({ at }) => placeOf(at).row === row).map(({ style }) => style.size ?? 0);
-      return round(Math.max(getters.getRowSize(sheetId, row) * POINTS, ...fonts.map(lineHeight)));
-    }),
+    widths: size(Math.max(columns, ...ends("right")), (col) =>
+      round(getters.getColSize(sheetId, col) / CHARACTER_WIDTH),
+    ),
+    heights: size(Math.max(fonts.length, ...ends("bottom")), (row) =>
+      round(Math.max(getters.getRowSize(sheetId, row) * POINTS, lineHeight(fonts[row] ?? 0))),
+    ),
     cells,
     merges: merges.map(rangeOf),
     ...rulesOf(model, sheetId),
@@ -41,6 +38,18 @@ export function snapshotOf(model: Model): Snapshot {
     gridLines: getters.getGridLinesVisibility(sheetId),
     ...namesOf(model, sheetId),
   };
+}
+
+/** How many columns the cells reach over, and the largest font of each row; each cell is looked at once. */
+function extentOf(cells: readonly SnapshotCell[]): { columns: number; fonts: number[] } {
+  const fonts: number[] = [];
+  let columns = 0;
+  for (const { at, style } of cells) {
+    const { column, row } = placeOf(at);
+    columns = Math.max(columns, column + 1);
+    fonts[row] = Math.max(fonts[row] ?? 0, style.size ?? 0);
+  }
+  return { columns, fonts };
 }
 
 function cellsOf(model: Model, sheetId: string): SnapshotCell[] {
