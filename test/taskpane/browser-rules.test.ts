@@ -3,7 +3,6 @@ import type * as SmallForm from "./small-form";
 import type { SmallSheet } from "./small-form";
 import { openSmall, smallPlan } from "./small-form";
 
-jest.mock("../../src/sizes", () => jest.requireActual<object>("./size-reader"), { virtual: true });
 jest.mock("../../taskpane/sheets", () => ({
   get TEMPLATES() {
     return [jest.requireActual<typeof SmallForm>("./small-form").SMALL];

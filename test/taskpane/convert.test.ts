@@ -4,7 +4,6 @@ import { convert } from "../../taskpane/sheets/convert";
 import type { SheetPlan } from "../../taskpane/sheets/sheet";
 import { SMALL, smallPlan } from "./small-form";
 
-jest.mock("../../src/sizes", () => jest.requireActual<object>("./size-reader"), { virtual: true });
 
 /** The small form in inches with some cells typed over. */
 function form(typed: Record<string, Content> = {}, template = SMALL): Form {

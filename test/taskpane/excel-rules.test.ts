@@ -5,7 +5,6 @@ import type { FakeSheet } from "./excel-fake";
 import type * as SmallForm from "./small-form";
 import { smallPlan } from "./small-form";
 
-jest.mock("../../src/sizes", () => jest.requireActual<object>("./size-reader"), { virtual: true });
 jest.mock("../../taskpane/sheets", () => ({
   get TEMPLATES() {
     return [jest.requireActual<typeof SmallForm>("./small-form").SMALL];

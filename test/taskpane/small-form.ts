@@ -9,15 +9,6 @@ import { BrowserHost } from "../../taskpane/hosts/browser/browser-host";
 import type { CellPlan, RangePlan, SheetPlan, Template } from "../../taskpane/sheets/sheet";
 
 /** The engine groups commands with it when cells are pasted: browsers have it, and Node from 21 on. */
-if (!("groupBy" in Object)) {
-  const groupBy = <Item>(items: Iterable<Item>, keyOf: (item: Item) => string): Record<string, Item[]> => {
-    const groups: Record<string, Item[]> = {};
-    for (const item of items) (groups[keyOf(item)] ??= []).push(item);
-    return groups;
-  };
-  Object.assign(Object, { groupBy });
-}
-
 /** Invented limits, a round number in each system. */
 const LIMITS = {
   US: { od: [0.25, 12], wall: [0.02, 0.5], unit: "in" },
@@ -97,7 +88,6 @@ export function smallPlan(units: Units): SheetPlan {
 export const SMALL: Template = {
   id: "procedure",
   title: "Small form",
-  purpose: "",
   plan: smallPlan,
 };
 
