@@ -82,7 +82,7 @@ function courseOf(plate: Plate, { od, speed, beadWidth, dwell, overlap }: RingPa
 }
 
 /** Where the tube's own heat alone would melt it there is no current that keeps the bead. */
-function refuseMolten(course: Course, turns: number, dwell: number, speed: number): void {
+function refuseMolten(course: Course, turns: number, dwell: Time, speed: Speed): void {
   const first = course.powers.findIndex((power) => power <= 0) * course.step;
   const molten = first < 0 || first > turns ? turns : first;
   if (powerAt(course, molten) > 0) return;
