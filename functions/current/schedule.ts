@@ -4,7 +4,7 @@ import type { Schedule, Style } from "../../src/current/schedule";
 import { COMMON_BACKGROUND, schedule } from "../../src/current/schedule";
 import { ARC_VOLTS_WALLS } from "../../src/heat-flow/arc";
 import { COMMON_SECTORS } from "../../src/heat-flow/sectors";
-import { element } from "../../src/numerics/item";
+import { itemAt } from "../../src/numerics/item";
 import type { Of, Quantity } from "../../src/quantity";
 import {
   ANGLE,
@@ -125,14 +125,14 @@ function entriesOf(set: Schedule): Entry[] {
 function sectorEntries({ means, rises, pulse }: Schedule, i: number): Entry[] {
   const sector = i < COMMON_SECTORS ? `Sector ${String(i + 1)}` : "Overlap";
   return [
-    entry(`${sector} mean`, element(means, i), CURRENT),
+    entry(`${sector} mean`, itemAt(means, i), CURRENT),
     ...(pulse === undefined
       ? []
       : [
-          entry(`${sector} peak`, element(pulse.peaks, i), CURRENT),
-          entry(`${sector} background`, element(pulse.backs, i), CURRENT),
+          entry(`${sector} peak`, itemAt(pulse.peaks, i), CURRENT),
+          entry(`${sector} background`, itemAt(pulse.backs, i), CURRENT),
         ]),
-    entry(`${sector} rise ahead`, element(rises, i), TEMPERATURE_RISE),
+    entry(`${sector} rise ahead`, itemAt(rises, i), TEMPERATURE_RISE),
   ];
 }
 

@@ -4,7 +4,7 @@ import { ampsByWall } from "./amperage";
 import { commonBeadWidth } from "../travel/bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "../planning/cycle";
 import { arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import { commonArcVolts, wattsPerAmp } from "../heat-flow/arc";
 import type { Plate } from "../heat-flow/plate";
 import { plateOf } from "../heat-flow/plate";
@@ -153,7 +153,7 @@ function pulseOf(
   beadWidth: Length,
   { peak: chosen, background }: Choices,
 ): Pulse {
-  const first = element(means, 0);
+  const first = itemAt(means, 0);
   const peak = above0("peak", chosen ?? ampsByWall(wall, material), CURRENT);
   const back = si(between("background", background, SHARE, 0, 1) * peak, CURRENT);
   if (!(first > back && first < peak)) {
