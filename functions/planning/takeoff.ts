@@ -112,7 +112,7 @@ const TAKEOFF_OF_JOINTS = formula({
       300,
     ],
     gives:
-      '"travel, in/min", "cycle, s", "purge, s", "time, h", "arc gas, ft³", "purge gas, ft³", "gas, ft³", "remark"; 120, 5.138, …',
+      '"joints", "travel, in/min", "cycle, s", "purge, s", "time, h", "arc gas, ft³", "purge gas, ft³", "gas, ft³", "remark"; 120, 5.138, …',
   },
   calc: ({ joints, handlingSeconds: handling, ...terms }, units) => {
     const sums = new Takeoff({ handling, ...terms });
