@@ -57,7 +57,7 @@ export const WELDING: Row[] = [
   typed({ label: "Overlap", name: "overlap", content: 20, quantity: ANGLE, range: [0, 360] }),
   typed({ label: "Handling per joint", name: "handling", content: 600, quantity: TIME, range: [0, 14_400] }),
   typed({
-    label: "Waste, fraction of the gas bought",
+    label: "Waste, fraction bought",
     name: "waste",
     content: 0.1,
     quantity: SHARE,
