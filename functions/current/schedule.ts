@@ -21,7 +21,16 @@ import {
 } from "../../src/quantity";
 import { amount } from "../../src/refusal";
 import { number, orComputed, orDefault, toldInBoth, word } from "../argument";
-import { BEAD_WIDTH, EFFICIENCY, MATERIAL, OD, SPEED_OF_TRAVEL, VOLTS_OF_WALL, WALL } from "../arguments";
+import {
+  BEAD_WIDTH,
+  EFFICIENCY,
+  MATERIAL,
+  OD,
+  OVERLAP,
+  SPEED_OF_TRAVEL,
+  VOLTS_OF_WALL,
+  WALL,
+} from "../arguments";
 import { family, formula } from "../formula";
 import type { Entry } from "../gives";
 import { entries } from "../gives";
@@ -42,7 +51,7 @@ const SCHEDULE = formula({
     efficiency: EFFICIENCY,
     speed: orComputed(SPEED_OF_TRAVEL, "TRAVEL_SUGGEST"),
     beadWidth: BEAD_WIDTH,
-    overlap: orComputed(number("Degrees past the full turn", ANGLE), "OVERLAP_SUGGEST"),
+    overlap: orComputed(OVERLAP, "OVERLAP_SUGGEST"),
     dwell: orComputed(number("Arc on before rotation", TIME), "START_DWELL"),
     peak: orComputed(number("Peak current of the first sector", CURRENT), "AMPS_WALL"),
     background: orDefault(number("Background current, fraction of the peak", SHARE), COMMON_BACKGROUND),
