@@ -1,7 +1,9 @@
 /** The schedule: a complete set of starting values for one tube. */
 
-import type { Schedule, Style } from "../../src/current/schedule";
-import { COMMON_BACKGROUND, schedule } from "../../src/current/schedule";
+import type { Style } from "../../src/current/choices";
+import { COMMON_BACKGROUND } from "../../src/current/choices";
+import type { Schedule } from "../../src/current/schedule";
+import { schedule } from "../../src/current/schedule";
 import { ARC_VOLTS_WALLS } from "../../src/heat-flow/arc";
 import { COMMON_SECTORS } from "../../src/heat-flow/sectors";
 import { itemAt } from "../../src/numerics/item";
