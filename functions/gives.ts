@@ -10,6 +10,8 @@ export interface Gives<Result> {
   readonly quantity: Quantity | undefined;
   /** Columns of a table, in order; none for a single value. */
   readonly columns: readonly string[];
+  /** The kind of number in each of them; none where there are texts or each row says its own unit. */
+  readonly columnKinds: readonly (Quantity | undefined)[];
   /** What help says of a table; "" for a single value. */
   readonly told: string;
   readonly type: "number" | "text" | "numbers" | "table";
@@ -23,6 +25,7 @@ export function scalar<Kind extends string>(quantity: Quantity<Kind>): Gives<Of<
   return {
     quantity,
     columns: [],
+    columnKinds: [],
     told: "",
     type: "number",
     differs: differs(quantity),
@@ -35,6 +38,7 @@ export function words(): Gives<string> {
   return {
     quantity: undefined,
     columns: [],
+    columnKinds: [],
     told: "",
     type: "text",
     differs: false,
@@ -95,6 +99,7 @@ export function table<const Columns extends Readonly<Record<string, AnyColumn>>>
   return {
     quantity: undefined,
     columns: headings,
+    columnKinds: entries.map(([, { quantity }]) => quantity),
     told: `${lead}: ${headings.join("; ")}${more === "" ? "" : `. ${more}`}`,
     type: entries.every(([, { quantity }]) => quantity !== undefined) ? "numbers" : "table",
     differs: entries.some(([, { quantity }]) => quantity !== undefined && differs(quantity)),
@@ -124,6 +129,7 @@ export function entries(told: string): Gives<readonly Entry[]> {
   return {
     quantity: undefined,
     columns: ["label", "value", "unit"],
+    columnKinds: [undefined, undefined, undefined],
     told,
     type: "table",
     differs: true,

@@ -3,7 +3,7 @@
  * so that a calculation states its domain in its first lines.
  */
 
-import type { Quantity } from "./quantity";
+import type { Length, Quantity } from "./quantity";
 import { COUNT, LENGTH, SHARE, TEMPERATURE } from "./quantity";
 import { amount, Refusal, rule } from "./refusal";
 
@@ -68,7 +68,7 @@ export function temperature<Value extends number>(argument: string, value: Value
 }
 
 /** A tube has a bore: its wall is under half of its outside diameter. */
-export function tube(od: number, wall: number): void {
+export function tube(od: Length, wall: Length): void {
   above0("od", od, LENGTH);
   above0("wall", wall, LENGTH);
   if (wall < od / 2) return;

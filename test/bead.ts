@@ -2,18 +2,8 @@
 
 import type { FormulaHelp } from "../functions/help-text";
 import { FORMULAS, formulaById } from "../functions/catalogue";
+import type { Formula } from "../functions/formula";
 import type { Quantity } from "../src/quantity";
-import {
-  BORE_PRESSURE,
-  CYLINDER_PRESSURE,
-  FLOW,
-  HEAT_INPUT,
-  LENGTH,
-  SPEED,
-  TEMPERATURE,
-  TEMPERATURE_RISE,
-  VOLUME,
-} from "../src/quantity";
 import { asRange, exampleCells as cellsOfRecord } from "../tools/docs/example-cells";
 import type { TypedCall } from "../tools/docs/typed-call";
 
@@ -68,9 +58,7 @@ export function expectNear(value: number, expected: number, relative = 1e-12): v
 
 /** The cells of the worked example, one a declared parameter, as a host fills them: null for what is omitted. */
 export function exampleCells({ id }: Pick<FormulaHelp, "id">): unknown[] {
-  const formula = FORMULAS.find((one) => one.id === id);
-  if (formula === undefined) throw new Error(`no formula ${id}`);
-  return cellsOfRecord(formula);
+  return cellsOfRecord(recordOf(id));
 }
 
 /** The same for a call as typed. */
@@ -83,26 +71,20 @@ export function exampleWith(about: FormulaHelp, index: number, cell: unknown): u
   return exampleCells(about).map((given, i) => (i === index ? cell : given));
 }
 
-/** Quantities whose unit differs between the systems; a help text names them as `in | mm`. */
-export const TWO_UNITS = [
-  LENGTH,
-  SPEED,
-  FLOW,
-  VOLUME,
-  BORE_PRESSURE,
-  CYLINDER_PRESSURE,
-  HEAT_INPUT,
-  TEMPERATURE,
-] as const;
-
-/** The quantity that a help text names by its two units, the last one if there are several. */
-export function quantityIn(text: string): Quantity | undefined {
-  const found = TWO_UNITS.map((of) => ({ of, at: ` ${text} `.search(unitPair(of)) }))
-    .filter(({ at }) => at >= 0)
-    .sort((a, b) => b.at - a.at)[0]?.of;
-  return found === TEMPERATURE && /\brise\b/i.test(text) ? TEMPERATURE_RISE : found;
+/** The record of a formula. */
+export function recordOf(id: string): Formula {
+  const record = FORMULAS.find((one) => one.id === id);
+  if (record === undefined) throw new Error(`no record ${id}`);
+  return record;
 }
 
-function unitPair(of: Quantity): RegExp {
-  return new RegExp(`[\\s(]${of.US.unit} \\| ${of.SI.unit}[\\s;,:.)]`);
+/** The kind of number that an argument takes; none for words, and for the units themselves. */
+export function kindOfArgument(id: string, name: string): Quantity | undefined {
+  return recordOf(id).args[name]?.quantity;
+}
+
+/** The kind of number in a column of a formula's answer, of which a single number is the first. */
+export function kindOfResult(id: string, column = 0): Quantity | undefined {
+  const { quantity, columnKinds } = recordOf(id).gives;
+  return columnKinds.length > 0 ? columnKinds[column] : quantity;
 }

@@ -1,6 +1,6 @@
 /**
  * Says in the title of a test, or of a group of tests, which formulas it checks and against what. The records of a
- * run become the page "How the numbers are checked" (tools/checks.mjs), so the page names nothing that did not run.
+ * run become the page "How the numbers are checked" (tools/docs/checks.ts), so the page names nothing that did not run.
  *
  *   describe(evidence("PURGE_VENT PURGE_PRESSURE", PUBLISHED, "Geankoplis, Transport Processes, example 3.2-2"), …)
  */

@@ -1,10 +1,12 @@
 /** The schedule: a complete set of starting values for one tube. */
 
-import type { Schedule, Style } from "../../src/current/schedule";
-import { COMMON_BACKGROUND, schedule } from "../../src/current/schedule";
+import type { Style } from "../../src/current/choices";
+import { COMMON_BACKGROUND } from "../../src/current/choices";
+import type { Schedule } from "../../src/current/schedule";
+import { schedule } from "../../src/current/schedule";
 import { ARC_VOLTS_WALLS } from "../../src/heat-flow/arc";
 import { COMMON_SECTORS } from "../../src/heat-flow/sectors";
-import { element } from "../../src/numerics/item";
+import { itemAt } from "../../src/numerics/item";
 import type { Of, Quantity } from "../../src/quantity";
 import {
   ANGLE,
@@ -21,7 +23,16 @@ import {
 } from "../../src/quantity";
 import { amount } from "../../src/refusal";
 import { number, orComputed, orDefault, toldInBoth, word } from "../argument";
-import { BEAD_WIDTH, EFFICIENCY, MATERIAL, OD, SPEED_OF_TRAVEL, VOLTS_OF_WALL, WALL } from "../arguments";
+import {
+  BEAD_WIDTH,
+  EFFICIENCY,
+  MATERIAL,
+  OD,
+  OVERLAP,
+  SPEED_OF_TRAVEL,
+  VOLTS_OF_WALL,
+  WALL,
+} from "../arguments";
 import { family, formula } from "../formula";
 import type { Entry } from "../gives";
 import { entries } from "../gives";
@@ -42,7 +53,7 @@ const SCHEDULE = formula({
     efficiency: EFFICIENCY,
     speed: orComputed(SPEED_OF_TRAVEL, "TRAVEL_SUGGEST"),
     beadWidth: BEAD_WIDTH,
-    overlap: orComputed(number("Degrees past the full turn", ANGLE), "OVERLAP_SUGGEST"),
+    overlap: orComputed(OVERLAP, "OVERLAP_SUGGEST"),
     dwell: orComputed(number("Arc on before rotation", TIME), "START_DWELL"),
     peak: orComputed(number("Peak current of the first sector", CURRENT), "AMPS_WALL"),
     background: orDefault(number("Background current, fraction of the peak", SHARE), COMMON_BACKGROUND),
@@ -115,14 +126,14 @@ function entriesOf(set: Schedule): Entry[] {
 function sectorEntries({ means, rises, pulse }: Schedule, i: number): Entry[] {
   const sector = i < COMMON_SECTORS ? `Sector ${String(i + 1)}` : "Overlap";
   return [
-    entry(`${sector} mean`, element(means, i), CURRENT),
+    entry(`${sector} mean`, itemAt(means, i), CURRENT),
     ...(pulse === undefined
       ? []
       : [
-          entry(`${sector} peak`, element(pulse.peaks, i), CURRENT),
-          entry(`${sector} background`, element(pulse.backs, i), CURRENT),
+          entry(`${sector} peak`, itemAt(pulse.peaks, i), CURRENT),
+          entry(`${sector} background`, itemAt(pulse.backs, i), CURRENT),
         ]),
-    entry(`${sector} rise ahead`, element(rises, i), TEMPERATURE_RISE),
+    entry(`${sector} rise ahead`, itemAt(rises, i), TEMPERATURE_RISE),
   ];
 }
 

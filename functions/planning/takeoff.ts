@@ -6,7 +6,7 @@ import type { Duration, Speed, Time, Units, Volume } from "../../src/quantity";
 import { DURATION, FLOW, LENGTH, plainNumber, si, SPEED, TIME, VOLUME } from "../../src/quantity";
 import { Refusal } from "../../src/refusal";
 import { number, orDefault, toldInBoth } from "../argument";
-import { FLOW_OF_PURGE, FLOW_OF_TORCH, OVERLAP } from "../arguments";
+import { FLOW_OF_PURGE, FLOW_OF_TORCH, OVERLAP_OR_NONE } from "../arguments";
 import { family, formula } from "../formula";
 import { columnOrBlank, table, wordsColumn } from "../gives";
 import { JOINTS, MOST_ROWS } from "./joints";
@@ -30,7 +30,7 @@ const TAKEOFF_OF_JOINTS = formula({
     torchFlow: orDefault(FLOW_OF_TORCH, si(0, FLOW)),
     purgeFlow: orDefault(FLOW_OF_PURGE, si(0, FLOW)),
     purgeSeconds: orDefault(number("Purge of the bore before the cycle starts", TIME), si(0, TIME)),
-    overlap: OVERLAP,
+    overlap: OVERLAP_OR_NONE,
   },
   gives: table(
     {

@@ -1,6 +1,6 @@
 /** Published tables: pipe by nominal size, limits of form for hygienic tube welds. */
 
-import { element } from "../../src/numerics/item";
+import { itemAt } from "../../src/numerics/item";
 import { LENGTH } from "../../src/quantity";
 import { EXCEPTIONS, weldLimits } from "../../src/tables/acceptance";
 import { NOMINAL_SIZES, pipeOd, pipeWall } from "../../src/tables/pipe";
@@ -10,7 +10,7 @@ import { family, formula } from "../formula";
 import { column, row, scalar } from "../gives";
 
 const NPS = text('Nominal pipe size as text or number: "1/2", "1-1/2", "1 1/2", 1.5, "2 in"');
-const NPS_ALLOWED = `NPS ${element(NOMINAL_SIZES, 0)} to ${element(NOMINAL_SIZES, NOMINAL_SIZES.length - 1)}`;
+const NPS_ALLOWED = `NPS ${itemAt(NOMINAL_SIZES, 0)} to ${itemAt(NOMINAL_SIZES, NOMINAL_SIZES.length - 1)}`;
 const AS_PRINTED = "Table: inches as printed | millimeters as printed, which are rounded from the inches";
 const FROM_MEMORY = "The inches are from memory; each rounds to its millimeters";
 

@@ -53,18 +53,18 @@ export function meteredHeatInput(joules: Energy, length: Length, efficiency: Sha
 }
 
 /** Time-weighted mean current of a pulse, A. */
-export function meanAmps(peakAmps: Current, peakTime: Time, backAmps: Current, backTime: number): Current {
+export function meanAmps(peakAmps: Current, peakTime: Time, backAmps: Current, backTime: Time): Current {
   const time = pulseTime(peakTime, backTime);
   const peak = above0("peakAmps", peakAmps, CURRENT) * peakTime;
   return si((peak + atLeast0("backAmps", backAmps, CURRENT) * backTime) / time, CURRENT);
 }
 
-function pulseTime(peakTime: number, backTime: number): number {
+function pulseTime(peakTime: Time, backTime: Time): number {
   return above0("peakTime", peakTime, TIME) + atLeast0("backTime", backTime, TIME);
 }
 
 /** Share of the pulse time at peak, 0 to 1, that gives a mean current: (mean − back)/(peak − back). */
-export function pulseShare(mean: Current, peak: Current, back: number): Share {
+export function pulseShare(mean: Current, peak: Current, back: Current): Share {
   atLeast0("backAmps", back, CURRENT);
   if (peak <= back) {
     throw new Refusal(
@@ -80,7 +80,7 @@ export function pulseShare(mean: Current, peak: Current, back: number): Share {
 export const COMMON_SPOT_OVERLAP = si(0.75, SHARE);
 
 /** Pulses per second at which successive spots of one bead width overlap by a share of it: v/(b·(1 − overlap)). */
-export function pulseRate(speed: Speed, beadWidth: Length, overlap: number): Frequency {
+export function pulseRate(speed: Speed, beadWidth: Length, overlap: Share): Frequency {
   if (!(overlap >= 0 && overlap < 1)) {
     throw new Refusal("overlap", amount(overlap, SHARE), rule`must be at least 0 and under 1`);
   }

@@ -1,6 +1,6 @@
 /** Feeler leaves for a gap: which of the set to stack. */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import { above0, between } from "../limits";
 import type { Length, Units } from "../quantity";
 import { COUNT, LENGTH, si } from "../quantity";
@@ -61,7 +61,7 @@ export function feelerStack(gap: Length, leaves: readonly Length[], tolerance: L
     .sort((a, b) => b.thickness - a.thickness);
   const fewest = fewestLeaves(set, most);
   const least = Math.max(1, Math.ceil(target - slack));
-  const stacks = bestSums(element(fewest, 0), least, most, target).map((sum) => stackOf(set, fewest, sum));
+  const stacks = bestSums(itemAt(fewest, 0), least, most, target).map((sum) => stackOf(set, fewest, sum));
   const best = stacks.reduce((a, b) => (thickerFirst(b, a) ? b : a), stacks[0] ?? []);
   if (best.length > 0) return best;
   throw new Refusal(
@@ -87,8 +87,8 @@ function fewestLeaves(set: readonly Leaf[], most: number): Uint8Array[] {
     const here = after.slice();
     reach = Math.min(reach + grains, most);
     for (let sum = grains; sum <= reach; sum += 1) {
-      const without = element(after, sum - grains);
-      if (without !== OUT_OF_REACH && without + 1 < element(here, sum)) here[sum] = without + 1;
+      const without = itemAt(after, sum - grains);
+      if (without !== OUT_OF_REACH && without + 1 < itemAt(here, sum)) here[sum] = without + 1;
     }
     rows.push(here);
     after = here;
@@ -102,7 +102,7 @@ function bestSums(fewest: Uint8Array, least: number, most: number, target: numbe
   let count = OUT_OF_REACH;
   let distance = Infinity;
   for (let sum = least; sum <= most; sum += 1) {
-    const needs = element(fewest, sum);
+    const needs = itemAt(fewest, sum);
     const away = Math.abs(sum - target);
     if (needs > count || needs === OUT_OF_REACH) continue;
     if (needs < count || away < distance - ROUNDING) {
@@ -119,10 +119,7 @@ function stackOf(set: readonly Leaf[], fewest: readonly Uint8Array[], sum: numbe
   const taken: Length[] = [];
   let left = sum;
   set.forEach(({ thickness, grains }, i) => {
-    if (
-      left < grains ||
-      element(element(fewest, i + 1), left - grains) + 1 !== element(element(fewest, i), left)
-    )
+    if (left < grains || itemAt(itemAt(fewest, i + 1), left - grains) + 1 !== itemAt(itemAt(fewest, i), left))
       return;
     taken.push(thickness);
     left -= grains;
@@ -133,5 +130,5 @@ function stackOf(set: readonly Leaf[], fewest: readonly Uint8Array[], sum: numbe
 /** Whether stack a has the thicker leaf at the first place where the two differ. */
 function thickerFirst(a: readonly number[], b: readonly number[]): boolean {
   const differs = a.findIndex((leaf, i) => leaf !== b[i]);
-  return differs >= 0 && element(a, differs) > element(b, differs);
+  return differs >= 0 && itemAt(a, differs) > itemAt(b, differs);
 }

@@ -2,7 +2,7 @@
 
 import { COMMON_ALLOWANCE, arcVolts, standoff } from "../gap/electrode";
 import { above0, between, shareAbove0 } from "../limits";
-import type { Length, Voltage } from "../quantity";
+import type { Length, Share, Voltage } from "../quantity";
 import { LENGTH, SHARE, si, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
@@ -17,7 +17,7 @@ const VOLTS = [1, 1000] as const;
 const LEAST_EFFICIENCY = 0.001;
 
 /** W into the tube per A. */
-export function wattsPerAmp(volts: number, efficiency: number): number {
+export function wattsPerAmp(volts: Voltage, efficiency: Share): number {
   between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS);
   between("efficiency", shareAbove0("efficiency", efficiency), SHARE, LEAST_EFFICIENCY, 1);
   return volts * efficiency;

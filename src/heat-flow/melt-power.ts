@@ -34,12 +34,12 @@ export function meltResistance(halfWidth: number): number {
 }
 
 /** λb/2 = v·b/(4α): Rosenthal's dimensionless speed × width. */
-export function dimensionlessWidth(plate: Plate, speed: Speed, width: number): number {
+export function dimensionlessWidth(plate: Plate, speed: Speed, width: Length): number {
   return (arcSpeed(speed) * fusedWidth(width)) / (4 * plate.diffusivity);
 }
 
 /** The power, W, whose liquidus isotherm is exactly `width` m wide at its widest. */
-export function meltPower(plate: Plate, speed: Speed, width: number): number {
+export function meltPower(plate: Plate, speed: Speed, width: Length): number {
   return conductance(plate) / meltResistance(dimensionlessWidth(plate, speed, width));
 }
 

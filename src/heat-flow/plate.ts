@@ -7,8 +7,7 @@ import type { Length, Speed } from "../quantity";
 import { LENGTH, si, SPEED } from "../quantity";
 
 export interface Plate {
-  /** m */
-  readonly wall: number;
+  readonly wall: Length;
   /** k, W/(m·K) */
   readonly conductivity: number;
   /** α, m²/s */
@@ -28,16 +27,16 @@ export function plateOf(wall: Length, material: Material, preheat = AMBIENT): Pl
 }
 
 /** Far beyond any weld on either side; inside, nothing overflows. A micrometre to a metre. */
-const LENGTHS = [1e-6, 1] as const;
+const LENGTHS = [si(1e-6, LENGTH), si(1, LENGTH)] as const;
 /** From 0.06 mm to 60 m a minute. */
-const SPEEDS = [1e-6, 1] as const;
+const SPEEDS = [si(1e-6, SPEED), si(1, SPEED)] as const;
 
-export function arcSpeed(speed: number): Speed {
-  return si(between("speed", above0("speed", speed, SPEED), SPEED, ...SPEEDS), SPEED);
+export function arcSpeed(speed: Speed): Speed {
+  return between("speed", above0("speed", speed, SPEED), SPEED, ...SPEEDS);
 }
 
-export function fusedWidth(width: number): Length {
-  return si(between("beadWidth", above0("beadWidth", width, LENGTH), LENGTH, ...LENGTHS), LENGTH);
+export function fusedWidth(width: Length): Length {
+  return between("beadWidth", above0("beadWidth", width, LENGTH), LENGTH, ...LENGTHS);
 }
 
 /** The narrowest and the widest bead there is an answer for, m. */

@@ -1,6 +1,6 @@
 /** Power round a ring whose arc runs into its own heat. */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import { roundTheRing, roundTheRingOver } from "./ring-kernel";
 
 /** One ring, by the numbers that count. */
@@ -43,9 +43,9 @@ export function ringCourse({ peclet, resistance, dwell, turns }: Ring): Course {
     const t = i * step;
     kernel[i] = (roundTheRing(peclet, t, t) * step) / resistance;
     let heat = roundTheRingOver(peclet, t, t, t + dwell) / resistance;
-    for (let j = 0; j < i; j += 1) heat += element(powers, j) * element(kernel, i - j);
+    for (let j = 0; j < i; j += 1) heat += itemAt(powers, j) * itemAt(kernel, i - j);
     for (const [j, weight] of FIRST_WEIGHTS.entries()) {
-      if (j < i) heat -= (1 - weight) * element(powers, j) * element(kernel, i - j);
+      if (j < i) heat -= (1 - weight) * itemAt(powers, j) * itemAt(kernel, i - j);
     }
     powers[i] = 1 - heat;
   }
@@ -62,10 +62,10 @@ export function powerAt({ step, powers }: Course, time: number): number {
   const first = Math.max(Math.floor(place) - 1, 0);
   const s = place - first;
   return (
-    (-element(powers, first) * (s - 1) * (s - 2) * (s - 3)) / 6 +
-    (element(powers, first + 1) * s * (s - 2) * (s - 3)) / 2 -
-    (element(powers, first + 2) * s * (s - 1) * (s - 3)) / 2 +
-    (element(powers, first + 3) * s * (s - 1) * (s - 2)) / 6
+    (-itemAt(powers, first) * (s - 1) * (s - 2) * (s - 3)) / 6 +
+    (itemAt(powers, first + 1) * s * (s - 2) * (s - 3)) / 2 -
+    (itemAt(powers, first + 2) * s * (s - 1) * (s - 3)) / 2 +
+    (itemAt(powers, first + 3) * s * (s - 1) * (s - 2)) / 6
   );
 }
 

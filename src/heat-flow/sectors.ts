@@ -1,6 +1,6 @@
 /** Current sector by sector round a tube that warms up as it is welded. */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import { above0, atLeast0, between, tube, wholeFrom1 } from "../limits";
 import type { Angle, Count, Length, Share, Speed, TemperatureRise, Time } from "../quantity";
 import { ANGLE, COUNT, LENGTH, SHARE, si, SPEED, TEMPERATURE_RISE, TIME } from "../quantity";
@@ -58,8 +58,8 @@ export function ringSectors(plate: Plate, pass: RingPass): Sector[] {
   return ends.map((end, i) => ({
     from: si(360 * (ends[i - 1] ?? 0), ANGLE),
     to: si(360 * end, ANGLE),
-    power: power * element(means, i),
-    share: si(element(means, i) / element(means, 0), SHARE),
+    power: power * itemAt(means, i),
+    share: si(itemAt(means, i) / itemAt(means, 0), SHARE),
     rise: si(Math.max(0, plate.meltingRise * (1 - powerAt(course, end))), TEMPERATURE_RISE),
   }));
 }
@@ -82,7 +82,7 @@ function courseOf(plate: Plate, { od, speed, beadWidth, dwell, overlap }: RingPa
 }
 
 /** Where the tube's own heat alone would melt it there is no current that keeps the bead. */
-function refuseMolten(course: Course, turns: number, dwell: number, speed: number): void {
+function refuseMolten(course: Course, turns: number, dwell: Time, speed: Speed): void {
   const first = course.powers.findIndex((power) => power <= 0) * course.step;
   const molten = first < 0 || first > turns ? turns : first;
   if (powerAt(course, molten) > 0) return;

@@ -4,14 +4,14 @@ import { rootBetween } from "../numerics/root";
 import { scaledE1 } from "../numerics/exponential-integral";
 import { dimensionlessWidth, meltResistance } from "./melt-power";
 import type { Plate } from "./plate";
-import type { Speed, Time } from "../quantity";
+import type { Length, Speed, Time } from "../quantity";
 import { TIME, si } from "../quantity";
 
 /**
  * Seconds a standing line source of the bead's own power needs to melt out to half its width:
  * E₁(b²/16αt) = 4πkhθ/q. Wall, conductivity and warmth fall out, for q is in proportion to them.
  */
-export function startDwell(plate: Plate, speed: Speed, width: number): Time {
+export function startDwell(plate: Plate, speed: Speed, width: Length): Time {
   return si((width * width * dwellNumber(dimensionlessWidth(plate, speed, width))) / plate.diffusivity, TIME);
 }
 

@@ -1,4 +1,4 @@
-/** The element of a list at a place that is known to be in it: the loop or search around the call is the proof. */
-export function element<T>(list: ArrayLike<T>, place: number): T {
+/** The item of a list at a place that is known to be in it: the loop or search around the call is the proof. */
+export function itemAt<T>(list: ArrayLike<T>, place: number): T {
   return list[place] as T;
 }

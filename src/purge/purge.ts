@@ -22,14 +22,14 @@ export function purgeVolume(bore: Length, length: Length): Volume {
 }
 
 /** Oxygen after n volume changes, ppm: Cs + (C₀ − Cs)·e^{−cells·n}·Σ_{k<cells} (cells·n)^k/k!. */
-export function oxygenAfter(changes: number, supplyPpm: number, cells: number): number {
+export function oxygenAfter(changes: Count, supplyPpm: Oxygen, cells: Count): Oxygen {
   checkSupply(supplyPpm);
   wholeFrom1("cells", cells, MOST_CELLS);
-  return supplyPpm + (AIR_PPM - supplyPpm) * poissonTail(cells, cells * changes);
+  return si(supplyPpm + (AIR_PPM - supplyPpm) * poissonTail(cells, cells * changes), OXYGEN);
 }
 
 /** Volume changes that bring air down to `ppm`: the inverse of `oxygenAfter`. Out of reach at or below the supply. */
-export function purgeChanges(ppm: Oxygen, supplyPpm: Oxygen, cells: number): Count {
+export function purgeChanges(ppm: Oxygen, supplyPpm: Oxygen, cells: Count): Count {
   checkSupply(supplyPpm);
   wholeFrom1("cells", cells, MOST_CELLS);
   atLeast0("ppm", ppm, OXYGEN);
@@ -102,7 +102,7 @@ export function purgeOxygen(
   cells: Count,
 ): Oxygen {
   const gas = above0("flow", flow, FLOW) * atLeast0("seconds", seconds, TIME);
-  return si(oxygenAfter(gas / purgeVolume(bore, length), supplyPpm, cells), OXYGEN);
+  return oxygenAfter(si(gas / purgeVolume(bore, length), COUNT), supplyPpm, cells);
 }
 
 /** Oxygen that an air leak leaves for good, ppm: air·leak/(flow + leak), both flows in the same unit. */
@@ -110,7 +110,7 @@ export function leakOxygen(flow: AnyFlow, leak: AnyFlow): Oxygen {
   return si((AIR_PPM * atLeast0("leak", leak, ANY_FLOW)) / (above0("flow", flow, ANY_FLOW) + leak), OXYGEN);
 }
 
-function checkSupply(supplyPpm: number): void {
+function checkSupply(supplyPpm: Oxygen): void {
   atLeast0("supplyPpm", supplyPpm, OXYGEN);
   if (supplyPpm < AIR_PPM) return;
   throw new Refusal(

@@ -1,6 +1,6 @@
 /** Nominal pipe sizes and schedules as people type them. */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import { quotedText } from "../quoted-text";
 import { Refusal } from "../refusal";
 import { spelled, wholeAndFraction } from "../sizes";
@@ -38,7 +38,7 @@ const NPS_OF_DN: Readonly<Record<string, string>> = {
 export function nominalSize(typed: string): number {
   const plain = spelled(typed.slice(0, LONGEST + 1)).toUpperCase();
   const metric = /^DN\s*(\d+)$/.exec(plain);
-  if (metric !== null) throw refused(typed, dnHint(element(metric, 1)));
+  if (metric !== null) throw refused(typed, dnHint(itemAt(metric, 1)));
   const size = sizeOf(plain.replace(/^NPS\s*/, "").replace(/\s*(IN|INCH|INCHES|IN\.|"|'')$/, ""));
   if (WRITTEN_DATE.test(plain) || (size >= DAY_NUMBERS[0] && size <= DAY_NUMBERS[1])) {
     throw refused(typed, "is a date that a spreadsheet made of a fraction; type '1/2 as text, or 0.5");

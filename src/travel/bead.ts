@@ -12,6 +12,6 @@ export const WIDTH_PER_WALL = 2;
  * Target fused width, m, mean of face and root: 1 mm + 2 × wall. An estimate from common practice for single-pass
  * autogenous tube welds; no published table confirms it.
  */
-export function commonBeadWidth(wall: number): Length {
+export function commonBeadWidth(wall: Length): Length {
   return si(BASE_WIDTH + WIDTH_PER_WALL * above0("wall", wall, LENGTH), LENGTH);
 }

@@ -6,17 +6,17 @@ import type { Angle, Length, Rotation, Speed, Time } from "../quantity";
 import { ANGLE, LENGTH, ROTATION, si, SPEED, TIME } from "../quantity";
 
 /** Surface speed, m/s, of a head that turns at `turns` per second: π·d·n. Geometry. */
-export function travelSpeed(od: Length, turns: number): Speed {
+export function travelSpeed(od: Length, turns: Rotation): Speed {
   return si(Math.PI * above0("od", od, LENGTH) * above0("rpm", turns, ROTATION), SPEED);
 }
 
 /** Turns per second that give a surface speed: v/(π·d). Geometry. */
-export function rotation(od: Length, speed: number): Rotation {
+export function rotation(od: Length, speed: Speed): Rotation {
   return si(above0("speed", speed, SPEED) / (Math.PI * above0("od", od, LENGTH)), ROTATION);
 }
 
 /** Seconds for a full turn and the overlap (degrees past the start): π·d·(360 + overlap)/360/v. Geometry. */
-export function travelTime(od: Length, speed: Speed, overlap: number): Time {
+export function travelTime(od: Length, speed: Speed, overlap: Angle): Time {
   const turns = (360 + atLeast0("overlap", overlap, ANGLE)) / 360;
   return si(turns / rotation(od, speed), TIME);
 }
@@ -40,7 +40,7 @@ const OVERLAP_STEP = 5;
 const ROUNDING = 1e-9;
 
 /** Overlap, degrees: covers one bead width on the outside, rounded up to a multiple of 5°. Geometry. */
-export function suggestedOverlap(od: Length, wall: Length, beadWidth: number): Angle {
+export function suggestedOverlap(od: Length, wall: Length, beadWidth: Length): Angle {
   tube(od, wall);
   const degrees = (360 * above0("beadWidth", beadWidth, LENGTH)) / (Math.PI * od);
   return si(Math.max(1, Math.ceil(degrees / OVERLAP_STEP - ROUNDING)) * OVERLAP_STEP, ANGLE);

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 
 import { meltPower } from "../../src/heat-flow/melt-power";
+import { LENGTH, SPEED, si } from "../../src/quantity";
 import { bead, expectPrinted, number, refusal, table } from "../bead";
 import { REFERENCE_LIBRARY, evidence } from "../evidence";
-import { SPEED, si } from "../../src/quantity";
 
 /** Each formula with arguments it answers, in in, in/min, °F; and the same in mm, mm/min, °C. */
 const CALLS = {
@@ -354,11 +354,10 @@ describe("laws", () => {
   });
 
   test("twice the conductivity at the same diffusivity needs twice the power", () => {
-    const plate = { wall: 0.0016, conductivity: 28, diffusivity: 6e-6, meltingRise: 1430 };
+    const plate = { wall: si(0.0016, LENGTH), conductivity: 28, diffusivity: 6e-6, meltingRise: 1430 };
     const better = { ...plate, conductivity: 56 };
-    expect(
-      meltPower(better, si(0.002, SPEED), 0.004) / meltPower(plate, si(0.002, SPEED), 0.004),
-    ).toBeCloseTo(2, 12);
+    const [speed, width] = [si(0.002, SPEED), si(0.004, LENGTH)];
+    expect(meltPower(better, speed, width) / meltPower(plate, speed, width)).toBeCloseTo(2, 12);
   });
 
   test("START_DWELL does not depend on the preheat, and a faster arc dwells less", () => {

@@ -2,8 +2,9 @@
 
 import type { FormulaHelp, ParameterHelp } from "../../functions/help-text";
 import { HELP } from "../../functions/help";
+import type { Quantity } from "../../src/quantity";
 import { TEMPERATURE, unitOf } from "../../src/quantity";
-import { exampleWith, quantityIn, refusal } from "../bead";
+import { exampleWith, kindOfArgument, refusal } from "../bead";
 
 /** The words an argument may be, by its name: the terms the formulas are known by. */
 const WORDS: Readonly<Record<string, string>> = {
@@ -35,13 +36,15 @@ function titled(some: readonly Place[]): [string, Place][] {
   return some.map((place) => [`${place.about.id}, ${place.parameter.name}`, place]);
 }
 
-/** The unit that a refusal of this argument names: what its description says, in the system of the example. */
-function unitNamed({ about, parameter: { description } }: Place): string {
-  const pair = quantityIn(description);
-  return pair !== undefined
-    ? unitOf(pair, about.example.includes('"SI"') ? "SI" : "US")
-    : (/, (s|A|V|J|h|ppm|Hz)(?=[;:]|$| \()/.exec(description)?.[1] ??
-        (/\b[Dd]egrees\b/.test(description) ? "°" : description.includes("turns per minute") ? "rpm" : ""));
+/** The kind of number it takes. */
+function kindOf({ about, parameter }: Place): Quantity | undefined {
+  return kindOfArgument(about.id, parameter.name);
+}
+
+/** The unit that a refusal of this argument names, in the system of the example. */
+function unitNamed(place: Place): string {
+  const kind = kindOf(place);
+  return kind === undefined ? "" : unitOf(kind, place.about.example.includes('"SI"') ? "SI" : "US");
 }
 
 function inUnit(place: Place): string {
@@ -89,6 +92,16 @@ describe("a number", () => {
       expectRefused(place, blank, "blank", `needs a number${inUnit(place)}`);
     }
   });
+});
+
+test("a number is what the record has a kind of quantity for, a word or a name what it has none for", () => {
+  for (const place of scalars) {
+    expect([place.about.id, place.parameter.name, kindOf(place) !== undefined]).toEqual([
+      place.about.id,
+      place.parameter.name,
+      numbers.includes(place),
+    ]);
+  }
 });
 
 describe("one of some words", () => {
@@ -139,7 +152,7 @@ describe("units", () => {
 });
 
 describe("below 0", () => {
-  const noTemperature = numbers.filter(({ parameter }) => quantityIn(parameter.description) !== TEMPERATURE);
+  const noTemperature = numbers.filter((place) => kindOf(place) !== TEMPERATURE);
 
   test.each(titled(noTemperature))("%s", (_, place) => {
     const { about, parameter, index } = place;

@@ -1,6 +1,6 @@
 /**
- * The same physical question in US and in SI gets the same physical answer, to 1e-12 relative. Driven by the help:
- * the units that a description names (`in | mm`) say how each argument and each result is converted.
+ * The same physical question in US and in SI gets the same physical answer, to 1e-12 relative. Driven by the records:
+ * the kind of quantity of each argument and of each result says how it is converted.
  */
 
 import fc from "fast-check";
@@ -8,9 +8,19 @@ import fc from "fast-check";
 import type { FormulaHelp } from "../../functions/help-text";
 import { HELP } from "../../functions/help";
 import type { Quantity, Units } from "../../src/quantity";
-import { fromBase, toBase } from "../../src/quantity";
+import {
+  COUNT,
+  differs,
+  fromBase,
+  HEAT_INPUT,
+  LENGTH,
+  SPEED,
+  TEMPERATURE_RISE,
+  toBase,
+  unitPair,
+} from "../../src/quantity";
 import { RUNS } from "../arbitrary-cells";
-import { bead, exampleCells, expectNear, quantityIn, refusal, TWO_UNITS as ALL_UNITS } from "../bead";
+import { bead, exampleCells, expectNear, kindOfArgument, kindOfResult, recordOf, refusal } from "../bead";
 
 /**
  * Nominal sizes and default leaves are lists of their own in each system, and so is the standard state of a cylinder's
@@ -20,16 +30,17 @@ const OF_EACH_SYSTEM = ["ELECTRODE_DIAMETER", "FEELER_STACK", "PIPE_OD", "PIPE_W
 
 const other = (units: Units): Units => (units === "US" ? "SI" : "US");
 
-/** The words on one column of a table, where a text has "Columns: …; …". */
-function columnIn(text: string, column: number): string | undefined {
-  return /^Columns?: (.*)/.exec(text)?.[1]?.split(";")[column];
-}
+/** What stands in the columns of a pasted list: quantity, od, wall, material. */
+const LISTS: Readonly<Record<string, readonly (Quantity | undefined)[]>> = {
+  joints: [COUNT, LENGTH, LENGTH, undefined],
+};
 
-/** The cells of an argument in the other system, column by column where its description tells them apart. */
-function converted(cell: unknown, description: string, from: Units): unknown {
-  if (!Array.isArray(cell)) return convertedNumber(cell, quantityIn(description), from);
+/** The cells of an argument in the other system, column by column where it is a list. */
+function converted(cell: unknown, id: string, name: string, from: Units): unknown {
+  const kind = kindOfArgument(id, name);
+  if (!Array.isArray(cell)) return convertedNumber(cell, kind, from);
   return (cell as unknown[][]).map((row) =>
-    row.map((one, c) => convertedNumber(one, quantityIn(columnIn(description, c) ?? description), from)),
+    row.map((one, c) => convertedNumber(one, LISTS[name]?.[c] ?? kind, from)),
   );
 }
 
@@ -39,8 +50,9 @@ function convertedNumber(cell: unknown, of: Quantity | undefined, from: Units): 
 }
 
 /** Rows that say their own unit after their value; the electrode's is a nominal size of each system. */
+const ROWS_WITH_UNITS = "SCHEDULE";
 const NOMINAL_ROW = "Electrode diameter";
-const ROWS_WITH_UNITS = "Rows of label, value, unit";
+const KINDS_OF_ROWS = [LENGTH, SPEED, HEAT_INPUT, TEMPERATURE_RISE];
 
 function expectSameRow(
   [label, value, unit]: unknown[],
@@ -49,65 +61,64 @@ function expectSameRow(
 ): void {
   expect(label).toBe(sameLabel);
   if (label === NOMINAL_ROW) return;
-  const of = ALL_UNITS.find((one) => one[from].unit === unit && one[other(from)].unit === sameUnit);
-  if (typeof value !== "number" || typeof same !== "number") expect([value, unit]).toEqual([same, sameUnit]);
+  const of = KINDS_OF_ROWS.find((one) => one[from].unit === unit && one[other(from)].unit === sameUnit);
+  if (of === undefined) expect(unit).toBe(sameUnit);
+  expectSameValue(value, of, from, same);
+}
+
+function expectSameValue(value: unknown, of: Quantity | undefined, from: Units, same: unknown): void {
+  if (typeof value !== "number" || typeof same !== "number") expect(value).toBe(same);
   else if (of === undefined) expectNear(value, same);
   else expectNear(toBase(value, of, from), toBase(same, of, other(from)));
-  expect(of !== undefined || unit === sameUnit).toBe(true);
 }
 
-/** The quantity of a result's column: what "Columns: …; …" of the help says, or the one that the meaning names. */
-function quantityOf({ meaning, returns }: FormulaHelp, column: number): Quantity | undefined {
-  return quantityIn(columnIn(returns, column) ?? meaning);
-}
-
-function expectSame(about: FormulaHelp, result: unknown, from: Units, expected: unknown): void {
-  const [rows, expectedRows] = [result, expected].map((one) =>
+function expectSame(id: string, result: unknown, from: Units, expected: unknown): void {
+  const [rows = [], expectedRows = []] = [result, expected].map((one) =>
     Array.isArray(one) ? (one as unknown[][]) : [[one]],
   );
-  expect(rows?.map((row) => row.length)).toEqual(expectedRows?.map((row) => row.length));
-  rows?.forEach((row, r) => {
-    if (about.returns.startsWith(ROWS_WITH_UNITS)) {
-      expectSameRow(row, from, expectedRows?.[r] ?? []);
-      return;
+  expect(rows.map((row) => row.length)).toEqual(expectedRows.map((row) => row.length));
+  rows.forEach((row, r) => {
+    const same = expectedRows[r] ?? [];
+    if (id === ROWS_WITH_UNITS) expectSameRow(row, from, same);
+    else {
+      row.forEach((value, c) => {
+        expectSameValue(value, kindOfResult(id, c), from, same[c]);
+      });
     }
-    row.forEach((value, c) => {
-      const same = expectedRows?.[r]?.[c];
-      const of = quantityOf(about, c);
-      if (typeof value !== "number" || typeof same !== "number") expect(value).toBe(same);
-      else if (of === undefined) expectNear(value, same);
-      else expectNear(toBase(value, of, from), toBase(same, of, other(from)));
-    });
   });
 }
 
-const withUnits = HELP.filter(
-  ({ id, parameters }) => parameters.some(({ name }) => name === "units") && !OF_EACH_SYSTEM.includes(id),
-).map((about) => [about.id, about] as const);
+function takesUnits({ parameters }: FormulaHelp): boolean {
+  return parameters.some(({ name }) => name === "units");
+}
+
+const withUnits = HELP.filter((about) => takesUnits(about) && !OF_EACH_SYSTEM.includes(about.id)).map(
+  (about) => [about.id, about] as const,
+);
 
 describe(`US and SI agree round the worked example (${RUNS})`, () => {
   test.each(withUnits)("%s", (id, about) => {
     const example = exampleCells(about);
     const last = example.length - 1;
     const from = example[last] === "SI" ? "SI" : "US";
-    const quantities = about.parameters.map(({ description }) => quantityIn(description));
-    const [inFrom, inOther] = [from, other(from)];
+    const names = about.parameters.map(({ name }) => name);
     let answered = 0;
     fc.assert(
       fc.property(
         fc.tuple(...example.map(() => fc.double({ min: 0.9, max: 1.1, noNaN: true }))),
         (factors) => {
-          const cells = example.map((cell, i) =>
-            typeof cell === "number" && quantities[i] !== undefined ? cell * (factors[i] ?? 1) : cell,
-          );
-          const same = cells.map((cell, i) => converted(cell, about.parameters[i]?.description ?? "", from));
-          cells[last] = inFrom;
-          same[last] = inOther;
+          const cells = example.map((cell, i) => {
+            const kind = kindOfArgument(id, names[i] ?? "");
+            return typeof cell === "number" && kind !== COUNT ? cell * (factors[i] ?? 1) : cell;
+          });
+          const same = cells.map((cell, i) => converted(cell, id, names[i] ?? "", from));
+          cells[last] = from;
+          same[last] = other(from);
           const refused = refusal(id, ...cells);
           expect(refusal(id, ...same).slice(0, 12)).toBe(refused.slice(0, 12));
           if (refused !== "answered") return;
           answered += 1;
-          expectSame(about, bead(id, ...cells), from, bead(id, ...same));
+          expectSame(id, bead(id, ...cells), from, bead(id, ...same));
         },
       ),
     );
@@ -115,12 +126,31 @@ describe(`US and SI agree round the worked example (${RUNS})`, () => {
   });
 });
 
-test("a formula names two units where, and only where, it takes units", () => {
-  const naming = HELP.filter(
-    (about) =>
-      quantityOf(about, 0) !== undefined ||
-      about.parameters.some(({ description }) => quantityIn(description) !== undefined),
-  );
-  const taking = HELP.filter(({ parameters }) => parameters.some(({ name }) => name === "units"));
-  expect(naming.map(({ id }) => id)).toEqual(taking.map(({ id }) => id));
+describe("a formula takes units where, and only where, an argument or a result has two", () => {
+  test.each(HELP.map((about) => [about.id, about] as const))("%s", (id, about) => {
+    const { args, gives } = recordOf(id);
+    const kinds = [
+      ...Object.values(args).map(({ quantity }) => quantity),
+      gives.quantity,
+      ...gives.columnKinds,
+    ];
+    expect(takesUnits(about)).toBe(kinds.some((kind) => kind !== undefined && differs(kind)));
+  });
+});
+
+describe("help names both units of whatever has two", () => {
+  test.each(HELP.map((about) => [about.id, about] as const))("%s", (id, about) => {
+    for (const { name, description } of about.parameters) {
+      const kind = kindOfArgument(id, name);
+      for (const list of [kind, ...(LISTS[name] ?? [])]) {
+        if (list !== undefined && differs(list)) expect(description).toContain(unitPair(list));
+      }
+    }
+    const { quantity, columnKinds } = recordOf(id).gives;
+    if (quantity !== undefined && differs(quantity))
+      expect(about.meaning).toContain(`, ${unitPair(quantity)}`);
+    for (const kind of columnKinds) {
+      if (kind !== undefined && differs(kind)) expect(about.returns).toContain(unitPair(kind));
+    }
+  });
 });

@@ -1,6 +1,6 @@
 import { above0, atLeast0, atMost, between, shareAbove0, tube, wholeFrom1 } from "../../src/limits";
 import { AMBIENT, MATERIALS, meltingRise } from "../../src/metal/material";
-import { LENGTH, TIME } from "../../src/quantity";
+import { LENGTH, si, TIME } from "../../src/quantity";
 import { Refusal } from "../../src/refusal";
 
 /** The sentence in SI with which a limit refuses a value, or the value it lets pass. */
@@ -67,7 +67,7 @@ test("a whole number from 1", () => {
 
 test("a tube has a bore: wall under half of od", () => {
   const check = (od: number, wall: number) => (): void => {
-    tube(od, wall);
+    tube(si(od, LENGTH), si(wall, LENGTH));
   };
   expect(said(check(0.0254, 0.0127 - SLIGHT))).toBeUndefined();
   expect(said(check(0.0254, 0.0127))).toBe("wall = 12.7 mm: must be under half of od, 12.7 mm");

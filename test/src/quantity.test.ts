@@ -6,7 +6,7 @@ import { fromBase, plainNumber, toBase, unitOf, written } from "../../src/quanti
 import { decades, RUNS } from "../arbitrary-cells";
 import { expectNear } from "../bead";
 
-const QUANTITIES = Object.entries(quantities).filter(
+const QUANTITIES = Object.entries<unknown>(quantities).filter(
   (entry): entry is [string, Quantity] => typeof entry[1] === "object",
 );
 const SYSTEMS: readonly Units[] = ["US", "SI"];

@@ -2,19 +2,20 @@ import fc from "fast-check";
 
 import { ampsByWall } from "../../../src/current/amperage";
 import { DESIGNATIONS, MATERIALS } from "../../../src/metal/material";
-import { decades, RUNS } from "../../arbitrary-cells";
+import { LENGTH } from "../../../src/quantity";
+import { RUNS } from "../../arbitrary-cells";
+import { decadesOf, times } from "../../arbitrary-quantities";
 import { expectNear, number, table } from "../../bead";
 import { BY_HAND, evidence } from "../../evidence";
-import { LENGTH, si } from "../../../src/quantity";
 
-const wall = decades(1e-4, 0.01);
+const wall = decadesOf(LENGTH, 1e-4, 0.01);
 
 test(`one ampere a thousandth of an inch of 316L, more wall more amps in proportion (${RUNS})`, () => {
   fc.assert(
     fc.property(wall, fc.constantFrom(...DESIGNATIONS), (thickness, designation) => {
       const metal = MATERIALS[designation];
-      expectNear(ampsByWall(si(thickness, LENGTH), MATERIALS["316L"]), thickness / 0.0000254);
-      expectNear(ampsByWall(si(2 * thickness, LENGTH), metal), 2 * ampsByWall(si(thickness, LENGTH), metal));
+      expectNear(ampsByWall(thickness, MATERIALS["316L"]), thickness / 0.0000254);
+      expectNear(ampsByWall(times(2, thickness), metal), 2 * ampsByWall(thickness, metal));
     }),
   );
 });

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 
-import type { PulseLevel } from "../../../src/current/heat-input";
 import {
   heatInput,
   meanAmps,
@@ -9,29 +8,27 @@ import {
   pulseRate,
   pulseShare,
 } from "../../../src/current/heat-input";
-import { decades, RUNS } from "../../arbitrary-cells";
+import { CURRENT, ENERGY, LENGTH, SHARE, si, SPEED, TIME, VOLTAGE } from "../../../src/quantity";
+import { RUNS } from "../../arbitrary-cells";
+import { decadesOf, evenly, times } from "../../arbitrary-quantities";
 import { expectNear, number } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
-import { CURRENT, ENERGY, LENGTH, SHARE, si, SPEED, TIME, VOLTAGE } from "../../../src/quantity";
 
-const volts = decades(5, 40);
-const amps = decades(1, 500);
-const seconds = decades(1e-3, 2);
-const speed = decades(1e-4, 0.1);
-const share = fc.double({ min: 0.01, max: 1, noNaN: true });
+const volts = decadesOf(VOLTAGE, 5, 40);
+const amps = decadesOf(CURRENT, 1, 500);
+const seconds = decadesOf(TIME, 1e-3, 2);
+const speed = decadesOf(SPEED, 1e-4, 0.1);
+const share = evenly(SHARE, 0.01, 1);
+const ALL = si(1, SHARE);
 
 describe(`laws (${RUNS})`, () => {
   test("a pulse of two equal levels is a steady arc", () => {
     fc.assert(
       fc.property(volts, amps, seconds, seconds, speed, share, (u, i, tp, tb, v, k) => {
-        const level = (time: number): PulseLevel => ({
-          volts: si(u, VOLTAGE),
-          amps: si(i, CURRENT),
-          seconds: si(time, TIME),
-        });
+        const level = { volts: u, amps: i };
         expectNear(
-          pulsedHeatInput(level(tp), level(tb), si(v, SPEED), si(k, SHARE)),
-          heatInput(si(u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(k, SHARE)),
+          pulsedHeatInput({ ...level, seconds: tp }, { ...level, seconds: tb }, v, k),
+          heatInput(u, i, v, k),
         );
       }),
     );
@@ -40,11 +37,9 @@ describe(`laws (${RUNS})`, () => {
   test("a pulse without background is a steady arc at peak", () => {
     fc.assert(
       fc.property(volts, amps, seconds, speed, (u, i, tp, v) => {
-        const back = { volts: 0, amps: 0, seconds: 0 };
-        expectNear(
-          pulsedHeatInput({ volts: si(u, VOLTAGE), amps: si(i, CURRENT), seconds: si(tp, TIME) }, back, v, 1),
-          heatInput(si(u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(1, SHARE)),
-        );
+        const back = { volts: si(0, VOLTAGE), amps: si(0, CURRENT), seconds: si(0, TIME) };
+        const peak = { volts: u, amps: i, seconds: tp };
+        expectNear(pulsedHeatInput(peak, back, v, ALL), heatInput(u, i, v, ALL));
       }),
     );
   });
@@ -52,17 +47,11 @@ describe(`laws (${RUNS})`, () => {
   test("the energy of many pulses over the bead they run along is the same heat input", () => {
     fc.assert(
       fc.property(volts, amps, seconds, seconds, speed, share, (u, i, tp, tb, v, k) => {
-        const back = { volts: 0.8 * u, amps: 0.3 * i, seconds: tb };
+        const peak = { volts: u, amps: i, seconds: tp };
+        const back = { volts: times(0.8, u), amps: times(0.3, i), seconds: tb };
         const pulse = u * i * tp + back.volts * back.amps * tb;
-        const metered = meteredHeatInput(
-          si(50 * pulse, ENERGY),
-          si(50 * v * (tp + tb), LENGTH),
-          si(k, SHARE),
-        );
-        expectNear(
-          pulsedHeatInput({ volts: si(u, VOLTAGE), amps: si(i, CURRENT), seconds: si(tp, TIME) }, back, v, k),
-          metered,
-        );
+        const metered = meteredHeatInput(si(50 * pulse, ENERGY), si(50 * v * (tp + tb), LENGTH), k);
+        expectNear(pulsedHeatInput(peak, back, v, k), metered);
       }),
     );
   });
@@ -70,21 +59,11 @@ describe(`laws (${RUNS})`, () => {
   test("volts and amps that rise together give more than the product of their means", () => {
     fc.assert(
       fc.property(volts, amps, seconds, seconds, speed, (u, i, tp, tb, v) => {
-        const back = { volts: 0.8 * u, amps: 0.3 * i, seconds: tb };
-        const meanVolts = (u * tp + back.volts * tb) / (tp + tb);
-        const product = heatInput(
-          si(meanVolts, VOLTAGE),
-          meanAmps(si(i, CURRENT), si(tp, TIME), si(back.amps, CURRENT), tb),
-          si(v, SPEED),
-          si(1, SHARE),
-        );
-        const pulsed = pulsedHeatInput(
-          { volts: si(u, VOLTAGE), amps: si(i, CURRENT), seconds: si(tp, TIME) },
-          back,
-          v,
-          1,
-        );
-        expect(pulsed).toBeGreaterThanOrEqual(product);
+        const peak = { volts: u, amps: i, seconds: tp };
+        const back = { volts: times(0.8, u), amps: times(0.3, i), seconds: tb };
+        const meanVolts = si((u * tp + back.volts * tb) / (tp + tb), VOLTAGE);
+        const product = heatInput(meanVolts, meanAmps(i, tp, back.amps, tb), v, ALL);
+        expect(pulsedHeatInput(peak, back, v, ALL)).toBeGreaterThanOrEqual(product);
       }),
     );
   });
@@ -92,12 +71,12 @@ describe(`laws (${RUNS})`, () => {
   test("proportional to power and efficiency, inverse to speed", () => {
     fc.assert(
       fc.property(volts, amps, speed, share, (u, i, v, k) => {
-        const heat = heatInput(si(u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(k, SHARE));
-        expectNear(heatInput(si(2 * u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(k, SHARE)), 2 * heat);
-        expectNear(heatInput(si(u, VOLTAGE), si(2 * i, CURRENT), si(v, SPEED), si(k, SHARE)), 2 * heat);
-        expectNear(heatInput(si(u, VOLTAGE), si(i, CURRENT), si(2 * v, SPEED), si(k, SHARE)), heat / 2);
-        expectNear(heatInput(si(u, VOLTAGE), si(i, CURRENT), si(v, SPEED), si(k / 2, SHARE)), heat / 2);
-        expectNear(meteredHeatInput(si(u * i, ENERGY), si(v, LENGTH), si(k, SHARE)), heat);
+        const heat = heatInput(u, i, v, k);
+        expectNear(heatInput(times(2, u), i, v, k), 2 * heat);
+        expectNear(heatInput(u, times(2, i), v, k), 2 * heat);
+        expectNear(heatInput(u, i, times(2, v), k), heat / 2);
+        expectNear(heatInput(u, i, v, times(0.5, k)), heat / 2);
+        expectNear(meteredHeatInput(si(u * i, ENERGY), si(v, LENGTH), k), heat);
       }),
     );
   });
@@ -105,12 +84,8 @@ describe(`laws (${RUNS})`, () => {
   test("the share of the mean is the share of the time", () => {
     fc.assert(
       fc.property(amps, share, seconds, seconds, (peak, low, tp, tb) => {
-        const back = 0.9 * low * peak;
-        const found = pulseShare(
-          meanAmps(si(peak, CURRENT), si(tp, TIME), si(back, CURRENT), tb),
-          si(peak, CURRENT),
-          back,
-        );
+        const back = times(0.9 * low, peak);
+        const found = pulseShare(meanAmps(peak, tp, back, tb), peak, back);
         // A background near the peak takes one digit off their difference.
         expectNear(found, tp / (tp + tb), 1e-11);
       }),
@@ -120,7 +95,7 @@ describe(`laws (${RUNS})`, () => {
   test("the mean lies between background and peak", () => {
     fc.assert(
       fc.property(amps, share, seconds, seconds, (peak, low, tp, tb) => {
-        const mean = meanAmps(si(peak, CURRENT), si(tp, TIME), si(low * peak, CURRENT), tb);
+        const mean = meanAmps(peak, tp, times(low, peak), tb);
         expect(mean).toBeLessThanOrEqual(peak * (1 + 1e-12));
         expect(mean).toBeGreaterThanOrEqual(low * peak * (1 - 1e-12));
       }),
@@ -128,10 +103,10 @@ describe(`laws (${RUNS})`, () => {
   });
 
   test("at the pulse rate the head moves on by what the overlap leaves of a spot", () => {
-    const overlap = fc.double({ min: 0, max: 0.99, noNaN: true });
+    const width = decadesOf(LENGTH, 1e-4, 0.02);
     fc.assert(
-      fc.property(speed, decades(1e-4, 0.02), overlap, (v, width, over) => {
-        expectNear(v / pulseRate(si(v, SPEED), si(width, LENGTH), over), width * (1 - over));
+      fc.property(speed, width, evenly(SHARE, 0, 0.99), (v, b, over) => {
+        expectNear(v / pulseRate(v, b, over), b * (1 - over));
       }),
     );
   });
@@ -139,15 +114,17 @@ describe(`laws (${RUNS})`, () => {
 
 describe(evidence("PULSE_SHARE", BY_HAND, "all background, all peak, and 30 A of 100 A"), () => {
   test("shares at the ends: all background 0, all peak 1", () => {
-    expect(pulseShare(si(30, CURRENT), si(100, CURRENT), 30)).toBe(0);
-    expect(pulseShare(si(100, CURRENT), si(100, CURRENT), 30)).toBe(1);
-    expect(pulseShare(si(30, CURRENT), si(100, CURRENT), 0)).toBeCloseTo(0.3, 15);
+    const shareOf = (mean: number, peak: number, back: number): number =>
+      pulseShare(si(mean, CURRENT), si(peak, CURRENT), si(back, CURRENT));
+    expect(shareOf(30, 100, 30)).toBe(0);
+    expect(shareOf(100, 100, 30)).toBe(1);
+    expect(shareOf(30, 100, 0)).toBeCloseTo(0.3, 15);
   });
 });
 
 describe(evidence("PULSE_RATE", BY_HAND, "1 mm/s over spots of 2 mm that overlap by half, 1 Hz"), () => {
   test("1 mm/s over spots of 2 mm that overlap by half", () => {
-    expectNear(pulseRate(si(0.001, SPEED), si(0.002, LENGTH), 0.5), 1);
+    expectNear(pulseRate(si(0.001, SPEED), si(0.002, LENGTH), si(0.5, SHARE)), 1);
   });
 });
 

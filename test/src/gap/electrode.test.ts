@@ -8,20 +8,22 @@ import {
   standoff,
   standoffSpread,
 } from "../../../src/gap/electrode";
-import { decades, RUNS } from "../../arbitrary-cells";
+import { CURRENT, LENGTH, si } from "../../../src/quantity";
+import { RUNS } from "../../arbitrary-cells";
+import { decadesOf, evenly, plus, times } from "../../arbitrary-quantities";
 import { expectNear, number, table } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
-import { CURRENT, LENGTH, si } from "../../../src/quantity";
 
-const small = decades(1e-5, 5e-3);
+const small = decadesOf(LENGTH, 1e-5, 5e-3);
+const amps = evenly(CURRENT, 5, 500);
 
 describe(`laws (${RUNS})`, () => {
   test("the gap grows by half of what the wall grows, and by all of the allowance", () => {
     fc.assert(
       fc.property(small, small, small, (wall, allowance, more) => {
-        const gap = standoff(si(wall, LENGTH), si(allowance, LENGTH));
-        expectNear(standoff(si(wall + 2 * more, LENGTH), si(allowance, LENGTH)), gap + more);
-        expectNear(standoff(si(wall, LENGTH), si(allowance + more, LENGTH)), gap + more);
+        const gap = standoff(wall, allowance);
+        expectNear(standoff(plus(wall, times(2, more)), allowance), gap + more);
+        expectNear(standoff(wall, plus(allowance, more)), gap + more);
       }),
     );
   });
@@ -29,59 +31,47 @@ describe(`laws (${RUNS})`, () => {
   test("the spread lies evenly round the gap, od tolerance and runout apart", () => {
     fc.assert(
       fc.property(small, small, small, (clearance, odTolerance, runout) => {
-        const gap = clearance + (odTolerance + runout) / 2;
-        const [least, greatest] = standoffSpread(
-          si(gap, LENGTH),
-          si(odTolerance, LENGTH),
-          si(runout, LENGTH),
-        );
-        expectNear((least + greatest) / 2, gap);
-        // The least gap is a difference, so this holds to the digits of the gap.
-        expect(Math.abs(greatest - least - (odTolerance + runout))).toBeLessThanOrEqual(1e-14 * gap);
+        const gap = plus(clearance, times(0.5, plus(odTolerance, runout)));
+        const [narrowest, widest] = standoffSpread(gap, odTolerance, runout);
+        expectNear((narrowest + widest) / 2, gap);
+        // The narrowest gap is a difference, so this holds to the digits of the gap.
+        expect(Math.abs(widest - narrowest - (odTolerance + runout))).toBeLessThanOrEqual(1e-14 * gap);
       }),
     );
   });
 
   test("length, half the tube and the gap make up the reach", () => {
     fc.assert(
-      fc.property(decades(0.01, 1), small, decades(0.001, 1), (od, gap, length) => {
-        const reach = od / 2 + gap + length;
-        expect(
-          Math.abs(electrodeLength(si(reach, LENGTH), si(od, LENGTH), si(gap, LENGTH)) - length),
-        ).toBeLessThanOrEqual(1e-14 * reach);
+      fc.property(decadesOf(LENGTH, 0.01, 1), small, decadesOf(LENGTH, 0.001, 1), (od, gap, length) => {
+        const reach = plus(times(0.5, od), plus(gap, length));
+        expect(Math.abs(electrodeLength(reach, od, gap) - length)).toBeLessThanOrEqual(1e-14 * reach);
       }),
     );
   });
 
   test("more amps never need a thinner electrode, in either system", () => {
-    const amps = fc.double({ min: 5, max: 500, noNaN: true });
     fc.assert(
       fc.property(amps, amps, fc.constantFrom("US", "SI"), (a, b, units) => {
         const [less, more] = a < b ? [a, b] : [b, a];
-        expect(electrodeDiameter(si(more, CURRENT), units)).toBeGreaterThanOrEqual(
-          electrodeDiameter(si(less, CURRENT), units),
-        );
+        expect(electrodeDiameter(more, units)).toBeGreaterThanOrEqual(electrodeDiameter(less, units));
       }),
     );
   });
 
   test("the inch size and the metric size of a current are one electrode, within 2 %", () => {
     fc.assert(
-      fc.property(fc.double({ min: 5, max: 500, noNaN: true }), (amps) => {
-        expect(
-          Math.abs(
-            electrodeDiameter(si(amps, CURRENT), "US") / electrodeDiameter(si(amps, CURRENT), "SI") - 1,
-          ),
-        ).toBeLessThan(0.02);
+      fc.property(amps, (current) => {
+        const ratio = electrodeDiameter(current, "US") / electrodeDiameter(current, "SI");
+        expect(Math.abs(ratio - 1)).toBeLessThan(0.02);
       }),
     );
   });
 
-  test("a longer arc has more volts, 0.8 V a millimetre", () => {
-    const gap = fc.double({ min: 0.0005, max: 0.002, noNaN: true });
+  test("a longer arc has more volts, 0.8 V a millimeter", () => {
     fc.assert(
-      fc.property(gap, (g) => {
-        expect(Math.abs(arcVolts(si(g + 0.001, LENGTH)) - arcVolts(si(g, LENGTH)) - 0.8)).toBeLessThan(1e-12);
+      fc.property(evenly(LENGTH, 0.0005, 0.002), (gap) => {
+        const more = arcVolts(plus(gap, si(0.001, LENGTH))) - arcVolts(gap);
+        expect(Math.abs(more - 0.8)).toBeLessThan(1e-12);
       }),
     );
   });
@@ -120,6 +110,8 @@ describe(evidence("ELECTRODE_LENGTH", BY_HAND, "reach less half the tube and the
 });
 
 test("an electrode of no length is refused, one just longer is not", () => {
-  expect(() => electrodeLength(si(1, LENGTH), si(1, LENGTH), si(0.5, LENGTH))).toThrow("reach refused");
-  expect(electrodeLength(si(1 + 2 ** -40, LENGTH), si(1, LENGTH), si(0.5, LENGTH))).toBe(2 ** -40);
+  const lengthOf = (reach: number): number =>
+    electrodeLength(si(reach, LENGTH), si(1, LENGTH), si(0.5, LENGTH));
+  expect(() => lengthOf(1)).toThrow("reach refused");
+  expect(lengthOf(1 + 2 ** -40)).toBe(2 ** -40);
 });

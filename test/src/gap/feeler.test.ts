@@ -3,10 +3,10 @@
 import fc from "fast-check";
 
 import { COMMON_LEAVES, COMMON_TOLERANCE, feelerStack } from "../../../src/gap/feeler";
+import { LENGTH, si } from "../../../src/quantity";
 import { RUNS } from "../../arbitrary-cells";
 import { bead, refusal, table } from "../../bead";
 import { BY_HAND, INDEPENDENT, MEMORY, evidence } from "../../evidence";
-import { LENGTH, si } from "../../../src/quantity";
 
 const HUNDREDTH = 1e-5; // m
 
@@ -50,8 +50,8 @@ describe(evidence("FEELER_STACK", INDEPENDENT, "search of every subset of small 
           const search = (): number[] =>
             feelerStack(
               si(gap * HUNDREDTH, LENGTH),
-              leaves.map((leaf) => leaf * HUNDREDTH),
-              tolerance * HUNDREDTH,
+              leaves.map((leaf) => si(leaf * HUNDREDTH, LENGTH)),
+              si(tolerance * HUNDREDTH, LENGTH),
             ).map((leaf) => Math.round(leaf / HUNDREDTH));
           if (best === undefined) {
             refused += 1;
@@ -69,10 +69,10 @@ describe(evidence("FEELER_STACK", INDEPENDENT, "search of every subset of small 
 });
 
 test(`a stack uses no leaf twice and is thickest first, whatever the set (${RUNS})`, () => {
-  const gap = fc.integer({ min: 5, max: 300 }).map((hundredths) => hundredths * HUNDREDTH);
+  const gap = fc.integer({ min: 5, max: 300 }).map((hundredths) => si(hundredths * HUNDREDTH, LENGTH));
   fc.assert(
     fc.property(gap, fc.constantFrom(COMMON_LEAVES.US, COMMON_LEAVES.SI), (wanted, leaves) => {
-      const stack = feelerStack(si(wanted, LENGTH), leaves, si(0.000_05, LENGTH));
+      const stack = feelerStack(wanted, leaves, si(0.000_05, LENGTH));
       expect(stack).toEqual([...stack].sort((a, b) => b - a));
       for (const leaf of stack) {
         expect(stack.filter((one) => one === leaf).length).toBeLessThanOrEqual(

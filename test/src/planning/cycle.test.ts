@@ -2,17 +2,19 @@ import fc from "fast-check";
 
 import type { Cycle } from "../../../src/planning/cycle";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, cyclePhases, cycleTime } from "../../../src/planning/cycle";
-import { decades, RUNS } from "../../arbitrary-cells";
+import { ANGLE, LENGTH, SPEED, TIME } from "../../../src/quantity";
+import { RUNS } from "../../arbitrary-cells";
+import { decadesOf, evenly } from "../../arbitrary-quantities";
 import { expectNear, number, table } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
 
-const seconds = fc.double({ min: 0, max: 600, noNaN: true });
+const seconds = evenly(TIME, 0, 600);
 const anyCycle: fc.Arbitrary<Cycle> = fc.record({
-  od: decades(1e-3, 1),
-  speed: decades(1e-4, 0.1),
+  od: decadesOf(LENGTH, 1e-3, 1),
+  speed: decadesOf(SPEED, 1e-4, 0.1),
   prepurge: seconds,
   dwell: seconds,
-  overlap: fc.double({ min: 0, max: 720, noNaN: true }),
+  overlap: evenly(ANGLE, 0, 720),
   downslope: seconds,
   postpurge: seconds,
   handling: seconds,

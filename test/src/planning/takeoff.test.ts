@@ -8,8 +8,8 @@ import type { Line, Terms } from "../../../src/planning/takeoff";
 import { Takeoff } from "../../../src/planning/takeoff";
 import { expectNear } from "../../bead";
 
-jest.mock("../../src/heat-flow/bessel", () => {
-  const actual: typeof bessel = jest.requireActual("../../src/heat-flow/bessel");
+jest.mock("../../../src/numerics/bessel", () => {
+  const actual: typeof bessel = jest.requireActual("../../../src/numerics/bessel");
   return { ...actual, scaledBesselK: jest.fn(actual.scaledBesselK) };
 });
 

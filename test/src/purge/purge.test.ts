@@ -11,19 +11,23 @@ import {
   purgeTime,
   purgeVolume,
 } from "../../../src/purge/purge";
-import { decades, RUNS } from "../../arbitrary-cells";
+import type { Flow, Length } from "../../../src/quantity";
+import { ANY_FLOW, COUNT, FLOW, LENGTH, OXYGEN, si, TIME } from "../../../src/quantity";
+import { RUNS } from "../../arbitrary-cells";
+import { decadesOf, evenly, plus, times, wholes } from "../../arbitrary-quantities";
 import { expectNear, number } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
-import { ANY_FLOW, COUNT, FLOW, LENGTH, OXYGEN, si, TIME } from "../../../src/quantity";
 
-const cells = fc.oneof(fc.constant(1), fc.integer({ min: 1, max: 20 }), fc.integer({ min: 1, max: 1000 }));
+const cells = fc.oneof(fc.constant(si(1, COUNT)), wholes(COUNT, 1, 20), wholes(COUNT, 1, 1000));
 /** A target and a supply some way under it. */
 const target = fc
-  .tuple(decades(0.01, 200_000), fc.double({ min: 0, max: 0.9, noNaN: true }))
-  .map(([ppm, share]) => ({ ppm, supply: ppm * share }));
-const bore = decades(1e-3, 1);
-const length = decades(1e-2, 100);
-const flow = decades(1e-6, 1e-2);
+  .tuple(decadesOf(OXYGEN, 0.01, 200_000), fc.double({ min: 0, max: 0.9, noNaN: true }))
+  .map(([ppm, part]) => ({ ppm, supply: times(part, ppm) }));
+const bore = decadesOf(LENGTH, 1e-3, 1);
+const length = decadesOf(LENGTH, 1e-2, 100);
+const flow = decadesOf(FLOW, 1e-6, 1e-2);
+const PURE = si(0, OXYGEN);
+const ONE_CELL = si(1, COUNT);
 
 test("air is 209 500 ppm oxygen (20.95 % of dry air)", () => {
   expect(AIR_PPM).toBe(209_500);
@@ -42,7 +46,7 @@ describe(`laws (${RUNS})`, () => {
   test("the oxygen after the changes that a target needs is the target", () => {
     fc.assert(
       fc.property(target, cells, ({ ppm, supply }, n) => {
-        const back = oxygenAfter(purgeChanges(si(ppm, OXYGEN), si(supply, OXYGEN), n), supply, n);
+        const back = oxygenAfter(purgeChanges(ppm, supply, n), supply, n);
         // Up to a thousand cells: the last bit of n moves the oxygen by n·cells of its own last bits.
         expectNear(back, ppm, n <= 20 ? 1e-12 : 1e-10);
       }),
@@ -51,11 +55,11 @@ describe(`laws (${RUNS})`, () => {
 
   test("the changes that the oxygen after some changes needs are those changes", () => {
     fc.assert(
-      fc.property(fc.double({ min: 1, max: 8, noNaN: true }), cells, (changes, n) => {
-        const ppm = oxygenAfter(changes, 0, n);
+      fc.property(evenly(COUNT, 1, 8), cells, (changes, n) => {
+        const ppm = oxygenAfter(changes, PURE, n);
         // Beyond that many cells nothing is left to tell one target from another.
         fc.pre(ppm > 1e-250);
-        expectNear(purgeChanges(si(ppm, OXYGEN), si(0, OXYGEN), n), changes, 1e-11);
+        expectNear(purgeChanges(ppm, PURE, n), changes, 1e-11);
       }),
     );
   });
@@ -63,22 +67,18 @@ describe(`laws (${RUNS})`, () => {
   test("for one cell the changes are the logarithm of the fall", () => {
     fc.assert(
       fc.property(target, ({ ppm, supply }) => {
-        expectNear(
-          purgeChanges(si(ppm, OXYGEN), si(supply, OXYGEN), 1),
-          Math.log((AIR_PPM - supply) / (ppm - supply)),
-          1e-11,
-        );
+        const fall = (AIR_PPM - supply) / (ppm - supply);
+        expectNear(purgeChanges(ppm, supply, ONE_CELL), Math.log(fall), 1e-11);
       }),
     );
   });
 
   test("cells in series never need more changes, below one part in ten of air", () => {
     fc.assert(
-      fc.property(decades(0.01, 20_000), fc.integer({ min: 1, max: 999 }), (ppm, n) => {
-        expect(purgeChanges(si(ppm, OXYGEN), si(0, OXYGEN), n + 1)).toBeLessThan(
-          purgeChanges(si(ppm, OXYGEN), si(0, OXYGEN), n),
-        );
-        expect(purgeChanges(si(ppm, OXYGEN), si(0, OXYGEN), n)).toBeGreaterThan(1);
+      fc.property(decadesOf(OXYGEN, 0.01, 20_000), wholes(COUNT, 1, 999), (ppm, n) => {
+        const changes = purgeChanges(ppm, PURE, n);
+        expect(purgeChanges(ppm, PURE, plus(n, ONE_CELL))).toBeLessThan(changes);
+        expect(changes).toBeGreaterThan(1);
       }),
     );
   });
@@ -86,9 +86,10 @@ describe(`laws (${RUNS})`, () => {
   test("a lower target or more oxygen in the supply needs more", () => {
     fc.assert(
       fc.property(target, cells, ({ ppm, supply }, n) => {
-        const changes = purgeChanges(si(ppm, OXYGEN), si(supply, OXYGEN), n);
-        expect(purgeChanges(si((ppm + supply) / 2, OXYGEN), si(supply, OXYGEN), n)).toBeGreaterThan(changes);
-        expect(purgeChanges(si(ppm, OXYGEN), si((ppm + supply) / 2, OXYGEN), n)).toBeGreaterThan(changes);
+        const changes = purgeChanges(ppm, supply, n);
+        const between = times(0.5, plus(ppm, supply));
+        expect(purgeChanges(between, supply, n)).toBeGreaterThan(changes);
+        expect(purgeChanges(ppm, between, n)).toBeGreaterThan(changes);
       }),
     );
   });
@@ -96,83 +97,32 @@ describe(`laws (${RUNS})`, () => {
   test("time × flow is changes × volume, and the flow for that time is the flow", () => {
     fc.assert(
       fc.property(bore, length, flow, target, cells, (d, l, q, { ppm, supply }, n) => {
-        const seconds = purgeTime(
-          si(d, LENGTH),
-          si(l, LENGTH),
-          si(q, FLOW),
-          si(ppm, OXYGEN),
-          si(supply, OXYGEN),
-          si(n, COUNT),
-        );
-        expectNear(
-          seconds * q,
-          purgeChanges(si(ppm, OXYGEN), si(supply, OXYGEN), n) * (Math.PI / 4) * d * d * l,
-        );
-        expectNear(
-          purgeFlow(si(d, LENGTH), si(l, LENGTH), seconds, si(ppm, OXYGEN), si(supply, OXYGEN), si(n, COUNT)),
-          q,
-        );
-        expectNear(
-          purgeOxygen(si(d, LENGTH), si(l, LENGTH), si(q, FLOW), seconds, si(supply, OXYGEN), si(n, COUNT)),
-          ppm,
-          1e-10,
-        );
+        const seconds = purgeTime(d, l, q, ppm, supply, n);
+        expectNear(seconds * q, purgeChanges(ppm, supply, n) * (Math.PI / 4) * d * d * l);
+        expectNear(purgeFlow(d, l, seconds, ppm, supply, n), q);
+        expectNear(purgeOxygen(d, l, q, seconds, supply, n), ppm, 1e-10);
       }),
     );
   });
 
-  test("twice the flow, half the time; twice the length, twice the time", () => {
+  test("twice the flow, half the time; twice the length, twice the time; twice the bore, four times", () => {
     fc.assert(
       fc.property(bore, length, flow, (d, l, q) => {
-        const seconds = purgeTime(
-          si(d, LENGTH),
-          si(l, LENGTH),
-          si(q, FLOW),
-          si(50, OXYGEN),
-          si(0, OXYGEN),
-          si(1, COUNT),
-        );
-        expectNear(
-          purgeTime(
-            si(d, LENGTH),
-            si(l, LENGTH),
-            si(2 * q, FLOW),
-            si(50, OXYGEN),
-            si(0, OXYGEN),
-            si(1, COUNT),
-          ),
-          seconds / 2,
-        );
-        expectNear(
-          purgeTime(
-            si(d, LENGTH),
-            si(2 * l, LENGTH),
-            si(q, FLOW),
-            si(50, OXYGEN),
-            si(0, OXYGEN),
-            si(1, COUNT),
-          ),
-          2 * seconds,
-        );
-        expectNear(
-          purgeTime(
-            si(2 * d, LENGTH),
-            si(l, LENGTH),
-            si(q, FLOW),
-            si(50, OXYGEN),
-            si(0, OXYGEN),
-            si(1, COUNT),
-          ),
-          4 * seconds,
-        );
+        const time = (wide: Length, long: Length, gas: Flow): number =>
+          purgeTime(wide, long, gas, si(50, OXYGEN), PURE, ONE_CELL);
+        const seconds = time(d, l, q);
+        expectNear(time(d, l, times(2, q)), seconds / 2);
+        expectNear(time(d, times(2, l), q), 2 * seconds);
+        expectNear(time(times(2, d), l, q), 4 * seconds);
       }),
     );
   });
 
   test("a leak leaves what makes oxygen in equal oxygen out", () => {
+    const anyFlow = decadesOf(ANY_FLOW, 1e-6, 1e-2);
     fc.assert(
-      fc.property(flow, flow, (q, leak) => {
-        expectNear(leakOxygen(si(q, ANY_FLOW), si(leak, ANY_FLOW)) * (q + leak), AIR_PPM * leak);
+      fc.property(anyFlow, anyFlow, (q, leak) => {
+        expectNear(leakOxygen(q, leak) * (q + leak), AIR_PPM * leak);
       }),
     );
   });
@@ -180,27 +130,27 @@ describe(`laws (${RUNS})`, () => {
 
 test("no leak leaves nothing, and no time leaves air", () => {
   expect(leakOxygen(si(1, ANY_FLOW), si(0, ANY_FLOW))).toBe(0);
-  expect(
-    purgeOxygen(si(0.05, LENGTH), si(1, LENGTH), si(1e-4, FLOW), si(0, TIME), si(0, OXYGEN), si(1, COUNT)),
-  ).toBe(AIR_PPM);
-  expect(
-    purgeOxygen(si(0.05, LENGTH), si(1, LENGTH), si(1e-4, FLOW), si(0, TIME), si(0, OXYGEN), si(7, COUNT)),
-  ).toBe(AIR_PPM);
+  const atOnce = (n: number): number =>
+    purgeOxygen(si(0.05, LENGTH), si(1, LENGTH), si(1e-4, FLOW), si(0, TIME), PURE, si(n, COUNT));
+  expect(atOnce(1)).toBe(AIR_PPM);
+  expect(atOnce(7)).toBe(AIR_PPM);
 });
 
 test("a purge without end leaves the oxygen of the supply", () => {
-  expect(oxygenAfter(1e6, 5, 1)).toBe(5);
-  expect(oxygenAfter(1e6, 5, 1000)).toBe(5);
+  const endless = si(1e6, COUNT);
+  expect(oxygenAfter(endless, si(5, OXYGEN), ONE_CELL)).toBe(5);
+  expect(oxygenAfter(endless, si(5, OXYGEN), si(1000, COUNT))).toBe(5);
 });
 
 test("just under air needs next to nothing", () => {
-  expect(purgeChanges(si(AIR_PPM * (1 - 1e-9), OXYGEN), si(0, OXYGEN), 1)).toBeCloseTo(1e-9, 15);
+  expect(purgeChanges(times(1 - 1e-9, AIR_PPM), PURE, ONE_CELL)).toBeCloseTo(1e-9, 15);
 });
 
 describe(evidence("PURGE_CHANGES", BY_HAND, "ln(209 495/1e-6), a millionth of a ppm over the supply"), () => {
   test("just over the supply is still reached", () => {
     // ln(209 495/1e-6), by hand 12.25246 + 13.81551 = 26.06797.
-    expect(purgeChanges(si(5.000001, OXYGEN), si(5, OXYGEN), 1)).toBeCloseTo(26.06797, 4);
+    const [ppm, supply] = [si(5.000001, OXYGEN), si(5, OXYGEN)];
+    expect(purgeChanges(ppm, supply, ONE_CELL)).toBeCloseTo(26.06797, 4);
   });
 });
 

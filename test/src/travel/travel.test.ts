@@ -9,38 +9,38 @@ import {
   travelSpeed,
   travelTime,
 } from "../../../src/travel/travel";
-import { decades, RUNS } from "../../arbitrary-cells";
+import { ANGLE, LENGTH, ROTATION, si, SPEED } from "../../../src/quantity";
+import { RUNS } from "../../arbitrary-cells";
+import { decadesOf, evenly, times } from "../../arbitrary-quantities";
 import { expectNear, number } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
-import { LENGTH, si, SPEED } from "../../../src/quantity";
 
-const od = decades(3e-3, 1);
-const speed = decades(1e-4, 0.1);
-const overlap = fc.double({ min: 0, max: 720, noNaN: true });
+const od = decadesOf(LENGTH, 3e-3, 1);
+const speed = decadesOf(SPEED, 1e-4, 0.1);
 
 describe(`laws (${RUNS})`, () => {
   test("the speed at the rotation of a speed is that speed, and the other way round", () => {
     fc.assert(
-      fc.property(od, speed, (d, v) => {
-        expectNear(travelSpeed(si(d, LENGTH), rotation(si(d, LENGTH), v)), v);
-        expectNear(rotation(si(d, LENGTH), travelSpeed(si(d, LENGTH), v)), v);
+      fc.property(od, speed, decadesOf(ROTATION, 1e-4, 10), (d, v, turns) => {
+        expectNear(travelSpeed(d, rotation(d, v)), v);
+        expectNear(rotation(d, travelSpeed(d, turns)), turns);
       }),
     );
   });
 
   test("time × speed is the way round and the overlap's share of it", () => {
     fc.assert(
-      fc.property(od, speed, overlap, (d, v, degrees) => {
-        expectNear(travelTime(si(d, LENGTH), si(v, SPEED), degrees) * v, Math.PI * d * (1 + degrees / 360));
+      fc.property(od, speed, evenly(ANGLE, 0, 720), (d, v, degrees) => {
+        expectNear(travelTime(d, v, degrees) * v, Math.PI * d * (1 + degrees / 360));
       }),
     );
   });
 
   test("v·b/(4α) of the suggested speed is 0.4 for every metal", () => {
     fc.assert(
-      fc.property(decades(1e-4, 0.02), fc.constantFrom(...DESIGNATIONS), (width, designation) => {
+      fc.property(decadesOf(LENGTH, 1e-4, 0.02), fc.constantFrom(...DESIGNATIONS), (width, designation) => {
         const metal = MATERIALS[designation];
-        const v = suggestedSpeed(si(width, LENGTH), metal);
+        const v = suggestedSpeed(width, metal);
         expectNear((v * width) / (4 * metal.hotDiffusivity.value), 0.4);
       }),
     );
@@ -50,7 +50,7 @@ describe(`laws (${RUNS})`, () => {
     const wall = fc.double({ min: 0.01, max: 0.49, noNaN: true });
     fc.assert(
       fc.property(od, wall, fc.double({ min: 0.01, max: 1, noNaN: true }), (d, part, width) => {
-        const degrees = suggestedOverlap(si(d, LENGTH), si(part * d, LENGTH), width * d);
+        const degrees = suggestedOverlap(d, times(part, d), times(width, d));
         const needed = (360 * width) / Math.PI;
         expect(degrees % 5).toBe(0);
         expect(degrees).toBeGreaterThanOrEqual(needed * (1 - 1e-8));
@@ -67,18 +67,16 @@ describe(
     "bead widths of whole steps of 5° round 1 in, and a thousandth of a degree more",
   ),
   () => {
+    /** For a bead as wide as so many degrees of a tube of 1 in. */
+    const overlapFor = (degrees: number): number =>
+      suggestedOverlap(si(0.0254, LENGTH), si(0.001, LENGTH), si((Math.PI * 0.0254 * degrees) / 360, LENGTH));
+
     test("a bead of exactly some steps is not pushed a step further", () => {
-      for (let steps = 1; steps <= 20; steps += 1) {
-        expect(
-          suggestedOverlap(si(0.0254, LENGTH), si(0.001, LENGTH), (Math.PI * 0.0254 * 5 * steps) / 360),
-        ).toBe(5 * steps);
-      }
+      for (let steps = 1; steps <= 20; steps += 1) expect(overlapFor(5 * steps)).toBe(5 * steps);
     });
 
     test("a thousandth of a degree over a step needs the next", () => {
-      expect(suggestedOverlap(si(0.0254, LENGTH), si(0.001, LENGTH), (Math.PI * 0.0254 * 20.001) / 360)).toBe(
-        25,
-      );
+      expect(overlapFor(20.001)).toBe(25);
     });
   },
 );
@@ -87,7 +85,7 @@ describe(
   evidence("TRAVEL_SUGGEST OVERLAP_SUGGEST", COMMON_PRACTICE, "a bead 1 mm and twice the wall wide"),
   () => {
     test("4.302 mm for 1.651 mm unless given", () => {
-      expectNear(commonBeadWidth(0.001651), 0.004302);
+      expectNear(commonBeadWidth(si(0.001651, LENGTH)), 0.004302);
       const [wall, width] = [1.651, 4.302];
       expectNear(
         number("TRAVEL_SUGGEST", wall, null, null, "SI"),
