@@ -30,7 +30,8 @@ export const WALL = number("Wall thickness", LENGTH);
 export const STANDOFF = number("Arc gap", LENGTH);
 export const ALLOWANCE = orDefault(number("Added to half the wall", LENGTH), COMMON_ALLOWANCE);
 export const SPEED_OF_TRAVEL = number("Surface travel", SPEED);
-export const OVERLAP = orDefault(number("Degrees past the full turn", ANGLE), si(0, ANGLE));
+export const OVERLAP = number("Overlap past the full turn", ANGLE);
+export const OVERLAP_OR_NONE = orDefault(OVERLAP, si(0, ANGLE));
 
 export const VOLTS = number("Arc voltage", VOLTAGE);
 export const VOLTS_OF_WALL = orComputed(VOLTS, "ARC_VOLTS at STANDOFF of the wall");

@@ -302,7 +302,7 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     "#VALUE! wall = 0.3 in: arc voltage is estimated only for a wall of 0.0193701 in to 0.21622 in",
   ],
   [
-    '=BEAD.SCHEDULE(25.4, 1.65, "C12200", , "SI")',
+    '=BEAD.SCHEDULE(25.4, 1.65, "C12200", , , , , , , , , , "SI")',
     "#N/A wall = 1.65 mm: calls for 576.67 A, which no standard electrode is listed for",
   ],
   [
@@ -310,7 +310,7 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     '#N/A od = 0.05554 in: the first sector needs a mean of 3.68834 A, which no pulse between 5.83963 A and 19.4654 A gives; ask for "steady"',
   ],
   [
-    '=BEAD.SCHEDULE(3.45, 1.696, "304L", "steady", "SI")',
+    '=BEAD.SCHEDULE(3.45, 1.696, "304L", "steady", , , , , , , , , "SI")',
     "#N/A od = 3.45 mm: has no suggested schedule with this wall; at 127.141 mm/min after a dwell of 4.28438 s the ring is too small, and melts ahead of the arc, or too large to reckon with",
   ],
 

@@ -19,7 +19,7 @@ import {
 } from "../../src/quantity";
 import { Refusal } from "../../src/refusal";
 import { number, orComputed, orDefault, toldInBoth } from "../argument";
-import { FLOW_OF_PURGE, FLOW_OF_TORCH, OVERLAP } from "../arguments";
+import { FLOW_OF_PURGE, FLOW_OF_TORCH, OVERLAP_OR_NONE } from "../arguments";
 import { family, formula } from "../formula";
 import { columnOrWords, table, wordsColumn } from "../gives";
 import { JOINTS, MOST_ROWS } from "./joints";
@@ -50,7 +50,7 @@ const TAKEOFF_OF_JOINTS = formula({
       number("Purge of the bore before the cycle", TIME),
       "PURGE_TIME of the damSpacing, or 0 without one",
     ),
-    overlap: OVERLAP,
+    overlap: OVERLAP_OR_NONE,
     damSpacing: orComputed(number("Length of bore from dam to dam", LENGTH), "no purge time of its own"),
     ppm: orDefault(number("Oxygen to reach", OXYGEN), COMMON_TARGET_PPM),
     supplyPpm: orDefault(number("Oxygen in the purge gas", OXYGEN), si(0, OXYGEN)),

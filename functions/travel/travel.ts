@@ -5,7 +5,7 @@ import { tube } from "../../src/limits";
 import { ANGLE, LENGTH, ROTATION, SPEED, TIME } from "../../src/quantity";
 import { rotation, suggestedOverlap, suggestedSpeed, travelSpeed, travelTime } from "../../src/travel/travel";
 import { number, orComputed } from "../argument";
-import { BEAD_WIDTH, COMMON_WIDTH, MATERIAL, OD, OVERLAP, SPEED_OF_TRAVEL, WALL } from "../arguments";
+import { BEAD_WIDTH, COMMON_WIDTH, MATERIAL, OD, OVERLAP_OR_NONE, SPEED_OF_TRAVEL, WALL } from "../arguments";
 import { family, formula } from "../formula";
 import { scalar } from "../gives";
 
@@ -52,7 +52,7 @@ const TRAVEL_RPM = formula({
 const TRAVEL_TIME = formula({
   id: "TRAVEL_TIME",
   meaning: "Time of one revolution and the overlap",
-  args: { od: OD, speed: SPEED_OF_TRAVEL, overlap: OVERLAP },
+  args: { od: OD, speed: SPEED_OF_TRAVEL, overlap: OVERLAP_OR_NONE },
   gives: scalar(TIME),
   tex: [String.raw`t = \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ}`],
   where: {
