@@ -6,7 +6,7 @@ import { LENGTH, si, VOLTAGE } from "../../src/quantity";
 import { number, numbers, orBySystem, orDefault } from "../argument";
 import { ALLOWANCE, STANDOFF as STANDOFF_ARGUMENT, WALL } from "../arguments";
 import { family, formula } from "../formula";
-import { column, printedColumn, row, scalar, table } from "../gives";
+import { column, row, scalar, table, typedColumn } from "../gives";
 
 const STANDOFF = formula({
   id: "STANDOFF",
@@ -70,7 +70,7 @@ const FEELER_STACK = formula({
     ),
     tolerance: orBySystem(number("How far the stack may be off", LENGTH), COMMON_TOLERANCE),
   },
-  gives: table({ leaf: printedColumn("leaf", LENGTH) }, { lead: "A column of leaves" }),
+  gives: table({ leaf: typedColumn("leaf", LENGTH) }, { lead: "A column of leaves" }),
   equation:
     "Fewest leaves with |Σ − gap| ≤ tolerance, then the nearest sum, then the thickest first leaf; no leaf twice",
   tex: [String.raw`\left|\sum t_i - g\right| \le \text{tolerance}`],
@@ -86,8 +86,11 @@ const FEELER_STACK = formula({
   related: ["STANDOFF", "STANDOFF_SPREAD"],
   synonyms: ["feeler gauge", "thickness gauge", "shim"],
   example: { args: [0.0425], gives: "0.035; 0.008" },
-  calc: ({ gap, leaves, tolerance }, units) =>
-    feelerStack(gap, leaves ?? COMMON_LEAVES[units], tolerance).map((leaf) => ({ leaf })),
+  calc: ({ gap, leaves, tolerance }, units) => {
+    const own = leaves?.map(({ base }) => base) ?? COMMON_LEAVES[units];
+    const typed = new Map(leaves?.map((leaf) => [leaf.base, leaf.typed]));
+    return feelerStack(gap, own, tolerance).map((base) => ({ leaf: { base, typed: typed.get(base) } }));
+  },
 });
 
 const ARC_VOLTS = formula({

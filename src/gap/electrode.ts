@@ -1,6 +1,6 @@
 /** The arc gap, how it is set and gauged, and the electrode that carries the current. */
 
-import { above0, atLeast0, between } from "../limits";
+import { above0, atLeast0, between, isAbove, isBelow } from "../limits";
 import type { Current, Length, Units, Voltage } from "../quantity";
 import { CURRENT, LENGTH, si, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -24,7 +24,7 @@ export function standoffSpread(
 ): [least: Length, greatest: Length] {
   above0("standoff", gap, LENGTH);
   const swing = atLeast0("odTolerance", odTolerance, LENGTH) / 2 + atLeast0("runout", runout, LENGTH) / 2;
-  if (swing < gap) return [si(gap - swing, LENGTH), si(gap + swing, LENGTH)];
+  if (isBelow(swing, gap)) return [si(gap - swing, LENGTH), si(gap + swing, LENGTH)];
   throw new Refusal(
     "standoff",
     amount(gap, LENGTH),
@@ -36,7 +36,7 @@ export function standoffSpread(
 export function electrodeLength(reach: Length, od: Length, gap: Length): Length {
   above0("reach", reach, LENGTH);
   const taken = above0("od", od, LENGTH) / 2 + above0("standoff", gap, LENGTH);
-  if (taken < reach) return si(reach - taken, LENGTH);
+  if (isBelow(taken, reach)) return si(reach - taken, LENGTH);
   throw new Refusal(
     "reach",
     amount(reach, LENGTH),
@@ -71,7 +71,7 @@ const SIZES = [
  */
 export function electrodeDiameter(amps: Current, units: Units): Length {
   above0("amps", amps, CURRENT);
-  const fit = SIZES.find(({ least, most }) => amps >= least && amps <= most);
+  const fit = SIZES.find(({ least, most }) => !isBelow(amps, least) && !isAbove(amps, most));
   if (fit !== undefined) return fit.diameter[units];
   throw new Refusal(
     "amps",
@@ -88,6 +88,5 @@ const ARC_VOLTS_GAP = [0.0005, 0.003] as const;
  * practice, for gaps of 0.5 to 3 mm.
  */
 export function arcVolts(gap: Length): Voltage {
-  between("standoff", gap, LENGTH, ...ARC_VOLTS_GAP);
-  return si(8.5 + 800 * gap, VOLTAGE);
+  return si(8.5 + 800 * between("standoff", gap, LENGTH, ...ARC_VOLTS_GAP), VOLTAGE);
 }

@@ -3,7 +3,7 @@
  * heats both sides for as long as the arc burns; cold properties, no surface loss, so it errs on the hot side.
  */
 
-import { above0, atLeast0, temperature, tube } from "../limits";
+import { above0, atLeast0, isAbove, temperature, tube } from "../limits";
 import type { Material } from "../metal/material";
 import type { Current, Length, Share, Speed, Temperature, Time, Voltage } from "../quantity";
 import { CURRENT, LENGTH, si, TEMPERATURE, TIME } from "../quantity";
@@ -55,14 +55,10 @@ export function damTemperature(distance: Length, heated: HeatedTube): Temperatur
   return si(heated.ambient + peakRise(source, atLeast0("distance", distance, LENGTH)), TEMPERATURE);
 }
 
-/** What a change of unit may leave between two equal temperatures, K. */
-const ROUNDING = 1e-9;
-
 /** The nearest place that never gets above `limit`, m from the weld. */
 export function damDistance(limit: Temperature, heated: HeatedTube): Length {
   const source = sourceOf(heated);
-  const allowed = limit - heated.ambient;
-  if (!(allowed > ROUNDING)) {
+  if (!isAbove(limit, heated.ambient)) {
     throw new Refusal(
       "limit",
       amount(limit, TEMPERATURE),
@@ -70,7 +66,8 @@ export function damDistance(limit: Temperature, heated: HeatedTube): Length {
     );
   }
   const hottest = peakRise(source, 0);
-  if (allowed > hottest) {
+  const allowed = limit - heated.ambient;
+  if (isAbove(allowed, hottest)) {
     throw new Refusal(
       "limit",
       amount(limit, TEMPERATURE),
@@ -78,6 +75,7 @@ export function damDistance(limit: Temperature, heated: HeatedTube): Length {
       "unanswerable",
     );
   }
+  if (allowed >= hottest) return si(0, LENGTH);
   // All the heat in one instant would warm every place more, so where that is down to the limit the rest is too.
   const far = instantReach(source) / allowed;
   const miss = (x: number): number => Math.log(peakRise(source, x) / allowed);

@@ -48,11 +48,11 @@ const PECLETS = [0.02, 10_000] as const;
  */
 export function ringSectors(plate: Plate, pass: RingPass): Sector[] {
   const { sectors, overlap } = pass;
-  wholeFrom1("sectors", sectors, MOST_SECTORS);
+  const equal = wholeFrom1("sectors", sectors, MOST_SECTORS);
   between("overlap", atLeast0("overlap", overlap, ANGLE), ANGLE, 0, MOST_OVERLAP);
   const power = meltPower(plate, pass.speed, pass.beadWidth);
   const course = courseOf(plate, pass);
-  const ends = Array.from({ length: sectors }, (_, i) => (i + 1) / sectors);
+  const ends = Array.from({ length: equal }, (_, i) => (i + 1) / equal);
   if (overlap > 0) ends.push(1 + overlap / 360);
   const means = ends.map((end, i) => meanPower(course, ends[i - 1] ?? 0, end));
   return ends.map((end, i) => ({

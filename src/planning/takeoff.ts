@@ -107,8 +107,9 @@ export class Takeoff {
   }
 }
 
-function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: number, changes: Count): Counted {
-  wholeFrom1("quantity", quantity, MOST_JOINTS);
+function count(line: Line, terms: Terms, dwell: number, changes: Count): Counted {
+  const { od, wall, material } = line;
+  const quantity = wholeFrom1("quantity", line.quantity, MOST_JOINTS);
   atMost("od", od, LENGTH, LARGEST_OD);
   tube(od, wall);
   between("wall", wall, LENGTH, ...WALLS);

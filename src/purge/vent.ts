@@ -4,7 +4,7 @@
  */
 
 import type { Gas } from "../gas/gas";
-import { above0, shareAbove0 } from "../limits";
+import { above0, isAbove, shareAbove0 } from "../limits";
 import type { BorePressure, Flow, Length, Share } from "../quantity";
 import { BORE_PRESSURE, FLOW, LENGTH, SHARE, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -35,7 +35,7 @@ export function ventDiameter(flow: Flow, pressure: BorePressure, gas: Gas, disch
   above0("flow", flow, FLOW);
   above0("pressure", pressure, BORE_PRESSURE);
   shareAbove0("discharge", discharge);
-  if (pressure <= GREATEST_VENT_PRESSURE) {
+  if (!isAbove(pressure, GREATEST_VENT_PRESSURE)) {
     return si(orificeDiameter(flow, pressure, gas.density.value, discharge), LENGTH);
   }
   throw new Refusal(
@@ -51,7 +51,9 @@ export function ventPressure(flow: Flow, diameter: Length, gas: Gas, discharge: 
   above0("ventDiameter", diameter, LENGTH);
   shareAbove0("discharge", discharge);
   const pressure = orificePressure(flow, diameter, gas.density.value, discharge);
-  if (pressure <= GREATEST_VENT_PRESSURE) return si(pressure, BORE_PRESSURE);
+  if (!isAbove(pressure, GREATEST_VENT_PRESSURE)) {
+    return si(Math.min(pressure, GREATEST_VENT_PRESSURE), BORE_PRESSURE);
+  }
   const least = orificeDiameter(flow, GREATEST_VENT_PRESSURE, gas.density.value, discharge);
   throw new Refusal(
     "ventDiameter",
