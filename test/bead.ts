@@ -55,7 +55,7 @@ export function expectNear(value: number, expected: number, relative = 1e-12): v
   expect(Math.abs(value - expected)).toBeLessThanOrEqual(relative * Math.abs(expected));
 }
 
-/** The cells of the worked example, one a declared parameter, as a host fills them: null for what is left out. */
+/** The cells of the worked example, one a declared parameter, as a host fills them: null for what is omitted. */
 export function exampleCells({ example, parameters }: FormulaHelp): unknown[] {
   const { args } = parseCall(example);
   return parameters.map(({ repeating }, i) =>
