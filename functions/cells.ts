@@ -1,6 +1,6 @@
 /**
  * Reads what a host hands over for an argument: any cell content at all. A number comes out in base SI;
- * everything that is not a plain finite number is refused by name. Left out, null and "" mean "not given".
+ * everything that is not a plain finite number is refused by name. Omitted, null and "" mean "not given".
  */
 
 import type { Of, Quantity, Units } from "../src/quantity";
@@ -187,7 +187,7 @@ function oneOf<Word extends string>(
 }
 
 function whyNoNumber(content: unknown, unit: string): string {
-  if (errorName(content) !== undefined) return MEND_THE_OTHER;
+  if (errorName(content) !== undefined) return FIX_THE_CELL;
   if (typeof content === "string" && Number.isFinite(Number(content))) {
     return `is a number stored as text; turn the cell into a number${unit}`;
   }

@@ -91,7 +91,7 @@ export class Takeoff {
     this.#terms = terms;
   }
 
-  /** Adds a line to the sums, or leaves out one that cannot be read or counted and says why: no line is lost unseen. */
+  /** Adds a line to the sums, or omits one that cannot be read or counted and says why: no line is lost unseen. */
   add(readLine: () => Line): Counted | Refusal {
     const line = orRefusal(() => count(readLine(), this.#terms, this.#dwell, this.#changes));
     if (line instanceof Refusal) {

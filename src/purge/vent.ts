@@ -16,7 +16,7 @@ export const SHARP_EDGE_DISCHARGE = si(0.61, SHARE);
  * Highest bore pressure that the vent equation is offered for, Pa. At 2.5 % of an atmosphere the expansion of the
  * gas changes the flow by about half a per cent ([iso-5167-2]), less than the discharge coefficient is known to.
  */
-export const GREATEST_VENT_PRESSURE = si(2500, BORE_PRESSURE);
+export const MAX_VENT_PRESSURE = si(2500, BORE_PRESSURE);
 
 /** Pressure across a hole, Pa, from Q = Cd·A·√(2Δp/ρ). */
 export function orificePressure(flow: number, diameter: number, density: number, discharge: number): number {
@@ -41,7 +41,7 @@ export function ventDiameter(flow: Flow, pressure: BorePressure, gas: Gas, disch
   throw new Refusal(
     "pressure",
     amount(pressure, BORE_PRESSURE),
-    rule`must be at most ${amount(GREATEST_VENT_PRESSURE, BORE_PRESSURE)}, where the gas still passes for incompressible`,
+    rule`must be at most ${amount(MAX_VENT_PRESSURE, BORE_PRESSURE)}, where the gas can still be treated as incompressible`,
   );
 }
 
@@ -58,6 +58,6 @@ export function ventPressure(flow: Flow, diameter: Length, gas: Gas, discharge: 
   throw new Refusal(
     "ventDiameter",
     amount(diameter, LENGTH),
-    rule`must be at least ${amount(least, LENGTH)} for this flow; under it the pressure is above ${amount(GREATEST_VENT_PRESSURE, BORE_PRESSURE)}, where the gas no longer passes for incompressible`,
+    rule`must be at least ${amount(least, LENGTH)} for this flow; below it the pressure exceeds ${amount(MAX_VENT_PRESSURE, BORE_PRESSURE)}, where the gas can no longer be treated as incompressible`,
   );
 }
