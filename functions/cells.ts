@@ -9,7 +9,7 @@ import { quotedText, shortText } from "../src/quoted-text";
 import { Refusal } from "../src/refusal";
 import { COMMA_HINT, DATE_HINT, hasComma, isDecimal, LARGEST, looksLikeDate, sizeOf } from "../src/sizes";
 
-const MEND_THE_OTHER = "the cell it comes from holds an error; mend that one first";
+const FIX_THE_CELL = "the referenced cell contains an error; fix it first";
 
 /** A number, and the very one that stands in the cell, where a result gives it back. */
 export interface Typed<Kind extends string> {
@@ -161,7 +161,7 @@ function single(argument: string, cell: unknown): unknown {
   const content = rowsOf(cell)[0]?.[0];
   const error = errorName(content);
   if (error === undefined) return content;
-  throw new Refusal(argument, error, [MEND_THE_OTHER]);
+  throw new Refusal(argument, error, [FIX_THE_CELL]);
 }
 
 /** Rows and columns, of however many, by a look at the first. */

@@ -91,7 +91,7 @@ export interface RodRun {
   readonly until: number;
 }
 
-/** Greatest rise at each cell of half the tube, K, and the heat in it at the end, J. */
+/** Maximum rise at each cell of half the tube, K, and the heat in it at the end, J. */
 export function rodPeaks(run: RodRun): { peaks: Float64Array; heat: number } {
   const cells = Math.round(run.length / run.cell);
   const diffusivity = run.conductivity / run.heatCapacity;

@@ -67,7 +67,7 @@ const SIZES = [
  */
 export function electrodeDiameter(amps: Current, units: Units): Length {
   above0("amps", amps, CURRENT);
-  const fit = SIZES.find(({ least, most }) => !isBelow(amps, least) && !isAbove(amps, most));
+  const fit = SIZES.find(({ min, max }) => !isBelow(amps, min) && !isAbove(amps, max));
   if (fit !== undefined) return fit.diameter[units];
   throw new Refusal(
     "amps",

@@ -28,7 +28,7 @@ export function jointGas(torchFlow: Flow, torchSeconds: Time, purgeFlow: Flow, p
 
 /** The atmosphere that a gauge reads from, Pa. */
 const ATMOSPHERE = 101_325;
-export const GREATEST_PRESSURE = si(35e6, CYLINDER_PRESSURE);
+export const MAX_CYLINDER_PRESSURE = si(35e6, CYLINDER_PRESSURE);
 /** −30 to 60 °C: where cylinders stand, with room on both sides. */
 export const TEMPERATURES = [si(243.15, TEMPERATURE), si(333.15, TEMPERATURE)] as const;
 

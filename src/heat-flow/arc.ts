@@ -20,7 +20,7 @@ const MIN_EFFICIENCY = 0.001;
 export function wattsPerAmp(volts: Voltage, efficiency: Share): number {
   return (
     between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS) *
-    between("efficiency", shareAbove0("efficiency", efficiency), SHARE, LEAST_EFFICIENCY, 1)
+    between("efficiency", shareAbove0("efficiency", efficiency), SHARE, MIN_EFFICIENCY, 1)
   );
 }
 

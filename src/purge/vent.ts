@@ -13,8 +13,8 @@ import { amount, Refusal, rule } from "../refusal";
 export const SHARP_EDGE_DISCHARGE = si(0.61, SHARE);
 
 /**
- * Highest bore pressure that the vent equation is offered for, Pa. At 2.5 % of an atmosphere the expansion of the
- * gas changes the flow by about half a per cent ([iso-5167-2]), less than the discharge coefficient is known to.
+ * Maximum bore pressure that the vent equation is offered for, Pa. At 2.5 % of an atmosphere the expansion of the
+ * gas changes the flow by about half a percent ([iso-5167-2]), less than the discharge coefficient is known to.
  */
 export const MAX_VENT_PRESSURE = si(2500, BORE_PRESSURE);
 
@@ -35,7 +35,7 @@ export function ventDiameter(flow: Flow, pressure: BorePressure, gas: Gas, disch
   above0("flow", flow, FLOW);
   above0("pressure", pressure, BORE_PRESSURE);
   shareAbove0("discharge", discharge);
-  if (!isAbove(pressure, GREATEST_VENT_PRESSURE)) {
+  if (!isAbove(pressure, MAX_VENT_PRESSURE)) {
     return si(orificeDiameter(flow, pressure, gas.density.value, discharge), LENGTH);
   }
   throw new Refusal(
@@ -51,10 +51,10 @@ export function ventPressure(flow: Flow, diameter: Length, gas: Gas, discharge: 
   above0("ventDiameter", diameter, LENGTH);
   shareAbove0("discharge", discharge);
   const pressure = orificePressure(flow, diameter, gas.density.value, discharge);
-  if (!isAbove(pressure, GREATEST_VENT_PRESSURE)) {
-    return si(Math.min(pressure, GREATEST_VENT_PRESSURE), BORE_PRESSURE);
+  if (!isAbove(pressure, MAX_VENT_PRESSURE)) {
+    return si(Math.min(pressure, MAX_VENT_PRESSURE), BORE_PRESSURE);
   }
-  const least = orificeDiameter(flow, GREATEST_VENT_PRESSURE, gas.density.value, discharge);
+  const least = orificeDiameter(flow, MAX_VENT_PRESSURE, gas.density.value, discharge);
   throw new Refusal(
     "ventDiameter",
     amount(diameter, LENGTH),

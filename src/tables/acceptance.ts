@@ -23,7 +23,7 @@ export const EXCEPTIONS: readonly SizeException[] = [
 ];
 
 /**
- * Greatest concavity, convexity and outside misalignment, m: [asme-bpe-2012], Table MJ-8.4-1, 10 %, 10 % and 15 % of
+ * Maximum concavity, convexity and outside misalignment, m: [asme-bpe-2012], Table MJ-8.4-1, 10 %, 10 % and 15 % of
  * the nominal wall. A tube measured within its tolerance counts as its nominal size.
  */
 export function weldLimits(od: Length, wall: Length): WeldLimits {

@@ -44,8 +44,8 @@ describe("arc energy of a steady arc", () => {
       ["steel", 9.7, "10.3"],
       ["titanium", 14.3, "7.0"],
     ])("20 V, 200 A, 75 %%, a bead of 30 mm² in %s: the printed speed", (_, meltEnergy, speed) => {
-      const joulesPerMillimetre = number("HEAT_INPUT", 20, 200, 1 * PER_SECOND, 0.75, "SI") * 1000;
-      expectPrinted(joulesPerMillimetre / (meltEnergy * 30), speed);
+      const joulesPerMillimeter = number("HEAT_INPUT", 20, 200, 1 * PER_SECOND, 0.75, "SI") * 1000;
+      expectPrinted(joulesPerMillimeter / (meltEnergy * 30), speed);
     });
   });
 
