@@ -60,7 +60,7 @@ export class Modules {
     seen.add(file);
     for (const [, specifier = ""] of readFileSync(file, "utf8").matchAll(/(?:from|import)\s+"(\.[^"]+)"/g)) {
       const target = resolved(specifier, file);
-      if (target !== undefined && target.endsWith(".ts")) this.reachedBy(target, seen);
+      if (target?.endsWith(".ts") === true) this.reachedBy(target, seen);
     }
     return seen;
   }
