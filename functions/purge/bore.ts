@@ -2,12 +2,7 @@
 
 import { LAMINAR_LIMIT, laminarFlow, reynolds } from "../../src/purge/bore-flow";
 import { blowOutPressure } from "../../src/purge/puddle";
-import {
-  GREATEST_VENT_PRESSURE,
-  SHARP_EDGE_DISCHARGE,
-  ventDiameter,
-  ventPressure,
-} from "../../src/purge/vent";
+import { MAX_VENT_PRESSURE, SHARP_EDGE_DISCHARGE, ventDiameter, ventPressure } from "../../src/purge/vent";
 import { BORE_PRESSURE, COUNT, FLOW, LENGTH, plainNumber, SHARE } from "../../src/quantity";
 import { number, orDefault, toldInBoth } from "../argument";
 import { BORE, FLOW_OF_PURGE, GAS, MATERIAL } from "../arguments";

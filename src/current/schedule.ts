@@ -12,7 +12,7 @@ import { startDwell } from "../heat-flow/start-dwell";
 import type { Choices } from "./choices";
 import { byChoices } from "./choices";
 import { COMMON_SPOT_OVERLAP, heatInput, pulseRate, pulseShare } from "./heat-input";
-import { above0, between, tube } from "../limits";
+import { above0, between, isAbove, isBelow, tube } from "../limits";
 import type { Material } from "../metal/material";
 import type {
   Angle,
@@ -141,7 +141,7 @@ function pulseOf(
   const first = itemAt(means, 0);
   const peak = chosen ?? ampsByWall(wall, material);
   const back = si(background * peak, CURRENT);
-  if (!(first > back && first < peak)) {
+  if (!isAbove(first, back) || !isBelow(first, peak)) {
     throw new Refusal(
       "od",
       amount(od, LENGTH),

@@ -51,8 +51,8 @@ describe("arc energy of a steady arc", () => {
 
   describe(evidence("HEAT_INPUT", MEMORY, "groover-manufacturing", "example 29.2"), () => {
     test("3500 W, 0.7 × 0.5, 20 mm² at 10.3 J/mm³: 5.95 mm/s", () => {
-      const joulesPerMillimetre = number("HEAT_INPUT", 35, 100, 1 * PER_SECOND, 0.7 * 0.5, "SI") * 1000;
-      expectPrinted(joulesPerMillimetre / (10.3 * 20), "5.95");
+      const joulesPerMillimeter = number("HEAT_INPUT", 35, 100, 1 * PER_SECOND, 0.7 * 0.5, "SI") * 1000;
+      expectPrinted(joulesPerMillimeter / (10.3 * 20), "5.95");
     });
   });
 
