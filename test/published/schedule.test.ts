@@ -3,11 +3,12 @@
  * checks of size, no more.
  */
 
-import { number, table } from "../bead";
+import { byName, number, table } from "../bead";
 import { COMMON_PRACTICE, MEMORY, evidence } from "../evidence";
 
 function values(od: number, wall: number): Map<unknown, unknown> {
-  return new Map(table("SCHEDULE", od, wall, "316L", "pulsed", "SI").map(([label, value]) => [label, value]));
+  const cells = byName("SCHEDULE", { od, wall, material: "316L", style: "pulsed", units: "SI" });
+  return new Map(table("SCHEDULE", ...cells).map(([label, value]) => [label, value]));
 }
 
 function first(set: Map<unknown, unknown>, label: string): number {
