@@ -126,6 +126,10 @@ export const CHECKS: readonly Check[] = [
         "no totals: a cell that the list's formula fills is not empty, or the formula was deleted",
       ),
       unless(
+        "SUMPRODUCT(LEN({list_below}))=0",
+        "something is typed below the end of the list: insert rows above the end and move it there",
+      ),
+      unless(
         "{lines_counted}={lines_typed}",
         '=({lines_typed}-{lines_counted})&" of "&{lines_typed}&" lines not counted; the remark beside each says why"',
       ),
