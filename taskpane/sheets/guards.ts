@@ -141,12 +141,7 @@ function outsideRange(guarded: GuardedNumber, value: string, units: Units): stri
   ];
   const inside = `AND(${value}>=${String(above0 ?? least)},${value}<=${String(most)})`;
   const fine = above0 === undefined ? inside : `OR(${value}=0,${inside})`;
-  const said = [
-    quote(`${label}: `),
-    `{${name}}`,
-    quote(` is not ${rangeText(guarded, units)}`),
-    ...hints,
-  ];
+  const said = [quote(`${label}: `), `{${name}}`, quote(` is not ${rangeText(guarded, units)}`), ...hints];
   return `IF(${fine},"",${said.join("&")})`;
 }
 

@@ -286,7 +286,16 @@ export class Layout {
     if (look !== "input") return;
     if (row.range === undefined || quantity === undefined) throw new Error(`${name} has no range`);
     const range = "US" in row.range ? row.range : { US: row.range, SI: row.range };
-    const guarded = { kind: "number", label, name, quantity, unit: row.unit, range, above0: row.above0, mayBeBlank } as const;
+    const guarded = {
+      kind: "number",
+      label,
+      name,
+      quantity,
+      unit: row.unit,
+      range,
+      above0: row.above0,
+      mayBeBlank,
+    } as const;
     this.guarded.push(guarded);
     const [least, most] = range[this.units];
     this.ranges.push({

@@ -17,7 +17,10 @@ function lettersFrom(from: string, to: string): string[] {
 
 /** Single cells as few blocks: what lies below each other in a column is one. */
 export function joined(addresses: readonly string[]): string[] {
-  const places = addresses.map((at) => ({ column: at.replace(/\d+/, ""), row: Number(at.replace(/\D+/, "")) }));
+  const places = addresses.map((at) => ({
+    column: at.replace(/\d+/, ""),
+    row: Number(at.replace(/\D+/, "")),
+  }));
   places.sort((a, b) => (a.column === b.column ? a.row - b.row : a.column < b.column ? -1 : 1));
   const blocks: { column: string; top: number; bottom: number }[] = [];
   for (const { column, row } of places) {

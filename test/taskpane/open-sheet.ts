@@ -2,15 +2,17 @@
 
 import { Model } from "@odoo/o-spreadsheet";
 
-import { formulaById } from "../../functions/catalogue";
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";
 import type { FunctionDefinition } from "../../taskpane/hosts/browser/functions-host";
 import { registerFormulas } from "../../taskpane/hosts/browser/functions-host";
+import { placeOf } from "../../taskpane/hosts/addresses";
 import { BrowserHost } from "../../taskpane/hosts/browser/browser-host";
 import type { Form } from "../../taskpane/sheets/convert";
 import { convert } from "../../taskpane/sheets/convert";
 import type { Template } from "../../taskpane/sheets/sheet";
+import { SIGNS } from "../../taskpane/sheets/sheet";
+import { remembered } from "./remembered";
 
 type Value = string | number | boolean;
 
@@ -27,6 +29,11 @@ export interface OpenSheet {
   typeBeside(name: string, columns: number, rows: number, content: string): void;
   /** Inserts a row above the one that lies some rows below a named cell. */
   insertRow(name: string, rows?: number): void;
+  /** Value of a cell by its address. */
+  at(address: string): Value;
+  typeAt(address: string, content: string): void;
+  /** Whether the summary says that all checks hold. */
+  holds(): boolean;
   convert(): Promise<string>;
   form(): Promise<Form>;
 }
@@ -34,7 +41,7 @@ export interface OpenSheet {
 export async function openSheet(template: Template, units: Units): Promise<OpenSheet> {
   silenceEngine();
   const definitions = functionsJson.functions as FunctionDefinition[];
-  registerFormulas("BEAD", definitions, formulaById);
+  registerFormulas("BEAD", definitions, remembered);
   const model = new Model({ version: "19.3.0", sheets: [{ id: "scratch", name: "Scratch" }] });
   const host = new BrowserHost(model);
   await host.insert(template.plan(units));
@@ -59,16 +66,18 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     const { sheetId, col, row } = place(name);
     return model.getters.getEvaluatedCell({ sheetId, col: col + columns, row: row + rows }).value ?? "";
   };
-  const typeBeside = (name: string, columns: number, rows: number, content: string): void => {
-    const { sheetId, col, row } = place(name);
-    const { isSuccessful, reasons } = model.dispatch("UPDATE_CELL", {
-      sheetId,
-      col: col + columns,
-      row: row + rows,
-      content,
-    });
+  const put = (at: { sheetId: string; col: number; row: number }, content: string): void => {
+    const { isSuccessful, reasons } = model.dispatch("UPDATE_CELL", { ...at, content });
     const why = reasons.join(", ");
     if (!isSuccessful && why !== "NoChanges") throw new Error(`the sheet refused ${content}: ${why}`);
+  };
+  const typeBeside = (name: string, columns: number, rows: number, content: string): void => {
+    const { sheetId, col, row } = place(name);
+    put({ sheetId, col: col + columns, row: row + rows }, content);
+  };
+  const position = (address: string): { sheetId: string; col: number; row: number } => {
+    const { column, row } = placeOf(address);
+    return { sheetId: model.getters.getActiveSheetId(), col: column, row };
   };
   return {
     model,
@@ -91,6 +100,11 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
         position: "before",
       });
     },
+    at: (address) => model.getters.getEvaluatedCell(position(address)).value ?? "",
+    typeAt: (address, content) => {
+      put(position(address), content);
+    },
+    holds: () => String(beside("summary", 0)).startsWith(SIGNS.holds),
     convert: async () => {
       const current = await form();
       const conversion = convert(current);

@@ -24,7 +24,7 @@ export const JOINT: Row[] = [
 ];
 
 export const SHOP: Row[] = [
-  counted("Joints to make", "joints", 600, "", [1, 1_000_000]),
+  counted("Joints to make", "joints", 600, "", [1, 36_000]),
   counted("Operators", "operators", 2, "", [1, 100]),
   counted("Heads per operator", "heads", 2, "", [1, 20]),
   counted("Hours of a shift", "hours", 8, "h", [1, 16], { format: "0.0" }),

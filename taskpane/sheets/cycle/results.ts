@@ -204,7 +204,10 @@ export const CHECKS: readonly Check[] = [
         "COUNT({one_steady},{shift_steady},{shift_random},{shifts},{shifts_random},{days},{labor},{labor_lot},{labor_cost})=9",
         "a result of the plan is missing",
       ),
-      unless("COUNT({outputs_rows})+COUNT({two_way_rows})=53", "a table of joints a shift is missing a number"),
+      unless(
+        "COUNT({outputs_rows})+COUNT({two_way_rows})=53",
+        "a table of joints a shift is missing a number",
+      ),
       unless("COUNT({phases_last})=7", spilledOver("the phases of a cycle")),
     ),
   },

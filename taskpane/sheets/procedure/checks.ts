@@ -43,7 +43,8 @@ export const CHECKS: readonly Check[] = [
       unless('OR({style}="steady",COUNT({peaks})+COUNT({backs})=10)', "a sector has no peak or background"),
       unless("COUNT({speed},{rpm},{overlap},{dwell},{downslope})=5", "a time or a speed is missing"),
       unless(
-        `COUNT({course_needed})+COUNT({course_set})=${String(2 * FINE)}`, spilledOver("the current around the tube"),
+        `COUNT({course_needed})+COUNT({course_set})=${String(2 * FINE)}`,
+        spilledOver("the current around the tube"),
       ),
     ),
   },

@@ -48,7 +48,9 @@ function ofSchedule(
 ): Row {
   const { typedIn, ...rest } = more;
   const labelFormula =
-    typedIn === undefined ? {} : { labelFormula: `=IF(TRIM({${typedIn}}&"")="","${label}","${label}, typed")` };
+    typedIn === undefined
+      ? {}
+      : { labelFormula: `=IF(TRIM({${typedIn}}&"")="","${label}","${label}, typed")` };
   return { label, name, content: `=${scheduled(row)}`, look: "result", quantity, ...labelFormula, ...rest };
 }
 
