@@ -27,6 +27,10 @@ export interface OpenSheet {
   message(name: string): string;
   type(name: string, content: string): void;
   typeBeside(name: string, columns: number, rows: number, content: string): void;
+  /** Deletes a row by its number, from 1. */
+  deleteRow(row: number): void;
+  deleteRows(rows: readonly number[]): void;
+  undo(): void;
   /** Inserts a row above the one that lies some rows below a named cell. */
   insertRow(name: string, rows?: number): void;
   /** Value of a cell by its address. */
@@ -79,6 +83,15 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     const { column, row } = placeOf(address);
     return { sheetId: model.getters.getActiveSheetId(), col: column, row };
   };
+  const deleteRows = (rows: readonly number[]): void => {
+    const sheetId = model.getters.getActiveSheetId();
+    const sheetName = model.getters.getSheetName(sheetId);
+    const elements = rows.map((row) => row - 1);
+    done(
+      model.dispatch("REMOVE_COLUMNS_ROWS", { sheetId, sheetName, dimension: "ROW", elements }),
+      `the deletion of rows ${rows.join(", ")}`,
+    );
+  };
   return {
     model,
     host,
@@ -89,6 +102,13 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
       typeBeside(name, 0, 0, content);
     },
     typeBeside,
+    deleteRow: (row) => {
+      deleteRows([row]);
+    },
+    deleteRows,
+    undo: () => {
+      done(model.dispatch("REQUEST_UNDO"), "undo");
+    },
     insertRow: (name, rows = 0) => {
       const { sheetId, row } = place(name);
       model.dispatch("ADD_COLUMNS_ROWS", {
@@ -114,6 +134,13 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     },
     form,
   };
+}
+
+function done(
+  { isSuccessful, reasons }: { isSuccessful: boolean; reasons: readonly string[] },
+  what: string,
+): void {
+  if (!isSuccessful) throw new Error(`the sheet refused ${what}: ${reasons.join(", ")}`);
 }
 
 /** The engine reports every command on the console. */
