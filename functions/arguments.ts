@@ -23,14 +23,17 @@ import {
 import { BASE_WIDTH, WIDTH_PER_WALL } from "../src/travel/bead";
 import { designationOf } from "../src/metal/names";
 import type { Argument } from "./argument";
-import { named, number, orComputed, orDefault, word } from "./argument";
+import { named, number, ofTrade, orComputed, orDefault, word } from "./argument";
+import { TRADE_ODS, TRADE_WALLS } from "./sense";
 
-export const OD = number("Outside diameter", LENGTH);
-export const WALL = number("Wall thickness", LENGTH);
+export const OD = ofTrade(number("Outside diameter", LENGTH), TRADE_ODS);
+export const WALL = ofTrade(number("Wall thickness", LENGTH), TRADE_WALLS);
+export const NOMINAL_WALL = ofTrade(number("Nominal wall thickness", LENGTH), TRADE_WALLS);
 export const STANDOFF = number("Arc gap", LENGTH);
 export const ALLOWANCE = orDefault(number("Added to half the wall", LENGTH), COMMON_ALLOWANCE);
 export const SPEED_OF_TRAVEL = number("Surface travel", SPEED);
-export const OVERLAP = orDefault(number("Degrees past the full turn", ANGLE), si(0, ANGLE));
+export const OVERLAP = number("Overlap past the full turn", ANGLE);
+export const OVERLAP_OR_NONE = orDefault(OVERLAP, si(0, ANGLE));
 
 export const VOLTS = number("Arc voltage", VOLTAGE);
 export const VOLTS_OF_WALL = orComputed(VOLTS, "ARC_VOLTS at STANDOFF of the wall");

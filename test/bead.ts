@@ -1,7 +1,7 @@
 /** Calls a formula by its id, as a host would. */
 
 import type { FormulaHelp } from "../functions/help-text";
-import { formulaById, FORMULAS } from "../functions/catalogue";
+import { FORMULAS, formulaById } from "../functions/catalogue";
 import type { Formula } from "../functions/formula";
 import type { Quantity } from "../src/quantity";
 import { asRange, exampleCells as cellsOfRecord } from "../tools/docs/example-cells";
@@ -58,9 +58,7 @@ export function expectNear(value: number, expected: number, relative = 1e-12): v
 
 /** The cells of the worked example, one a declared parameter, as a host fills them: null for what is omitted. */
 export function exampleCells({ id }: Pick<FormulaHelp, "id">): unknown[] {
-  const formula = FORMULAS.find((one) => one.id === id);
-  if (formula === undefined) throw new Error(`no formula ${id}`);
-  return cellsOfRecord(formula);
+  return cellsOfRecord(recordOf(id));
 }
 
 /** The same for a call as typed. */

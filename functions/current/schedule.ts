@@ -1,7 +1,9 @@
 /** The schedule: a complete set of starting values for one tube. */
 
-import type { Schedule, Style } from "../../src/current/schedule";
-import { COMMON_BACKGROUND, schedule } from "../../src/current/schedule";
+import type { Style } from "../../src/current/choices";
+import { COMMON_BACKGROUND } from "../../src/current/choices";
+import type { Schedule } from "../../src/current/schedule";
+import { schedule } from "../../src/current/schedule";
 import { ARC_VOLTS_WALLS } from "../../src/heat-flow/arc";
 import { COMMON_SECTORS } from "../../src/heat-flow/sectors";
 import { itemAt } from "../../src/numerics/item";
@@ -27,6 +29,7 @@ import {
   EFFICIENCY,
   MATERIAL,
   OD,
+  OVERLAP,
   SPEED_OF_TRAVEL,
   VOLTS_OF_WALL,
   WALL,
@@ -51,7 +54,7 @@ const SCHEDULE = formula({
     efficiency: EFFICIENCY,
     speed: orComputed(SPEED_OF_TRAVEL, "TRAVEL_SUGGEST"),
     beadWidth: BEAD_WIDTH,
-    overlap: orComputed(number("Degrees past the full turn", ANGLE), "OVERLAP_SUGGEST"),
+    overlap: orComputed(OVERLAP, "OVERLAP_SUGGEST"),
     dwell: orComputed(number("Arc on before rotation", TIME), "START_DWELL"),
     peak: orComputed(number("Peak current of the first sector", CURRENT), "AMPS_WALL"),
     background: orDefault(number("Background current, fraction of the peak", SHARE), COMMON_BACKGROUND),

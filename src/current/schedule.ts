@@ -6,13 +6,13 @@ import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "../planning/
 import { arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
 import { itemAt } from "../numerics/item";
 import { commonArcVolts, wattsPerAmp } from "../heat-flow/arc";
-import type { Plate } from "../heat-flow/plate";
 import { plateOf } from "../heat-flow/plate";
-import type { RingPass, Sector } from "../heat-flow/sectors";
 import { COMMON_SECTORS, ringSectors } from "../heat-flow/sectors";
 import { startDwell } from "../heat-flow/start-dwell";
+import type { Choices } from "./choices";
+import { byChoices } from "./choices";
 import { COMMON_SPOT_OVERLAP, heatInput, pulseRate, pulseShare } from "./heat-input";
-import { above0, between, tube } from "../limits";
+import { above0, between, isAbove, isBelow, tube } from "../limits";
 import type { Material } from "../metal/material";
 import type {
   Angle,
@@ -28,31 +28,9 @@ import type {
   Units,
   Voltage,
 } from "../quantity";
-import { ANGLE, CURRENT, LENGTH, SHARE, si, SPEED, TIME } from "../quantity";
+import { ANGLE, CURRENT, LENGTH, SHARE, si, TIME } from "../quantity";
 import { amount, orRefusal, Refusal, rule } from "../refusal";
 import { rotation, suggestedOverlap, suggestedSpeed, travelTime } from "../travel/travel";
-
-/** Common practice of pulsed tube welding: background over peak. */
-export const COMMON_BACKGROUND = si(0.3, SHARE);
-
-export type Style = "pulsed" | "steady";
-
-/** What a person may set; the rest follows from tube and metal. */
-export interface Choices {
-  readonly style: Style;
-  readonly volts: Voltage | undefined;
-  readonly efficiency: Share;
-  readonly speed: Speed | undefined;
-  readonly beadWidth: Length | undefined;
-  readonly overlap: Angle | undefined;
-  readonly dwell: Time | undefined;
-  /** Peak of the first sector. */
-  readonly peak: Current | undefined;
-  /** Background over peak. */
-  readonly background: Share;
-  /** Added to half the wall for the arc gap. */
-  readonly allowance: Length;
-}
 
 export interface Pulse {
   /** Peak and background of each sector, the overlap last. */
@@ -91,6 +69,7 @@ export interface Schedule {
   readonly arcTime: Time;
 }
 
+/** The schedule of a tube. What cannot be answered is refused by the tube, or by the choice that stands in the way. */
 export function schedule(
   od: Length,
   wall: Length,
@@ -99,16 +78,22 @@ export function schedule(
   units: Units,
 ): Schedule {
   tube(od, wall);
+  // Also of a steady arc, which has no pulse: what is typed must be possible, whether it counts or not.
+  if (choices.peak !== undefined) above0("peak", choices.peak, CURRENT);
+  between("background", choices.background, SHARE, 0, 1);
+  return byChoices(od, choices, (those) => scheduleOf(od, wall, material, those, units));
+}
+
+function scheduleOf(od: Length, wall: Length, material: Material, choices: Choices, units: Units): Schedule {
   const gap = standoff(wall, choices.allowance);
   const volts = choices.volts ?? voltsAt(gap, wall, choices.allowance);
+  const watts = wattsPerAmp(volts, choices.efficiency);
   const beadWidth = choices.beadWidth ?? commonBeadWidth(wall);
   const speed = choices.speed ?? suggestedSpeed(beadWidth, material);
   const overlap = choices.overlap ?? suggestedOverlap(od, wall, beadWidth);
   const plate = plateOf(wall, material);
   const dwell = choices.dwell ?? startDwell(plate, speed, beadWidth);
-  const pass = { od, speed, beadWidth, dwell, sectors: COMMON_SECTORS, overlap };
-  const sectors = sectorsOf(plate, pass, choices);
-  const watts = wattsPerAmp(volts, choices.efficiency);
+  const sectors = ringSectors(plate, { od, speed, beadWidth, dwell, sectors: COMMON_SECTORS, overlap });
   const means = sectors.map(({ power }) => si(power / watts, CURRENT));
   const hottest = si(Math.max(...means), CURRENT);
   const pulse =
@@ -123,7 +108,7 @@ export function schedule(
     beadWidth,
     speed,
     rotor: rotation(od, speed),
-    prepurge: si(COMMON_PREPURGE, TIME),
+    prepurge: COMMON_PREPURGE,
     dwell,
     means,
     rises: sectors.map(({ rise }) => rise),
@@ -132,7 +117,7 @@ export function schedule(
     rotationTime,
     overlap,
     downslope,
-    postpurge: si(COMMON_POSTPURGE, TIME),
+    postpurge: COMMON_POSTPURGE,
     heatInput: heatInput(volts, hottest, speed, si(1, SHARE)),
     arcTime: si(dwell + rotationTime + downslope, TIME),
   };
@@ -154,16 +139,12 @@ function pulseOf(
   { peak: chosen, background }: Choices,
 ): Pulse {
   const first = itemAt(means, 0);
-  const peak = above0("peak", chosen ?? ampsByWall(wall, material), CURRENT);
-  const back = si(between("background", background, SHARE, 0, 1) * peak, CURRENT);
-  if (!(first > back && first < peak)) {
-    const [argument, value] =
-      chosen === undefined
-        ? (["od", amount(od, LENGTH)] as const)
-        : (["peak", amount(peak, CURRENT)] as const);
+  const peak = chosen ?? ampsByWall(wall, material);
+  const back = si(background * peak, CURRENT);
+  if (!isAbove(first, back) || !isBelow(first, peak)) {
     throw new Refusal(
-      argument,
-      value,
+      "od",
+      amount(od, LENGTH),
       rule`the first sector needs a mean of ${amount(first, CURRENT)}, which no pulse between ${amount(back, CURRENT)} and ${amount(peak, CURRENT)} gives; ask for "steady"`,
       "unanswerable",
     );
@@ -175,20 +156,6 @@ function pulseOf(
     rate: pulseRate(speed, beadWidth, COMMON_SPOT_OVERLAP),
     share: pulseShare(first, peak, back),
   };
-}
-
-/** Speaks of the tube where the ring refuses a speed or a dwell that was suggested here, which nobody typed. */
-function sectorsOf(plate: Plate, pass: RingPass, choices: Choices): Sector[] {
-  const sectors = orRefusal(() => ringSectors(plate, pass));
-  if (!(sectors instanceof Refusal)) return sectors;
-  const { argument } = sectors;
-  if (argument in choices && choices[argument as keyof Choices] !== undefined) throw sectors;
-  throw new Refusal(
-    "od",
-    amount(pass.od, LENGTH),
-    rule`has no suggested schedule with this wall; at ${amount(pass.speed, SPEED)} after a dwell of ${amount(pass.dwell, TIME)} the ring is too small, and melts ahead of the arc, or too large to reckon with`,
-    "unanswerable",
-  );
 }
 
 function electrodeFor(wall: Length, amps: Current, units: Units): Length {

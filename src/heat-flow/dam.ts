@@ -1,9 +1,9 @@
 /**
- * How hot the tube gets away from the weld. The ring of the weld is taken as one source, even round the tube, that
+ * How hot the tube gets away from the weld. The ring of the weld is taken as one source, uniform around the tube, that
  * heats both sides for as long as the arc burns; cold properties, no surface loss, so it errs on the hot side.
  */
 
-import { above0, atLeast0, temperature, tube } from "../limits";
+import { above0, atLeast0, isAbove, temperature, tube } from "../limits";
 import type { Material } from "../metal/material";
 import type { Current, Length, Share, Speed, Temperature, Time, Voltage } from "../quantity";
 import { CURRENT, LENGTH, si, TEMPERATURE, TIME } from "../quantity";
@@ -19,7 +19,7 @@ export interface HeatedTube {
   readonly amps: Current;
   readonly volts: Voltage;
   readonly speed: Speed;
-  /** Arc on beside the one turn: dwell and lap, s. */
+  /** Arc on beside the one turn: dwell and overlap, s. */
   readonly extraSeconds: Time;
   readonly efficiency: Share;
   readonly material: Material;
@@ -49,20 +49,16 @@ function sourceOf(heated: HeatedTube): Source {
   };
 }
 
-/** The greatest temperature a place ever sees, K. */
+/** Maximum temperature that a place reaches, K. */
 export function damTemperature(distance: Length, heated: HeatedTube): Temperature {
   const source = sourceOf(heated);
   return si(heated.ambient + peakRise(source, atLeast0("distance", distance, LENGTH)), TEMPERATURE);
 }
 
-/** What a change of unit may leave between two equal temperatures, K. */
-const ROUNDING = 1e-9;
-
 /** The nearest place that never gets above `limit`, m from the weld. */
 export function damDistance(limit: Temperature, heated: HeatedTube): Length {
   const source = sourceOf(heated);
-  const allowed = limit - heated.ambient;
-  if (!(allowed > ROUNDING)) {
+  if (!isAbove(limit, heated.ambient)) {
     throw new Refusal(
       "limit",
       amount(limit, TEMPERATURE),
@@ -70,14 +66,16 @@ export function damDistance(limit: Temperature, heated: HeatedTube): Length {
     );
   }
   const hottest = peakRise(source, 0);
-  if (allowed > hottest) {
+  const allowed = limit - heated.ambient;
+  if (isAbove(allowed, hottest)) {
     throw new Refusal(
       "limit",
       amount(limit, TEMPERATURE),
-      rule`the weld itself only reaches ${amount(heated.ambient + hottest, TEMPERATURE)} by this reckoning`,
+      rule`the weld itself only reaches ${amount(heated.ambient + hottest, TEMPERATURE)} by this calculation`,
       "unanswerable",
     );
   }
+  if (allowed >= hottest) return si(0, LENGTH);
   // All the heat in one instant would warm every place more, so where that is down to the limit the rest is too.
   const far = instantReach(source) / allowed;
   const miss = (x: number): number => Math.log(peakRise(source, x) / allowed);

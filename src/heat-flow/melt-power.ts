@@ -4,7 +4,7 @@
  * [rosenthal-1946]).
  */
 
-import { above0 } from "../limits";
+import { above0, isAbove, isBelow } from "../limits";
 import type { Current, Length, Speed } from "../quantity";
 import { CURRENT, LENGTH, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -51,8 +51,9 @@ export function meltWidth(plate: Plate, speed: Speed, amps: Current, wattsPerAmp
     number,
     number,
   ];
-  if (amps < least) throw outside(amps, rule`melts nothing; melting starts at ${amount(least, CURRENT)}`);
-  if (amps > most) throw outside(amps, rule`must be at most ${amount(most, CURRENT)}`);
+  if (isBelow(amps, least))
+    throw outside(amps, rule`melts nothing; melting starts at ${amount(least, CURRENT)}`);
+  if (isAbove(amps, most)) throw outside(amps, rule`must be at most ${amount(most, CURRENT)}`);
   const [narrow, wide] = WIDTHS.map((width) => dimensionlessWidth(plate, speed, width)) as [number, number];
   const target = conductance(plate) / power;
   const miss = (logX: number): number => Math.log(widestAt(Math.exp(logX)).resistance / target);

@@ -1,6 +1,7 @@
 /** The rows of SCHEDULE are what the single formulas give, and hang together. */
 
-import { number, refusal, table } from "../../bead";
+import { expectNear, number } from "../../bead";
+import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "./schedule-rows";
 
 const TUBES = [
   [1, 0.065, "316L", "US"],
@@ -10,136 +11,172 @@ const TUBES = [
   [12.7, 1.24, "C70600", "SI"],
 ] as const;
 
-test("the pulse rate is told in hertz", () => {
-  const rate = table("SCHEDULE", 1, 0.065).find(([label]) => label === "Pulse rate");
-  expect(rate?.[2]).toBe("Hz");
-});
-
-function reader(rows: (number | string | boolean)[][]): (label: string) => number {
-  return (label) => {
-    const value = rows.find((row) => row[0] === label)?.[1];
-    if (typeof value !== "number") throw new Error(`no row ${label}`);
-    return value;
-  };
-}
-
-function expectSame(value: number, expected: number): void {
-  expect(Math.abs(value / expected - 1)).toBeLessThan(1e-12);
-}
-
 describe.each(TUBES)("%p × %p %s %s", (od, wall, material, units) => {
-  const pulsed = table("SCHEDULE", od, wall, material, "pulsed", units);
-  const steady = table("SCHEDULE", od, wall, material, "Steady ", units);
-  const sectors = table(
-    "AMPS_SECTORS",
-    od,
-    wall,
-    number("TRAVEL_SUGGEST", wall, "", material, units),
-    ...["", "", "", "", material, "", "", "", units],
-  ) as number[][];
+  const tube = { od, wall, material, units };
+  const pulsed = { ...tube, style: "pulsed" };
+  const steady = { ...tube, style: "Steady " };
 
-  test.each([pulsed, steady])("single values are those of their formulas", (...rows) => {
-    const row = reader(rows);
+  test.each([pulsed, steady])("single values are those of their formulas: $style", (given) => {
+    const row = rowOf(given);
     const speed = number("TRAVEL_SUGGEST", wall, "", material, units);
-    expectSame(row("Standoff"), number("STANDOFF", wall, "", units));
-    expectSame(row("Arc voltage"), number("ARC_VOLTS", row("Standoff"), units));
-    expectSame(row("Bead width"), (units === "US" ? 1 / 25.4 : 1) + 2 * wall);
-    expectSame(row("Travel speed"), speed);
-    expectSame(row("Rotor speed"), number("TRAVEL_RPM", od, speed, units));
-    expectSame(row("Start dwell"), number("START_DWELL", wall, speed, "", material, "", units));
-    expectSame(row("Overlap"), number("OVERLAP_SUGGEST", od, wall, "", units));
-    expectSame(row("Rotation time with overlap"), number("TRAVEL_TIME", od, speed, row("Overlap"), units));
-    expectSame(row("Downslope"), (3 * row("Bead width")) / (speed / 60));
-    expectSame(row("Arc time"), row("Start dwell") + row("Rotation time with overlap") + row("Downslope"));
+    expectNear(row("Standoff"), number("STANDOFF", wall, "", units));
+    expectNear(row("Arc voltage"), number("ARC_VOLTS", row("Standoff"), units));
+    expectNear(row("Bead width"), (units === "US" ? 1 / 25.4 : 1) + 2 * wall);
+    expectNear(row("Travel speed"), speed);
+    expectNear(row("Rotor speed"), number("TRAVEL_RPM", od, speed, units));
+    expectNear(row("Start dwell"), number("START_DWELL", wall, speed, "", material, "", units));
+    expectNear(row("Overlap"), number("OVERLAP_SUGGEST", od, wall, "", units));
+    expectNear(row("Full turn"), number("TRAVEL_TIME", od, speed, 0, units));
+    expectNear(row("Rotation time with overlap"), number("TRAVEL_TIME", od, speed, row("Overlap"), units));
+    expectNear(row("Downslope"), (3 * row("Bead width")) / (speed / 60));
+    expectNear(row("Bore"), od - 2 * wall);
     expect(row("Prepurge")).toBe(30);
     expect(row("Postpurge")).toBe(15);
-    const arcOn = number(
-      "CYCLE_TIME",
-      od,
-      speed,
-      0,
-      row("Start dwell"),
-      row("Overlap"),
-      row("Downslope"),
-      0,
-      0,
-      units,
-    );
-    expectSame(row("Arc time"), arcOn);
+    const phases = [0, row("Start dwell"), row("Overlap"), row("Downslope"), 0, 0];
+    expectNear(row("Arc time"), number("CYCLE_TIME", od, speed, ...phases, units));
   });
 
-  test("steady: mean amps of AMPS_SECTORS, electrode and heat input of the greatest", () => {
-    const row = reader(steady);
-    const means = [1, 2, 3, 4].map((sector) => row(`Sector ${String(sector)} amps`));
-    means.forEach((mean, i) => {
-      expectSame(mean, sectors[i]?.[2] ?? NaN);
-    });
-    const hottest = Math.max(...means);
-    expectSame(row("Electrode diameter"), number("ELECTRODE_DIAMETER", hottest, units));
-    expectSame(
+  test.each([pulsed, steady])(
+    "means and rises are those of AMPS_SECTORS, overlap and all: $style",
+    (given) => {
+      const row = rowOf(given);
+      const sectors = sectorsFor(given, row);
+      expect(sectors).toHaveLength(5);
+      SECTORS.forEach((sector, i) => {
+        expectNear(row(`${sector} mean`), sectors[i]?.mean ?? NaN);
+        // A rise is a small difference of two temperatures, told to the digits of the way to the liquidus.
+        expect(Math.abs(row(`${sector} rise ahead`) - (sectors[i]?.rise ?? NaN))).toBeLessThan(1e-8);
+      });
+    },
+  );
+
+  test("steady: electrode and heat input are those of the hottest sector", () => {
+    const row = rowOf(steady);
+    const hottest = Math.max(...SECTORS.map((sector) => row(`${sector} mean`)));
+    expect(row("Electrode diameter")).toBe(number("ELECTRODE_DIAMETER", hottest, units));
+    expectNear(
       row("Heat input, hottest sector"),
       number("HEAT_INPUT", row("Arc voltage"), hottest, row("Travel speed"), "", units),
     );
   });
 
-  test("pulsed: peak by the rule, background 30 % of it, the mean that of AMPS_SECTORS in every sector", () => {
-    const row = reader(pulsed);
+  test("pulsed: peak by the rule, background 30 % of it, and one peak share that gives every mean", () => {
+    const row = rowOf(pulsed);
     const share = row("Peak share of the pulse");
-    expectSame(row("Sector 1 peak"), number("AMPS_WALL", wall, material, units));
-    expectSame(row("Electrode diameter"), number("ELECTRODE_DIAMETER", row("Sector 1 peak"), units));
-    expectSame(row("Pulse rate"), number("PULSE_RATE", row("Travel speed"), row("Bead width"), 0.75, units));
+    expectNear(row("Sector 1 peak"), number("AMPS_WALL", wall, material, units));
+    expect(row("Electrode diameter")).toBe(number("ELECTRODE_DIAMETER", row("Sector 1 peak"), units));
+    expectNear(row("Pulse rate"), number("PULSE_RATE", row("Travel speed"), row("Bead width"), 0.75, units));
     expect(share).toBeGreaterThan(0);
     expect(share).toBeLessThan(1);
-    [1, 2, 3, 4].forEach((sector, i) => {
-      const peak = row(`Sector ${String(sector)} peak`);
-      const back = row(`Sector ${String(sector)} background`);
-      expectSame(back, 0.3 * peak);
-      expectSame(number("AMPS_MEAN", peak, share, back, 1 - share), sectors[i]?.[2] ?? NaN);
-      expectSame(number("PULSE_SHARE", sectors[i]?.[2], peak, back), share);
-    });
+    for (const sector of SECTORS) {
+      const [mean, peak, back] = ["mean", "peak", "background"].map((what) => row(`${sector} ${what}`));
+      expectNear(back ?? NaN, 0.3 * (peak ?? NaN));
+      expectNear(number("AMPS_MEAN", peak, share, back, 1 - share), mean ?? NaN);
+      expectNear(number("PULSE_SHARE", mean, peak, back), share);
+    }
     const volts = row("Arc voltage");
     const [peak, back] = [row("Sector 1 peak"), row("Sector 1 background")];
-    expectSame(
+    expectNear(
       row("Heat input, hottest sector"),
       number("HEAT_PULSED", volts, peak, share, volts, back, 1 - share, row("Travel speed"), "", units),
     );
   });
+});
 
-  test("rows are label, value, unit; the last one is the warning", () => {
-    for (const rows of [pulsed, steady]) {
-      expect(rows.every((row) => row.length === 3)).toBe(true);
-      expect(rows.at(-1)?.[0]).toBe(
-        "Starting values. Prove on a test coupon; the qualified procedure governs.",
-      );
-      expect(rows.find(([label]) => label === "Travel speed")?.[2]).toBe(
-        units === "US" ? "in/min" : "mm/min",
-      );
-    }
-    expect(pulsed).toHaveLength(25);
-    expect(steady).toHaveLength(19);
+const HEAD = [
+  ["Standoff", "in", "mm"],
+  ["Electrode diameter", "in", "mm"],
+  ["Arc voltage", "V", "V"],
+  ["Bead width", "in", "mm"],
+  ["Travel speed", "in/min", "mm/min"],
+  ["Rotor speed", "rpm", "rpm"],
+  ["Prepurge", "s", "s"],
+  ["Start dwell", "s", "s"],
+] as const;
+const PULSE = [
+  ["Pulse rate", "Hz", "Hz"],
+  ["Peak share of the pulse", "", ""],
+] as const;
+const FOOT = [
+  ["Full turn", "s", "s"],
+  ["Rotation time with overlap", "s", "s"],
+  ["Overlap", "°", "°"],
+  ["Downslope", "s", "s"],
+  ["Postpurge", "s", "s"],
+  ["Heat input, hottest sector", "kJ/in", "kJ/mm"],
+  ["Arc time", "s", "s"],
+  ["Bore", "in", "mm"],
+  ["Starting values. Prove on a test coupon; the qualified procedure governs.", "", ""],
+] as const;
+
+describe.each(["pulsed", "steady"])("the rows of a %s schedule: label, value, unit", (style) => {
+  const levels = style === "pulsed" ? ["mean", "peak", "background"] : ["mean"];
+  const sectorRows = (sector: string): (readonly [string, string, string])[] => [
+    ...levels.map((level) => [`${sector} ${level}`, "A", "A"] as const),
+    [`${sector} rise ahead`, "°F", "°C"],
+  ];
+  const expected = (sectors: readonly string[]): (readonly [string, string, string])[] => [
+    ...HEAD,
+    ...sectors.flatMap(sectorRows),
+    ...(style === "pulsed" ? PULSE : []),
+    ...FOOT,
+  ];
+
+  test.each([
+    ["US", { od: 1, wall: 0.065 }],
+    ["SI", { od: 25.4, wall: 1.65 }],
+  ] as const)("in %s", (units, tube) => {
+    const labels = (overlap: unknown): unknown[] =>
+      rowsOf({ ...tube, style, overlap, units }).map(([label, , unit]) => [label, unit]);
+    const inUnits = (rows: readonly (readonly [string, string, string])[]): unknown[] =>
+      rows.map(([label, us, si]) => [label, units === "US" ? us : si]);
+    expect(labels(null)).toEqual(inUnits(expected(SECTORS)));
+    // Without an overlap there is no sector of it.
+    expect(labels(0)).toEqual(inUnits(expected(SECTORS.slice(0, 4))));
+  });
+
+  test("all but the warning hold a number", () => {
+    const values = rowsOf({ od: 1, wall: 0.065, style }).map(([, value]) => typeof value);
+    expect(values.slice(0, -1).every((type) => type === "number")).toBe(true);
+    expect(rowsOf({ od: 1, wall: 0.065, style }).at(-1)?.[1]).toBe("");
   });
 });
 
 test("what it cannot answer it refuses by an argument that the user gave", () => {
-  expect(refusal("SCHEDULE", 1, 0.3)).toBe(
+  expect(refusalOf({ od: 1, wall: 0.3 })).toBe(
     "#VALUE! wall = 0.3 in: arc voltage is estimated only for a wall of 0.0193701 in to 0.21622 in",
   );
   // AMPS_WALL of copper: 1.65/0.0254 · (339·1063)/(28.387·1430) A.
-  expect(refusal("SCHEDULE", 25.4, 1.65, "C12200", "", "SI")).toBe(
+  expect(refusalOf({ od: 25.4, wall: 1.65, material: "C12200", units: "SI" })).toBe(
     "#N/A wall = 1.65 mm: calls for 576.67 A, which no standard electrode is listed for",
   );
-  expect(refusal("SCHEDULE", 1, 0.065, "", "fast")).toBe(
+  expect(refusalOf({ od: 1, wall: 0.065, style: "fast" })).toBe(
     '#VALUE! style = "fast": must be one of pulsed, steady',
   );
-  expect(refusal("SCHEDULE", 1, 0.5)).toBe("#VALUE! wall = 0.5 in: must be under half of od, 0.5 in");
-  // Nobody typed a dwell or a speed: a thick little ring, and one too large to reckon with, are refused by their size.
-  expect(refusal("SCHEDULE", 1.11, 0.516, "C12200", "steady", "SI")).toMatch(
-    /^#N\/A od = 1\.11 mm: has no suggested schedule with this wall; at [\d.]+ mm\/min after a dwell of [\d.]+ s /,
-  );
-  expect(refusal("SCHEDULE", 3.45, 1.696, "304L", "steady", "SI")).toMatch(/^#N\/A od = 3\.45 mm: has no /);
-  expect(refusal("SCHEDULE", 200_000, 2, "C12200", "steady", "SI")).toMatch(/^#N\/A od = 200000 mm: has no /);
-  // A ring that takes less than the background of its pulse is welded steady.
-  expect(refusal("SCHEDULE", 4.64, 2.31, "", "pulsed", "SI")).toMatch(
-    /^#N\/A od = 4\.64 mm: the first sector needs a mean of [\d.]+ A, which no pulse between [\d.]+ A and [\d.]+ A gives; ask for "steady"$/,
-  );
+  expect(refusalOf({ od: 1, wall: 0.5 })).toBe("#VALUE! wall = 0.5 in: must be less than half of od, 0.5 in");
+});
+
+describe("where nobody typed a dwell or a speed the size of the tube is refused", () => {
+  const steady = { style: "steady", units: "SI" };
+
+  test("a thick little ring melts before the head turns, or ahead of the arc", () => {
+    expect(refusalOf({ ...steady, od: 1.11, wall: 0.516, material: "C12200" })).toMatch(
+      /^#N\/A od = 1\.11 mm: has no suggested schedule with this wall; suggested dwell = [\d.]+ s: shorten the dwell; would melt the full circumference before rotation$/,
+    );
+    expect(refusalOf({ ...steady, od: 3.45, wall: 1.696, material: "304L" })).toMatch(
+      /^#N\/A od = 3\.45 mm: has no suggested schedule with this wall; suggested speed = [\d.]+ mm\/min: the tube's own heat melts it ahead of the arc \d+° into the rotation; increase travel speed, reduce overlap or target a narrower bead$/,
+    );
+  });
+
+  test("a ring so large that its heat never comes round is beyond the range of speeds", () => {
+    expect(refusalOf({ ...steady, od: 200_000, wall: 2, material: "C12200" })).toMatch(
+      /^#N\/A od = 200000 mm: has no suggested schedule with this wall; suggested speed = [\d.]+ mm\/min: must be between /,
+    );
+  });
+
+  test("a ring that takes less than the background of its pulse is welded steady", () => {
+    expect(refusalOf({ od: 4.64, wall: 2.31, units: "SI" })).toMatch(
+      /^#N\/A od = 4\.64 mm: the first sector needs a mean of [\d.]+ A, which no pulse between [\d.]+ A and [\d.]+ A gives; ask for "steady"$/,
+    );
+  });
 });
