@@ -38,7 +38,7 @@ function pipe(nps: string, inches: Column, millimeters: Column): Pipe {
 }
 
 /**
- * Millimetres compared with the piping tables of a general open reference library (fluids 1.3.1); inches from memory,
+ * Millimeters compared with the piping tables of a general open reference library (fluids 1.3.1); inches from memory,
  * each of which rounds to its millimeters. NPS 10 and 12 are 273.1 and 323.9 mm as in B36.19M; B36.10M prints
  * 273.0 and 323.8 for the same inches.
  */
