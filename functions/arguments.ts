@@ -27,6 +27,7 @@ export const OD = number("Outside diameter", LENGTH);
 export const WALL = number("Wall thickness", LENGTH);
 export const STANDOFF = number("Arc gap", LENGTH);
 export const SPEED_OF_TRAVEL = number("Surface travel", SPEED);
+export const DWELL = number("Arc-on time before rotation", TIME);
 export const OVERLAP = number("Overlap past the full turn", ANGLE);
 export const OVERLAP_OR_NONE = orDefault(OVERLAP, si(0, ANGLE));
 

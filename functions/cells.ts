@@ -1,6 +1,6 @@
 /**
  * Reads what a host hands over for an argument: any cell content at all. A number comes out in base SI;
- * everything that is not a plain finite number is refused by name. Left out, null and "" mean "not given".
+ * everything that is not a plain finite number is refused by name. Omitted, null and "" mean "not given".
  */
 
 import type { Of, Quantity, Units } from "../src/quantity";
@@ -8,7 +8,7 @@ import { fromBase, toBase, unitOf } from "../src/quantity";
 import { quotedText } from "../src/quoted-text";
 import { Refusal } from "../src/refusal";
 
-const MEND_THE_OTHER = "the cell it comes from holds an error; mend that one first";
+const FIX_THE_CELL = "the referenced cell contains an error; fix it first";
 const PLAIN_NUMBER = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i;
 const NUMBER_WITH_COMMA = /^[+-]?[\d.]*,[\d.,]*$/;
 /** A larger number would overflow on its way between units. */
@@ -46,7 +46,7 @@ export class Reader {
     if (PLAIN_NUMBER.test(cell.trim())) return this.#toBase(argument, Number(cell), of);
     if (NUMBER_WITH_COMMA.test(cell.trim())) {
       throw new Refusal(argument, quoted(cell), [
-        "has a comma, which may part decimals or thousands; write 1.5 or 1500",
+        "contains a comma (decimal or thousands separator?); type 1.5 or 1500",
       ]);
     }
     return this.number(argument, cell, of);
@@ -72,7 +72,7 @@ export class Reader {
     throw new Refusal(argument, quoted(content), ["must be a text"]);
   }
 
-  /** The numbers of a range, blank cells left out; undefined when the range is not given or all blank. */
+  /** The numbers of a range, blank cells skipped; undefined when the range is not given or all blank. */
   numbersOr<Kind extends string>(
     argument: string,
     range: unknown,
@@ -128,7 +128,7 @@ function single(argument: string, cell: unknown): unknown {
     const content = rows[0][0];
     const error = errorName(content);
     if (error === undefined) return content;
-    throw new Refusal(argument, error, [MEND_THE_OTHER]);
+    throw new Refusal(argument, error, [FIX_THE_CELL]);
   }
   throw new Refusal(argument, "a range", [
     `takes one cell, not ${String(rows.length)} × ${String(rows[0]?.length ?? 0)} cells`,
@@ -145,12 +145,12 @@ function oneOf<Word extends string>(argument: string, content: unknown, words: r
 }
 
 function whyNoNumber(content: unknown, unit: string): string {
-  if (errorName(content) !== undefined) return MEND_THE_OTHER;
+  if (errorName(content) !== undefined) return FIX_THE_CELL;
   if (typeof content === "string" && Number.isFinite(Number(content))) {
     return `is a number stored as text; turn the cell into a number${unit}`;
   }
   if (typeof content === "number") {
-    return Number.isFinite(content) ? "is too large to reckon with" : `must be a finite number${unit}`;
+    return Number.isFinite(content) ? "is out of range (limit 1e300)" : `must be a finite number${unit}`;
   }
   return `must be a number${unit}`;
 }

@@ -14,7 +14,7 @@ export function above0<Value extends number>(argument: string, value: Value, of:
 
 export function atLeast0<Value extends number>(argument: string, value: Value, of: Quantity): Value {
   if (value >= 0) return value;
-  throw new Refusal(argument, amount(value, of), rule`must not be below 0`);
+  throw new Refusal(argument, amount(value, of), rule`must be 0 or more`);
 }
 
 export function atMost<Value extends number>(
@@ -42,7 +42,7 @@ export function between<Value extends number>(
   );
 }
 
-/** A share of a whole that cannot be nothing: above 0, at most 1. */
+/** A fraction that cannot be nothing: above 0, at most 1. */
 export function shareAbove0<Value extends number>(argument: string, value: Value): Value {
   if (value > 0 && value <= 1) return value;
   throw new Refusal(argument, amount(value, SHARE), rule`must be above 0 and at most 1`);
@@ -67,10 +67,14 @@ export function temperature<Value extends number>(argument: string, value: Value
   );
 }
 
-/** A tube has a bore: its wall is under half of its outside diameter. */
+/** A tube has a bore: its wall is less than half of its outside diameter. */
 export function tube(od: Length, wall: Length): void {
   above0("od", od, LENGTH);
   above0("wall", wall, LENGTH);
   if (wall < od / 2) return;
-  throw new Refusal("wall", amount(wall, LENGTH), rule`must be under half of od, ${amount(od / 2, LENGTH)}`);
+  throw new Refusal(
+    "wall",
+    amount(wall, LENGTH),
+    rule`must be less than half of od, ${amount(od / 2, LENGTH)}`,
+  );
 }

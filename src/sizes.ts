@@ -49,7 +49,7 @@ export function sizeOf(text: string, units: Units): Length | { readonly why: str
   const typed = spelled(text);
   const marked = MARK.exec(typed);
   const number = (marked?.[1] ?? typed).trim();
-  const system = marked === null ? units : /mm/i.test(marked[2] ?? "") ? "SI" : "US";
+  const system = marked === null ? units : /mm$/i.test(typed) ? "SI" : "US";
   if (DECIMAL.test(number)) return toBase(Number(number), LENGTH, system);
   const fraction = wholeAndFraction(number);
   if (fraction !== undefined) return ofFraction(fraction, typed, marked === null ? "none" : system, units);

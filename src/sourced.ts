@@ -2,7 +2,7 @@
 
 /**
  * `published`: compared with a copy of the source. `memory`: recalled from the source, not compared.
- * `estimate`: reasoned from neighbouring facts; nothing outside confirms it.
+ * `estimate`: reasoned from neighboring facts; nothing outside confirms it.
  */
 export type Standing = "published" | "memory" | "estimate";
 

@@ -18,9 +18,9 @@ export interface RingRun {
   readonly power: (travelled: number) => number;
 }
 
-/** Share of the greatest stable time step. */
+/** Fraction of the maximum stable time step. */
 const SAFETY = 0.9;
-/** Steps between two looks at the greatest temperatures; the arc moves a few hundredths of a cell meanwhile. */
+/** Steps between two looks at the maximum temperatures; the arc moves a few hundredths of a cell meanwhile. */
 const LOOK = 4;
 
 /**
@@ -40,7 +40,7 @@ export function fusedWidths(run: RingRun): number[] {
   let now = new Float64Array(across * along);
   let next = new Float64Array(across * along);
   const looked = Math.min(along, Math.ceil(0.012 / dx));
-  const greatest = new Float64Array(across * looked);
+  const highest = new Float64Array(across * looked);
   for (let step = 0; step < steps; step += 1) {
     for (let i = 0; i < across; i += 1) {
       const row = i * along;
@@ -65,12 +65,12 @@ export function fusedWidths(run: RingRun): number[] {
     for (let i = 0; i < across; i += 1) {
       for (let j = 0; j < looked; j += 1) {
         const value = at(now, i * along + j);
-        if (value > at(greatest, i * looked + j)) greatest[i * looked + j] = value;
+        if (value > at(highest, i * looked + j)) highest[i * looked + j] = value;
       }
     }
   }
   return Array.from({ length: across }, (_, i) => {
-    const peaks = greatest.subarray(i * looked, (i + 1) * looked);
+    const peaks = highest.subarray(i * looked, (i + 1) * looked);
     const solid = peaks.findIndex((peak) => peak < run.meltingRise);
     if (solid <= 0) return 0;
     const [inside, outside] = [at(peaks, solid - 1), at(peaks, solid)];

@@ -1,5 +1,5 @@
 /**
- * The ring's equation solved the plain way, in metres and seconds, with images alone, an even and very fine grid and
+ * The ring's equation solved the plain way, in meters and seconds, with images alone, an even and very fine grid and
  * the trapezoidal rule. Slow, and shares nothing with src.
  */
 

@@ -105,9 +105,9 @@ function rowOf(line: Counted | Refusal, units: Units): Row {
   return { speed, machine, time: seconds, gas, remark: "" };
 }
 
-function totals({ seconds, gas, counted, leftOut }: Takeoff): Row {
+function totals({ seconds, gas, counted, omitted }: Takeoff): Row {
   const all = counted > 0 ? "all lines counted" : "no lines to count";
-  const remark = leftOut > 0 ? `${String(leftOut)} line${leftOut === 1 ? "" : "s"} left out` : all;
+  const remark = omitted > 0 ? `${String(omitted)} line${omitted === 1 ? "" : "s"} omitted` : all;
   return { speed: "", machine: "", time: seconds, gas, remark };
 }
 

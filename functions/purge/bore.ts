@@ -2,12 +2,7 @@
 
 import { LAMINAR_LIMIT, laminarFlow, reynolds } from "../../src/purge/bore-flow";
 import { blowOutPressure } from "../../src/purge/puddle";
-import {
-  GREATEST_VENT_PRESSURE,
-  SHARP_EDGE_DISCHARGE,
-  ventDiameter,
-  ventPressure,
-} from "../../src/purge/vent";
+import { MAX_VENT_PRESSURE, SHARP_EDGE_DISCHARGE, ventDiameter, ventPressure } from "../../src/purge/vent";
 import { BORE_PRESSURE, COUNT, FLOW, LENGTH, plainNumber, SHARE } from "../../src/quantity";
 import { number, orDefault, toldInBoth } from "../argument";
 import { BORE, FLOW_OF_PURGE, GAS, MATERIAL } from "../arguments";
@@ -18,7 +13,7 @@ const DISCHARGE = {
   ...orDefault(number("Discharge coefficient, above 0 to 1", SHARE), SHARP_EDGE_DISCHARGE),
   omitted: `${plainNumber(SHARP_EDGE_DISCHARGE)} (sharp edge)`,
 };
-const VENT_LIMIT = toldInBoth(GREATEST_VENT_PRESSURE, BORE_PRESSURE);
+const VENT_LIMIT = toldInBoth(MAX_VENT_PRESSURE, BORE_PRESSURE);
 const REYNOLDS_SOURCE = "Reynolds; ρ and μ are NIST values, μ of helium a handbook value";
 const ORIFICE_SOURCE = "Orifice equation of ISO 5167 and textbooks, without the velocity of approach";
 const FROM_MEMORY = "μ of nitrogen and helium are from memory";

@@ -7,7 +7,7 @@ import type { Current, Length } from "../quantity";
 import { CURRENT, LENGTH, si } from "../quantity";
 
 /** One ampere per thousandth of an inch, A/m. */
-const AMPS_PER_METRE_OF_WALL = 1 / 0.000_025_4;
+const AMPS_PER_METER_OF_WALL = 1 / 0.000_025_4;
 
 /**
  * Current by wall, A: 1 A per 0.001 in of 316L (common practice); another metal in the proportion of its hot
@@ -16,7 +16,7 @@ const AMPS_PER_METRE_OF_WALL = 1 / 0.000_025_4;
 export function ampsByWall(wall: Length, material: Material): Current {
   return si(
     above0("wall", wall, LENGTH) *
-      AMPS_PER_METRE_OF_WALL *
+      AMPS_PER_METER_OF_WALL *
       (meltPower(material) / meltPower(MATERIALS["316L"])),
     CURRENT,
   );

@@ -24,7 +24,7 @@ export const COMMON_TOLERANCE: Record<Units, Length> = {
   SI: si(0.000_025, LENGTH),
 };
 
-/** Leaves are told apart to a tenth of a micrometre, finer than any gauge is made. */
+/** Leaves are told apart to a tenth of a micrometer, finer than any gauge is made. */
 const GRAIN = 1e-7;
 /** Slack for arithmetic on grains, far under one of them. */
 const ROUNDING = 1e-6;

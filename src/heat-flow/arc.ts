@@ -14,12 +14,12 @@ export const ARC_EFFICIENCY = si(0.78, SHARE);
 
 /** Far beyond any arc on either side; inside, nothing overflows. */
 const VOLTS = [1, 1000] as const;
-const LEAST_EFFICIENCY = 0.001;
+const MIN_EFFICIENCY = 0.001;
 
 /** W into the tube per A. */
 export function wattsPerAmp(volts: Voltage, efficiency: Share): number {
   between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS);
-  between("efficiency", shareAbove0("efficiency", efficiency), SHARE, LEAST_EFFICIENCY, 1);
+  between("efficiency", shareAbove0("efficiency", efficiency), SHARE, MIN_EFFICIENCY, 1);
   return volts * efficiency;
 }
 
@@ -30,16 +30,19 @@ function wallOf(gap: number): Length {
   return si(2 * (gap - COMMON_ALLOWANCE), LENGTH);
 }
 
-/** Arc voltage at the common standoff of a wall. Outside its range the caller says which argument can mend it. */
-export function commonArcVolts(wall: Length, mend = "volts"): Voltage {
+/** Arc voltage at the common standoff of a wall. Outside its range the caller says which argument to refuse. */
+export function commonArcVolts(wall: Length, refused = "volts"): Voltage {
   const [least, most] = ARC_VOLTS_WALLS;
   if (wall >= least && wall <= most) return arcVolts(standoff(wall, COMMON_ALLOWANCE));
   const range = rule`${amount(least, LENGTH)} to ${amount(most, LENGTH)}`;
-  if (mend === "volts") {
-    throw new Refusal("volts", "left out", [
+  if (refused === "volts") {
+    throw new Refusal("volts", "omitted", [
       "give the arc voltage; it is estimated only for a wall of ",
       ...range,
     ]);
   }
-  throw new Refusal(mend, amount(wall, LENGTH), ["arc voltage is estimated only for a wall of ", ...range]);
+  throw new Refusal(refused, amount(wall, LENGTH), [
+    "arc voltage is estimated only for a wall of ",
+    ...range,
+  ]);
 }

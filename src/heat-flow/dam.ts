@@ -1,5 +1,5 @@
 /**
- * How hot the tube gets away from the weld. The ring of the weld is taken as one source, even round the tube, that
+ * How hot the tube gets away from the weld. The ring of the weld is taken as one source, uniform around the tube, that
  * heats both sides for as long as the arc burns; cold properties, no surface loss, so it errs on the hot side.
  */
 
@@ -19,7 +19,7 @@ export interface HeatedTube {
   readonly amps: Current;
   readonly volts: Voltage;
   readonly speed: Speed;
-  /** Arc on beside the one turn: dwell and lap, s. */
+  /** Arc on beside the one turn: dwell and overlap, s. */
   readonly extraSeconds: Time;
   readonly efficiency: Share;
   readonly material: Material;
@@ -49,7 +49,7 @@ function sourceOf(heated: HeatedTube): Source {
   };
 }
 
-/** The greatest temperature a place ever sees, K. */
+/** Maximum temperature that a place reaches, K. */
 export function damTemperature(distance: Length, heated: HeatedTube): Temperature {
   const source = sourceOf(heated);
   return si(heated.ambient + peakRise(source, atLeast0("distance", distance, LENGTH)), TEMPERATURE);
@@ -74,7 +74,7 @@ export function damDistance(limit: Temperature, heated: HeatedTube): Length {
     throw new Refusal(
       "limit",
       amount(limit, TEMPERATURE),
-      rule`the weld itself only reaches ${amount(heated.ambient + hottest, TEMPERATURE)} by this reckoning`,
+      rule`the weld itself only reaches ${amount(heated.ambient + hottest, TEMPERATURE)} by this calculation`,
       "unanswerable",
     );
   }

@@ -1,4 +1,4 @@
-/** The plate that a tube wall is to the heat: what of metal, wall and warmth the heat-flow formulas need. */
+/** The plate that a tube wall is to the heat: what of metal, wall and preheat the heat-flow formulas need. */
 
 import { above0, between, temperature } from "../limits";
 import type { Material } from "../metal/material";
@@ -12,7 +12,7 @@ export interface Plate {
   readonly conductivity: number;
   /** α, m²/s */
   readonly diffusivity: number;
-  /** θ: from the warmth of the metal to its liquidus, K */
+  /** θ: from the preheat to the liquidus, K */
   readonly meltingRise: number;
 }
 
@@ -26,7 +26,7 @@ export function plateOf(wall: Length, material: Material, preheat = AMBIENT): Pl
   };
 }
 
-/** Far beyond any weld on either side; inside, nothing overflows. A micrometre to a metre. */
+/** Far beyond any weld on either side; inside, nothing overflows. A micrometer to a meter. */
 const LENGTHS = [si(1e-6, LENGTH), si(1, LENGTH)] as const;
 /** From 0.06 mm to 60 m a minute. */
 const SPEEDS = [si(1e-6, SPEED), si(1, SPEED)] as const;

@@ -1,5 +1,5 @@
 /**
- * The heat that reaches the arc round a ring. Lengths are in turns of the mean circumference C, times in turns of
+ * The heat that reaches the arc around a ring. Lengths are in turns of the mean circumference C, times in turns of
  * travel, so that one number is left: P = v·C/(4α), large where the arc outruns its heat.
  */
 
@@ -10,7 +10,7 @@ import { erfc } from "../numerics/error-function";
 const NEGLIGIBLE = 36;
 
 /**
- * Σ over n ≠ 0 of exp(−P(x + n)²/u)/u: heat let out u ago, x behind, that comes round the ring and not straight.
+ * Σ over n ≠ 0 of exp(−P(x + n)²/u)/u: heat let out u ago, x behind, that comes around the ring and not straight.
  * As images while little of it has met itself, as a Fourier series of the whole ring less n = 0 after that.
  */
 export function roundTheRing(peclet: number, x: number, u: number): number {

@@ -1,4 +1,4 @@
-/** Power round a ring whose arc runs into its own heat. */
+/** Power around a ring whose arc runs into its own heat. */
 
 import { itemAt } from "../numerics/item";
 import { roundTheRing, roundTheRingOver } from "./ring-kernel";
@@ -15,11 +15,11 @@ export interface Ring {
   readonly turns: number;
 }
 
-/** Steps to the earliest heat from round the ring, which comes near u = P, and to the bell of a pass over the same place, 1/√P wide. */
+/** Steps to the earliest heat from around the ring, which comes near u = P, and to the bell of a pass over the same place, 1/√P wide. */
 const STEPS_TO_FIRST_HEAT = 8;
 const STEPS_TO_BELL = 5;
 const FEWEST_STEPS = 20;
-/** Gregory's end weights, fourth order: how much of its neighbours' half cells each of the first points carries. */
+/** Gregory's end weights, fourth order: how much of its neighbors' half cells each of the first points carries. */
 const FIRST_WEIGHTS = [3 / 8, 7 / 6, 23 / 24] as const;
 
 /** The power over the bead's power on an even grid of time, from the start of rotation. */
@@ -29,7 +29,7 @@ export interface Course {
 }
 
 /**
- * Solves p(t) = 1 − (heat of the dwell + ∫₀ᵗ p(τ)·k(t − τ) dτ)/resistance, with k the heat that comes round the ring: a
+ * Solves p(t) = 1 − (heat of the dwell + ∫₀ᵗ p(τ)·k(t − τ) dτ)/resistance, with k the heat that comes around the ring: a
  * Volterra equation of the second kind. k depends on t − τ alone, so one row of it serves all times; it vanishes at
  * t = τ with all its derivatives, so each new power follows from those before and the trapezoidal rule is exact to
  * rounding there. At τ = 0 the rule is corrected to the fourth order. The step follows the narrowest thing k does.

@@ -1,4 +1,4 @@
-/** Current sector by sector round a tube that warms up as it is welded. */
+/** Current sector by sector around a tube that heats up as it is welded. */
 
 import { itemAt } from "../numerics/item";
 import { above0, atLeast0, between, tube, wholeFrom1 } from "../limits";
@@ -44,7 +44,7 @@ const PECLETS = [0.02, 10_000] as const;
 
 /**
  * Sectors of equal length, the overlap as one more when there is any. The power is that of the bead, lowered in the
- * proportion in which the ring's own heat (dwell included) has already warmed the metal ahead of the arc.
+ * proportion in which the ring's own heat (dwell included) has already heated the metal ahead of the arc.
  */
 export function ringSectors(plate: Plate, pass: RingPass): Sector[] {
   const { sectors, overlap } = pass;
@@ -90,14 +90,14 @@ function refuseMolten(course: Course, turns: number, dwell: Time, speed: Speed):
     throw new Refusal(
       "dwell",
       amount(dwell, TIME),
-      rule`melts the tube all round before the head turns; dwell less`,
+      rule`shorten the dwell; would melt the full circumference before rotation`,
       "unanswerable",
     );
   }
   throw new Refusal(
     "speed",
     amount(speed, SPEED),
-    rule`the tube's own heat melts it ahead of the arc ${amount(Math.round(360 * molten), ANGLE)} into the rotation; go faster, lap less or aim at a narrower bead`,
+    rule`the tube's own heat melts it ahead of the arc ${amount(Math.round(360 * molten), ANGLE)} into the rotation; increase travel speed, reduce overlap or target a narrower bead`,
     "unanswerable",
   );
 }

@@ -9,7 +9,7 @@ import { TIME, si } from "../quantity";
 
 /**
  * Seconds a standing line source of the bead's own power needs to melt out to half its width:
- * E₁(b²/16αt) = 4πkhθ/q. Wall, conductivity and warmth fall out, for q is in proportion to them.
+ * E₁(b²/16αt) = 4πkhθ/q. Wall, conductivity and preheat cancel, for q is in proportion to them.
  */
 export function startDwell(plate: Plate, speed: Speed, width: Length): Time {
   return si((width * width * dwellNumber(dimensionlessWidth(plate, speed, width))) / plate.diffusivity, TIME);

@@ -34,9 +34,9 @@ const EN_STAINLESS = "EN 1993-1-2 Annex C, stainless steels (1.4462 among them)"
 const INCROPERA = "Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, Table A.1";
 const MILLS_TI64 = "Mills 2002 recommended values for Ti-6Al-4V";
 const CAPRICCIOLI = "cp 338.39 + 0.2441 T and 8440 kg/m³, Capriccioli & Frosi 2009";
-const MILLS_STAINLESS = "Mills 2005 equation for stainless steels, 1823 K, 0.01 % sulphur";
+const MILLS_STAINLESS = "Mills 2005 equation for stainless steels, 1823 K, 0.01 % sulfur";
 const IIDA_GUTHRIE = "Iida & Guthrie, The Physical Properties of Liquid Metals";
-const LIQUID_NICKEL = `pure nickel, 1.778 N/m (${IIDA_GUTHRIE}), less 5 % for sulphur and alloying`;
+const LIQUID_NICKEL = `pure nickel, 1.778 N/m (${IIDA_GUTHRIE}), less 5 % for sulfur and alloying`;
 const CDA = "Copper Development Association alloy data";
 
 /** A row of the table: what people call the metal, and its numbers. */
@@ -82,7 +82,7 @@ const METALS = [
     liquidus: published(celsius(1510), "Welding Handbook: melting temperature 1510 °C"),
     coldConductivity: published(53.33, "EN 1993-1-2, 3.4.1: 54 − 0.0333 θ at 20 °C"),
     coldHeatCapacity: published(3.4524 * MJ, "EN 1993-1-2, 3.4.1: 7850·cp, cp 439.8 J/kgK at 20 °C"),
-    surfaceTension: memory(1.565, "Sahoo, DebRoy & McNallan 1988: iron at 1809 K with 0.03 % sulphur"),
+    surfaceTension: memory(1.565, "Sahoo, DebRoy & McNallan 1988: iron at 1809 K with 0.03 % sulfur"),
   }),
   metal("TI-2", {
     hotConductivity: memory(22.0, `${INCROPERA}: titanium at 1200 K`),

@@ -57,7 +57,7 @@ export class Takeoff {
   seconds = si(0, DURATION);
   gas = si(0, VOLUME);
   counted = 0;
-  leftOut = 0;
+  omitted = 0;
   readonly #terms: Terms;
   /**
    * Dwell in units of b²/α. It is slow to find, but the suggested speed is that of one v·b/(4α), and so the same for
@@ -74,11 +74,11 @@ export class Takeoff {
     this.#terms = terms;
   }
 
-  /** Adds a line to the sums, or leaves out one that cannot be read or counted and says why: no line is lost unseen. */
+  /** Adds a line to the sums, or omits one that cannot be read or counted and says why: no line is lost unseen. */
   add(readLine: () => Line): Counted | Refusal {
     const line = orRefusal(() => count(readLine(), this.#terms, this.#dwell));
     if (line instanceof Refusal) {
-      this.leftOut += 1;
+      this.omitted += 1;
     } else {
       this.counted += 1;
       this.seconds = si(this.seconds + line.seconds, DURATION);

@@ -37,7 +37,7 @@ export function purgeChanges(ppm: Oxygen, supplyPpm: Oxygen, cells: Count): Coun
     throw new Refusal(
       "ppm",
       amount(ppm, OXYGEN),
-      rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
+      rule`must be less than the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
     );
   }
   if (ppm <= supplyPpm) {
@@ -116,6 +116,6 @@ function checkSupply(supplyPpm: Oxygen): void {
   throw new Refusal(
     "supplyPpm",
     amount(supplyPpm, OXYGEN),
-    rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
+    rule`must be less than the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
   );
 }

@@ -25,7 +25,7 @@ export const EXCEPTIONS: readonly SizeException[] = [
 const ROUNDING = 1e-9;
 
 /**
- * Greatest concavity, convexity and outside misalignment, m: ASME BPE-2012 Table MJ-8.4-1, 10 %, 10 % and 15 % of
+ * Maximum concavity, convexity and outside misalignment, m: ASME BPE-2012 Table MJ-8.4-1, 10 %, 10 % and 15 % of
  * the nominal wall. A tube measured within its tolerance counts as its nominal size.
  */
 export function weldLimits(od: Length, wall: Length): WeldLimits {

@@ -1,4 +1,4 @@
-/** Travel of the arc round the tube. */
+/** Travel of the arc around the tube. */
 
 import { above0, atLeast0, tube } from "../limits";
 import type { Material } from "../metal/material";

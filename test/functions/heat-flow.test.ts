@@ -28,7 +28,10 @@ const CALLS = {
     US: [212, 1, 0.065, 46, 9.4, 5, 4, 0.75, "316L", 59, "US"],
     SI: [100, 25.4, 1.651, 46, 9.4, 127, 4, 0.75, "316L", 15, "SI"],
   },
-  SCHEDULE: { US: [1, 0.065, "316L", "steady", "US"], SI: [25.4, 1.651, "316L", "steady", "SI"] },
+  SCHEDULE: {
+    US: [1, 0.065, "316L", "pulsed", 9.5, 0.75, 5, 0.16, 20, 3, 70, 0.25, "US"],
+    SI: [25.4, 1.651, "316L", "pulsed", 9.5, 0.75, 127, 4.064, 20, 3, 70, 0.25, "SI"],
+  },
 } as const;
 
 type Id = keyof typeof CALLS;
@@ -87,19 +90,22 @@ describe("US and SI agree to 1e-12", () => {
   });
 
   test("SCHEDULE, row by row", () => {
-    const factors: Record<string, number> = { in: 25.4, "in/min": 25.4, "kJ/in": 1 / 25.4 };
+    const factors: Record<string, number> = { in: 25.4, "in/min": 25.4, "kJ/in": 1 / 25.4, "°F": 1 / 1.8 };
     const [us, si] = [table("SCHEDULE", ...CALLS.SCHEDULE.US), table("SCHEDULE", ...CALLS.SCHEDULE.SI)];
+    expect(us.map(([label]) => label)).toEqual(si.map(([label]) => label));
     us.forEach(([label, value, unit], i) => {
       // The inch and the metric series of electrodes are sizes of their own.
       if (label === "Electrode diameter" || typeof value !== "number") return;
       const expected = value * (factors[String(unit)] ?? 1);
-      expect(Math.abs(Number(si[i]?.[1]) / expected - 1)).toBeLessThan(1e-12);
+      // Near the start a rise is a small difference, told to the digits of the way to the liquidus.
+      const scale = unit === "°F" ? Math.max(expected, 1) : Math.abs(expected);
+      expect(Math.abs(Number(si[i]?.[1]) - expected)).toBeLessThanOrEqual(1e-12 * scale);
     });
   });
 });
 
-describe("defaults left out are the defaults written out", () => {
-  test.each([null, undefined, ""])("left out as %p", (blank) => {
+describe("defaults omitted are the defaults written out", () => {
+  test.each([null, undefined, ""])("omitted as %p", (blank) => {
     const volts = number("ARC_VOLTS", number("STANDOFF", 0.065));
     expect(bead("AMPS_MELT", 0.065, 5, blank, blank, blank, blank, blank, blank)).toBeCloseTo(
       number("AMPS_MELT", 0.065, 5, 0.13 + 1 / 25.4, "316L", volts, 0.78, 68, "US"),
@@ -212,14 +218,14 @@ test.each([
   [
     "AMPS_MELT",
     [0.25, 5],
-    "#VALUE! volts = left out: give the arc voltage; it is estimated only for a wall of 0.0193701 in to 0.21622 in",
+    "#VALUE! volts = omitted: give the arc voltage; it is estimated only for a wall of 0.0193701 in to 0.21622 in",
   ],
   [
     "AMPS_MELT",
     [1.65, 1e9, "", "", "", "", "", "SI"],
     "#VALUE! speed = 1000000000 mm/min: must be between 0.06 mm/min and 60000 mm/min",
   ],
-  ["AMPS_MELT", [1e301, 5], "#VALUE! wall = 1e+301: is too large to reckon with"],
+  ["AMPS_MELT", [1e301, 5], "#VALUE! wall = 1e+301: is out of range (limit 1e300)"],
   ["AMPS_MELT", [0.065, Infinity], "#VALUE! speed = Infinity: must be a finite number (in/min)"],
   ["MELT_WIDTH", [1.65, -1, 130, "", "", "", "", "SI"], "#VALUE! amps = -1 A: must be above 0"],
   [
@@ -233,31 +239,31 @@ test.each([
     /^#N\/A amps = 10000000 A: must be at most [\d.]+ A$/,
   ],
   ["START_DWELL", [0, 5], "#VALUE! wall = 0 in: must be above 0"],
-  ["AMPS_SECTORS", [1, 0.5, 5], "#VALUE! wall = 0.5 in: must be under half of od, 0.5 in"],
+  ["AMPS_SECTORS", [1, 0.5, 5], "#VALUE! wall = 0.5 in: must be less than half of od, 0.5 in"],
   ["AMPS_SECTORS", [0, 0.065, 5], "#VALUE! od = 0 in: must be above 0"],
   ["AMPS_SECTORS", [1, 0.065, 5, 2.5], "#VALUE! sectors = 2.5: must be a whole number from 1 to 360"],
   ["AMPS_SECTORS", [1, 0.065, 5, 0], "#VALUE! sectors = 0: must be a whole number from 1 to 360"],
-  ["AMPS_SECTORS", [1, 0.065, 5, 4, -1], "#VALUE! overlap = -1°: must not be below 0"],
+  ["AMPS_SECTORS", [1, 0.065, 5, 4, -1], "#VALUE! overlap = -1°: must be 0 or more"],
   ["AMPS_SECTORS", [1, 0.065, 5, 4, 1081], "#VALUE! overlap = 1081°: must be between 0° and 1080°"],
-  ["AMPS_SECTORS", [1, 0.065, 5, 4, 0, -1], "#VALUE! dwell = -1 s: must not be below 0"],
+  ["AMPS_SECTORS", [1, 0.065, 5, 4, 0, -1], "#VALUE! dwell = -1 s: must be 0 or more"],
   [
     "AMPS_SECTORS",
     [0.125, 0.03, 5, 4, 0, 60],
-    "#N/A dwell = 60 s: melts the tube all round before the head turns; dwell less",
+    "#N/A dwell = 60 s: shorten the dwell; would melt the full circumference before rotation",
   ],
   [
     "AMPS_SECTORS",
     [0.25, 0.035, 10, 4, 0, 0, 1],
-    /^#N\/A speed = 10 in\/min: the tube's own heat melts it ahead of the arc \d{3}° into the rotation; go faster, lap less or aim at a narrower bead$/,
+    /^#N\/A speed = 10 in\/min: the tube's own heat melts it ahead of the arc \d{3}° into the rotation; increase travel speed, reduce overlap or target a narrower bead$/,
   ],
   [
     "AMPS_SECTORS",
     [1, 0.065, 1e4],
     /^#VALUE! speed = 10000 in\/min: must be between [\d.]+ in\/min and [\d.]+ in\/min$/,
   ],
-  ["DAM_TEMPERATURE", [-1, 1, 0.065, 46, 9.4, 5], "#VALUE! distance = -1 in: must not be below 0"],
+  ["DAM_TEMPERATURE", [-1, 1, 0.065, 46, 9.4, 5], "#VALUE! distance = -1 in: must be 0 or more"],
   ["DAM_TEMPERATURE", [6, 1, 0.065, 0, 9.4, 5], "#VALUE! amps = 0 A: must be above 0"],
-  ["DAM_TEMPERATURE", [6, 1, 0.065, 46, 9.4, 5, -2], "#VALUE! extraSeconds = -2 s: must not be below 0"],
+  ["DAM_TEMPERATURE", [6, 1, 0.065, 46, 9.4, 5, -2], "#VALUE! extraSeconds = -2 s: must be 0 or more"],
   [
     "DAM_TEMPERATURE",
     [6, 1, 0.065, 46, 9.4, 5, 0, "", "", -460],
@@ -267,7 +273,7 @@ test.each([
   [
     "DAM_DISTANCE",
     [5000, 1, 0.065, 46, 9.4, 5],
-    /^#N\/A limit = 5000 °F: the weld itself only reaches [\d.]+ °F by this reckoning$/,
+    /^#N\/A limit = 5000 °F: the weld itself only reaches [\d.]+ °F by this calculation$/,
   ],
 ])("%s %p is refused: %s", (id, cells, sentence) => {
   const said = refusal(id, ...cells);
@@ -284,7 +290,7 @@ test("a limit equal to ambient in either system is refused", () => {
 });
 
 /** Both found by trying arguments at random: currents below zero, and a mean over no time at all. */
-describe("the lap", () => {
+describe("the overlap", () => {
   const wide = [0.1, 0.355, "304L", 9.5, 0.4, 68] as const;
 
   test("over metal that is still molten is refused, and answered where it ends before", () => {

@@ -13,9 +13,9 @@ describe(evidence("PURGE_CEILING", BY_HAND, "Young–Laplace for a half-cylinder
     [3, "1066.7"],
     [4, "800.0"],
     [5, "640.0"],
-  ])("%d mm: %s Pa", (millimetres, printed) => {
+  ])("%d mm: %s Pa", (millimeters, printed) => {
     expectPrinted(
-      blowOutPressure(si(millimetres / 1000, LENGTH), { ...MATERIALS["316L"], surfaceTension }),
+      blowOutPressure(si(millimeters / 1000, LENGTH), { ...MATERIALS["316L"], surfaceTension }),
       printed,
     );
   });
@@ -35,7 +35,7 @@ describe("surface tension near the liquidus, N/m", () => {
     evidence(
       "PURGE_CEILING MATERIALS",
       MEMORY,
-      "Mills 2005, surface tension of stainless steels with sulphur",
+      "Mills 2005, surface tension of stainless steels with sulfur",
     ),
     () => {
       test("stainless steels: 1.840 − 4e-4(T − 1823) − 5.6e-5·T·ln(1 + S·e^(28798/T − 8.5647))", () => {
@@ -52,10 +52,10 @@ describe("surface tension near the liquidus, N/m", () => {
     evidence(
       "PURGE_CEILING MATERIALS",
       MEMORY,
-      "Sahoo, DebRoy & McNallan 1988, surface tension of iron with sulphur",
+      "Sahoo, DebRoy & McNallan 1988, surface tension of iron with sulfur",
     ),
     () => {
-      test("iron with 0.03 % sulphur at 1809 K", () => {
+      test("iron with 0.03 % sulfur at 1809 K", () => {
         const [temperature, gasConstant] = [1809, 8314.3];
         const adsorbed = 3.18e-3 * 0.03 * Math.exp(1.66e8 / (gasConstant * temperature));
         const sahoo = 1.943 - gasConstant * temperature * 1.3e-8 * Math.log(1 + adsorbed);

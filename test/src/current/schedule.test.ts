@@ -1,7 +1,7 @@
 /** The rows of SCHEDULE are what the single formulas give, and hang together. */
 
 import { expectNear, number } from "../../bead";
-import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "./schedule-rows";
+import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
 
 const TUBES = [
   [1, 0.065, "316L", "US"],

@@ -88,13 +88,13 @@ describe(evidence("STANDOFF", COMMON_PRACTICE, "half the wall and ten thousandth
 
 describe(evidence("STANDOFF_SPREAD", BY_HAND, "0.0425 ∓ 0.005/2 in"), () => {
   test("no runout unless given: 0.040 and 0.045 in", () => {
-    const [[least, greatest] = []] = table("STANDOFF_SPREAD", 0.0425, 0.005);
-    expectNear(least as number, 0.04);
-    expectNear(greatest as number, 0.045);
+    const [[min, max] = []] = table("STANDOFF_SPREAD", 0.0425, 0.005);
+    expectNear(min as number, 0.04);
+    expectNear(max as number, 0.045);
   });
 });
 
-describe(evidence("ARC_VOLTS", BY_HAND, "8.5 V and 0.8 V a millimetre, at both ends of the range"), () => {
+describe(evidence("ARC_VOLTS", BY_HAND, "8.5 V and 0.8 V a millimeter, at both ends of the range"), () => {
   test("8.9 V at 0.5 mm, 10.9 V at 3 mm", () => {
     expectNear(number("ARC_VOLTS", 0.5, "SI"), 8.9);
     expectNear(number("ARC_VOLTS", 3, "SI"), 10.9);

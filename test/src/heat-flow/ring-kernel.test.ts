@@ -31,7 +31,7 @@ describe(
         const u = (age * peclet) / Math.PI;
         const straight = Math.exp((-peclet * x * x) / u) / u;
         const expected = plainSum(peclet, x, u);
-        // The waves hold the straight heat too, and lose its rounding when it is taken off; e^−36 is left out.
+        // The waves hold the straight heat too, and lose its rounding when it is taken off; e^−36 is neglected.
         const rounding = 4e-14 * (expected + straight) + 1e-15 / u;
         expect(Math.abs(roundTheRing(peclet, x, u) - expected)).toBeLessThanOrEqual(rounding);
       }

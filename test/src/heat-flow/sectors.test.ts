@@ -82,7 +82,7 @@ test("the rise at a sector's end is what one short sector there is short of: q =
   }
 });
 
-test("a very large tube: equal sectors, the amps of the plate, until the lap comes near the start", () => {
+test("a very large tube: equal sectors, the amps of the plate, until the overlap comes near the start", () => {
   const rows = sectors(5000, 1.65, 130, 4, 10, "", "", "", "", "", "", "SI");
   const cold = number("AMPS_MELT", 1.65, 130, "", "", "", "", "", "SI");
   for (const [, , amps, share, rise] of rows.slice(0, 3)) {

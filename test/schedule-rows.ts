@@ -1,6 +1,6 @@
 /** Calls SCHEDULE with arguments by name, and finds the values of its rows. */
 
-import { bead, refusal, table } from "../../bead";
+import { bead, refusal, table } from "./bead";
 
 /** The arguments of SCHEDULE in their order; what is not named is omitted. */
 const ARGUMENTS = [
