@@ -293,7 +293,7 @@ test("a limit equal to ambient in either system is refused", () => {
 });
 
 /** Both found by trying arguments at random: currents below zero, and a mean over no time at all. */
-describe("the lap", () => {
+describe("the overlap", () => {
   const wide = [0.1, 0.355, "304L", 9.5, 0.4, 68] as const;
 
   test("over metal that is still molten is refused, and answered where it ends before", () => {

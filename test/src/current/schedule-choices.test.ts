@@ -5,8 +5,8 @@ import fc from "fast-check";
 import { RUNS } from "../../arbitrary-cells";
 import { expectNear, number } from "../../bead";
 import { COMMON_PRACTICE, evidence } from "../../evidence";
-import type { Arguments } from "./schedule-rows";
-import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "./schedule-rows";
+import type { Arguments } from "../../schedule-rows";
+import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
 
 const TUBES = [
   { od: 1, wall: 0.065, material: "316L", units: "US" },

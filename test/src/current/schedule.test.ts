@@ -8,7 +8,7 @@ import { MATERIALS } from "../../../src/metal/material";
 import { LENGTH, si } from "../../../src/quantity";
 import { orRefusal, Refusal } from "../../../src/refusal";
 import { expectNear, number } from "../../bead";
-import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "./schedule-rows";
+import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
 
 const TUBES = [
   [1, 0.065, "316L", "US"],

@@ -1,7 +1,7 @@
 /** Calls SCHEDULE with arguments by name, and finds the values of its rows. */
 
-import type { CellsByName } from "../../bead";
-import { bead, byName, refusal, table } from "../../bead";
+import type { CellsByName } from "./bead";
+import { bead, byName, refusal, table } from "./bead";
 
 export type Arguments = CellsByName<"SCHEDULE">;
 
