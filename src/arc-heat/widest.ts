@@ -1,0 +1,65 @@
+/** The hottest place of a line beside the arc's path, and the line on which the hottest place just melts. */
+
+import type { MovingArc, Rise } from "./moving-arc";
+import { riseAt } from "./moving-arc";
+
+/** The maximum over ξ at one distance from the path. */
+export interface Crest {
+  /** m; 0 or negative */
+  readonly ahead: number;
+  /** K/W */
+  readonly value: number;
+  /** By u = y², K/(W·m²) */
+  readonly bySquare: number;
+}
+
+const MOST_STEPS = 60;
+/** A step along ξ below this part of the arc's spread or the wall moves the maximum by its square. */
+const CLOSE = 1e-7;
+
+/** The crest at u = y²: Newton on ∂T/∂ξ = 0, held between the last places where T rose and fell. */
+export function crestAt(arc: MovingArc, weights: Float64Array, square: number, guess: number): Crest {
+  const scale = arc.plate.wall + arc.plate.spread;
+  let low = -Infinity;
+  let high = 0;
+  let ahead = Math.min(guess, 0);
+  let rise: Rise = riseAt(arc, weights, ahead, square);
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    if (rise.byAhead > 0) low = ahead;
+    else high = ahead;
+    let next = rise.byAheadTwice < 0 ? ahead - rise.byAhead / rise.byAheadTwice : NaN;
+    if (!(next > low && next < high)) next = low === -Infinity ? 2 * ahead - scale : (low + high) / 2;
+    const moved = Math.abs(next - ahead);
+    ahead = next;
+    rise = riseAt(arc, weights, ahead, square);
+    if (moved < CLOSE * scale) break;
+  }
+  return { ahead, value: rise.value, bySquare: rise.bySquare };
+}
+
+/** Where ln T is this close to its aim the width is exact to rounding. */
+const EXACT = 1e-12;
+
+/**
+ * u = y² of the line whose crest is `target` K/W, m²; 0 where not even the path itself reaches it. Newton on ln T of
+ * u, along which ln T is nearly straight; the step in ξ and that in u are taken together.
+ */
+export function squareAt(arc: MovingArc, weights: Float64Array, target: number): number {
+  const axis = crestAt(arc, weights, 0, -(arc.plate.wall + arc.plate.spread) / 4);
+  if (axis.value <= target) return 0;
+  let [low, high] = [0, Infinity];
+  let square = (Math.log(target / axis.value) * axis.value) / axis.bySquare;
+  let ahead = axis.ahead;
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const crest = crestAt(arc, weights, square, ahead);
+    const miss = Math.log(crest.value / target);
+    if (Math.abs(miss) < EXACT) break;
+    if (miss > 0) low = square;
+    else high = square;
+    ahead = crest.ahead;
+    let next = square - (miss * crest.value) / crest.bySquare;
+    if (!(next > low && next < high)) next = high === Infinity ? 2 * square : (low + high) / 2;
+    square = next;
+  }
+  return square;
+}
