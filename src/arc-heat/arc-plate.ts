@@ -10,18 +10,10 @@ export interface ArcPlate {
   readonly spread: number;
   /** v of the metal under the arc, m/s. */
   readonly speed: number;
-  /** H of both faces together, W/(m²·K). */
-  readonly surfaceLoss: number;
 }
 
-/**
- * Radiation and convection of outside and bore together near the heated strip, W/(m²·K), fitted to the independent
- * solution (emissivity 0.4 and film 15 outside, 0.2 and 5 in the bore). Radiation grows with T³, so it is a mean.
- */
-export const SURFACE_LOSS = 112;
-
 /** The age at which half of the change to the colder metal's properties is done, in 4α/v². */
-const COOLING_AGE = 0.938;
+const COOLING_AGE = 1.2648;
 
 /** The numbers of a plate that every instant of heat needs. */
 export interface Aging {
@@ -35,11 +27,11 @@ export interface Aging {
 }
 
 export function agingOf(plate: ArcPlate): Aging {
-  const { metal, wall, speed, surfaceLoss } = plate;
+  const { metal, wall, speed } = plate;
   return {
     plate,
     coolingAge: (COOLING_AGE * 4 * metal.diffusivity) / (speed * speed),
-    decay: surfaceLoss / (metal.heatCapacity * wall),
+    decay: metal.surfaceLoss / (metal.heatCapacity * wall),
     strength: 1 / (2 * Math.PI * metal.heatCapacity * wall),
   };
 }

@@ -9,13 +9,15 @@ const NODES = [
 const WEIGHTS = [
   0.362_683_783_378_362, 0.313_706_645_877_887_3, 0.222_381_034_453_374_5, 0.101_228_536_290_376_3,
 ];
-const POINTS = [...NODES.map((x) => -x), ...NODES].map((x, i) => ({ x, weight: element(WEIGHTS, i % 4) }));
+const UPPER = NODES.map((x, i) => ({ x, weight: element(WEIGHTS, i) }));
+const POINTS = [...UPPER.map(({ x, weight }) => ({ x: -x, weight })).reverse(), ...UPPER];
 
-/** Calls `each` with the nodes of ∫ f(τ) dτ from 0 to `to`, even in √τ: for an integrand with a root singularity at 0. */
-export function rootPanel(to: number, each: (age: number, weight: number) => void): void {
-  const half = Math.sqrt(to) / 2;
+/** Calls `each` with the nodes of ∫ f(τ) dτ between two ages, even in √τ: for an integrand with a root singularity at 0. */
+export function rootPanel(from: number, to: number, each: (age: number, weight: number) => void): void {
+  const half = (Math.sqrt(to) - Math.sqrt(from)) / 2;
+  const middle = Math.sqrt(from) + half;
   for (const { x, weight } of POINTS) {
-    const root = half * (1 + x);
+    const root = middle + half * x;
     each(root * root, 2 * root * half * weight);
   }
 }

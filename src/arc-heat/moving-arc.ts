@@ -30,15 +30,20 @@ const SHORT = 0.05;
 const LEAST_SPREAD = 1e-3;
 /** Where e^−c no longer counts. */
 const NEGLIGIBLE = 40;
+/** The age up to which one panel in √τ does, s. */
+export function firstAge({ metal, wall, spread }: ArcPlate): number {
+  const least = Math.max(spread, LEAST_SPREAD * wall);
+  return (SHORT * Math.min((least * least) / 2, wall * wall)) / metal.diffusivity;
+}
+
 /** Width of a panel in ln τ: 8 points on it hold 1e-8 while the arc's passage is no sharper than at Péclet number 1. */
-const LONGEST_PANEL = 1.2;
+export const LONGEST_PANEL = 1.2;
 
 export function movingArc(plate: ArcPlate): MovingArc {
   const { metal, wall, spread, speed } = plate;
   const aging = agingOf(plate);
   const alpha = metal.diffusivity;
-  const least = Math.max(spread, LEAST_SPREAD * wall);
-  const first = SHORT * Math.min((least * least) / (2 * alpha), (wall * wall) / alpha);
+  const first = firstAge(plate);
   const fastest = Math.max(alpha, metal.farDiffusivity);
   const last = NEGLIGIBLE / ((speed * speed) / (4 * fastest) + aging.decay);
   const peclet = (speed * (wall + 2 * spread)) / (4 * alpha);
@@ -53,7 +58,7 @@ export function movingArc(plate: ArcPlate): MovingArc {
     fourier.push((alpha * age) / (wall * wall));
     mean.push((weight * strengthAt(aging, age)) / variance);
   };
-  rootPanel(first, each);
+  rootPanel(0, first, each);
   logPanels(first, Math.max(last, 2 * first), LONGEST_PANEL / (1 + peclet / 3), each);
   return {
     plate,

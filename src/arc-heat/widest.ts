@@ -41,25 +41,37 @@ export function crestAt(arc: MovingArc, weights: Float64Array, square: number, g
 const EXACT = 1e-12;
 
 /**
- * u = y² of the line whose crest is `target` K/W, m²; 0 where not even the path itself reaches it. Newton on ln T of
- * u, along which ln T is nearly straight; the step in ξ and that in u are taken together.
+ * u = y² of the line whose crest is `target`, m²; 0 where not even the path itself reaches it. `crestOf` gives the
+ * crest at u, which falls with u. Newton on ln T of u, along which ln T is nearly straight.
  */
-export function squareAt(arc: MovingArc, weights: Float64Array, target: number): number {
-  const axis = crestAt(arc, weights, 0, -(arc.plate.wall + arc.plate.spread) / 4);
+export function squareWhere(
+  crestOf: (square: number) => { readonly value: number; readonly bySquare: number },
+  target: number,
+  close = EXACT,
+): number {
+  const axis = crestOf(0);
   if (axis.value <= target) return 0;
   let [low, high] = [0, Infinity];
   let square = (Math.log(target / axis.value) * axis.value) / axis.bySquare;
-  let ahead = axis.ahead;
   for (let step = 0; step < MOST_STEPS; step += 1) {
-    const crest = crestAt(arc, weights, square, ahead);
+    const crest = crestOf(square);
     const miss = Math.log(crest.value / target);
-    if (Math.abs(miss) < EXACT) break;
+    if (Math.abs(miss) < close) break;
     if (miss > 0) low = square;
     else high = square;
-    ahead = crest.ahead;
     let next = square - (miss * crest.value) / crest.bySquare;
     if (!(next > low && next < high)) next = high === Infinity ? 2 * square : (low + high) / 2;
     square = next;
   }
   return square;
+}
+
+/** u = y² of the line that the arc of a plate just melts where it takes `target` K/W, m²; 0 where nothing melts. */
+export function squareAt(arc: MovingArc, weights: Float64Array, target: number): number {
+  let ahead = -(arc.plate.wall + arc.plate.spread) / 4;
+  return squareWhere((square) => {
+    const crest = crestAt(arc, weights, square, ahead);
+    ahead = crest.ahead;
+    return crest;
+  }, target);
 }

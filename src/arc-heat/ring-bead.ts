@@ -1,0 +1,116 @@
+/** Fused widths by place on a ring: the maximum over time at each distance from the joint. */
+
+import type { MeltSection } from "./melt";
+import type { RingPass } from "./ring-pass";
+import type { RingHistory, RingRise } from "./ring-rise";
+import { historyWeights, ringHistory, ringRise } from "./ring-rise";
+import { squareWhere } from "./widest";
+
+/** A pass made ready: everything that does not depend on the place. */
+export interface ReadyPass {
+  readonly history: RingHistory;
+  readonly face: Float64Array;
+  readonly root: Float64Array;
+}
+
+export function readyPass(pass: RingPass): ReadyPass {
+  const history = ringHistory(pass, pass.end);
+  return { history, face: historyWeights(history, 0), root: historyWeights(history, 1) };
+}
+
+/** Growth of the search for a time after the crest. */
+const GROWTH = 1.6;
+const MOST_STEPS = 60;
+/** The crest's time is known to this part of the time the arc takes over its own spread or the wall. */
+const CLOSE = 1e-4;
+
+interface TimedRise extends RingRise {
+  readonly time: number;
+}
+
+/**
+ * The maximum over time near the arc's passage of `travel` m from the start, no later than the end of the arc. `guess`
+ * is how long after the passage it is looked for.
+ */
+export function ringCrest(
+  history: RingHistory,
+  weights: Float64Array,
+  travel: number,
+  square: number,
+  guess: number,
+): TimedRise {
+  const { plate, dwell, end } = history.pass;
+  const at = (time: number): TimedRise => {
+    const { value, byTime, bySquare, byAlong } = ringRise(history, weights, travel, square, time);
+    return { value, byTime, bySquare, byAlong, time };
+  };
+  const scale = (plate.spread + plate.wall) / plate.speed;
+  const passage = dwell + travel / plate.speed;
+  const latest = (time: number): number => Math.min(time, end);
+  let low = at(latest(passage));
+  let high = low;
+  let stride = 0.1 * scale;
+  while (low.byTime < 0) {
+    high = low;
+    low = at(Math.max(low.time - stride, passage / 1e6));
+    stride *= GROWTH;
+  }
+  stride = Math.max(guess, 0.1 * scale);
+  while (high.byTime >= 0) {
+    low = high;
+    if (low.time >= end) return low;
+    high = at(latest(low.time + stride));
+    stride *= GROWTH;
+  }
+  for (let step = 0; step < MOST_STEPS && high.time - low.time > CLOSE * scale; step += 1) {
+    const slow = step % 3 === 2;
+    const part01 = slow ? 0.5 : low.byTime / (low.byTime - high.byTime);
+    const middle = at(low.time + (high.time - low.time) * Math.min(Math.max(part01, 0.02), 0.98));
+    if (Math.abs(middle.byTime) * (high.time - low.time) < CLOSE * CLOSE * middle.value) return middle;
+    if (middle.byTime > 0) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Where ln T is this close to its aim the width is known to a few millionths. */
+const CLOSE_RISE = 3e-6;
+
+/** Fused width, m, at one depth near the passage of `travel` m from the start. */
+function widthAt(history: RingHistory, weights: Float64Array, rise: number, travel: number): number {
+  const { dwell, plate } = history.pass;
+  const passage = dwell + travel / plate.speed;
+  let guess = 0;
+  const crestOf = (square: number): TimedRise => {
+    const crest = ringCrest(history, weights, travel, square, guess);
+    guess = Math.max(0, crest.time - passage);
+    return crest;
+  };
+  return 2 * Math.sqrt(squareWhere(crestOf, rise, CLOSE_RISE));
+}
+
+/**
+ * Fused widths of face and root, m, where the arc has traveled `travel` m, with `rise` K from the tube's first
+ * temperature to its liquidus; 0 where nothing melts.
+ */
+export function ringSection({ history, face, root }: ReadyPass, rise: number, travel: number): MeltSection {
+  return {
+    face: widthAt(history, face, rise, travel),
+    root: widthAt(history, root, rise, travel),
+  };
+}
+
+/** How much of the circumference ahead of where the arc goes out may still be melted by it. */
+const AHEAD = 0.2;
+
+/** The same at a place x m from the start along the mean circumference, the widest of all passages over it. */
+export function placeSection(ready: ReadyPass, rise: number, along: number): MeltSection {
+  const { circumference, dwell, end, plate } = ready.history.pass;
+  const reach = plate.speed * (end - dwell) + AHEAD * circumference;
+  let widest = ringSection(ready, rise, along);
+  for (let travel = along + circumference; travel < reach; travel += circumference) {
+    const again = ringSection(ready, rise, travel);
+    widest = { face: Math.max(widest.face, again.face), root: Math.max(widest.root, again.root) };
+  }
+  return widest;
+}
