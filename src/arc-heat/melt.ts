@@ -4,7 +4,7 @@ import { rootBetween } from "../numerics/root";
 import type { ArcPlate } from "./arc-plate";
 import type { MovingArc } from "./moving-arc";
 import { movingArc, weightsAt } from "./moving-arc";
-import { crestAt, squareAt } from "./widest";
+import { crestAt, firstGuess, squareAt } from "./widest";
 
 export interface MeltSection {
   /** Fused width of the face, 0 where nothing melts. */
@@ -69,8 +69,4 @@ export function meltDepth(plate: ReadyPlate, rise: number, power: number): numbe
   const miss = (part: number): number =>
     Math.log((crestAt(arc, weightsAt(arc, part), 0, firstGuess(arc)).value * power) / rise);
   return wall * rootBetween(miss, 0, 1);
-}
-
-function firstGuess({ plate }: MovingArc): number {
-  return -(plate.wall + plate.spread) / 4;
 }

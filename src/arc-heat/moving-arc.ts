@@ -37,7 +37,7 @@ export function firstAge({ metal, wall, spread }: ArcPlate): number {
 }
 
 /** Width of a panel in ln τ: 8 points on it hold 1e-8 while the arc's passage is no sharper than at Péclet number 1. */
-export const LONGEST_PANEL = 1.2;
+const LONGEST_PANEL = 1.2;
 
 export function movingArc(plate: ArcPlate): MovingArc {
   const { metal, wall, spread, speed } = plate;
@@ -62,10 +62,10 @@ export function movingArc(plate: ArcPlate): MovingArc {
   logPanels(first, Math.max(last, 2 * first), LONGEST_PANEL / (1 + peclet / 3), each);
   return {
     plate,
-    behind: Float64Array.from(behind),
-    precision: Float64Array.from(precision),
-    fourier: Float64Array.from(fourier),
-    mean: Float64Array.from(mean),
+    behind: new Float64Array(behind),
+    precision: new Float64Array(precision),
+    fourier: new Float64Array(fourier),
+    mean: new Float64Array(mean),
   };
 }
 

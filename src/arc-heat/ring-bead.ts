@@ -18,11 +18,14 @@ export function readyPass(pass: RingPass): ReadyPass {
   return { history, face: historyWeights(history, 0), root: historyWeights(history, 1) };
 }
 
-/** Growth of the search for a time after the crest. */
-const GROWTH = 1.6;
+/** The search for times before and after the crest: first stride, in guesses or passages, and its growth. */
+const FIRST_STRIDE = 0.15;
+const GROWTH = 1.8;
 const MOST_STEPS = 60;
-/** The crest's time is known to this part of the time the arc takes over its own spread or the wall. */
-const CLOSE = 1e-4;
+/** A step of false position keeps this part of the bracket away from its ends. */
+const EDGE = 0.02;
+/** Where what is still to gain is under this part of the rise, the crest is found. */
+const CLOSE = 1e-7;
 
 interface TimedRise extends RingRise {
   readonly time: number;
@@ -46,27 +49,26 @@ export function ringCrest(
   };
   const scale = (plate.spread + plate.wall) / plate.speed;
   const passage = dwell + travel / plate.speed;
-  const latest = (time: number): number => Math.min(time, end);
-  let low = at(latest(passage));
+  let low = at(Math.min(passage + guess, end));
   let high = low;
-  let stride = 0.1 * scale;
+  let stride = FIRST_STRIDE * (guess > 0 ? guess : scale);
   while (low.byTime < 0) {
     high = low;
     low = at(Math.max(low.time - stride, passage / 1e6));
     stride *= GROWTH;
   }
-  stride = Math.max(guess, 0.1 * scale);
   while (high.byTime >= 0) {
     low = high;
     if (low.time >= end) return low;
-    high = at(latest(low.time + stride));
+    high = at(Math.min(low.time + stride, end));
     stride *= GROWTH;
   }
-  for (let step = 0; step < MOST_STEPS && high.time - low.time > CLOSE * scale; step += 1) {
+  for (let step = 0; step < MOST_STEPS; step += 1) {
     const slow = step % 3 === 2;
-    const part01 = slow ? 0.5 : low.byTime / (low.byTime - high.byTime);
-    const middle = at(low.time + (high.time - low.time) * Math.min(Math.max(part01, 0.02), 0.98));
-    if (Math.abs(middle.byTime) * (high.time - low.time) < CLOSE * CLOSE * middle.value) return middle;
+    const part = slow ? 0.5 : low.byTime / (low.byTime - high.byTime);
+    const middle = at(low.time + (high.time - low.time) * Math.min(Math.max(part, EDGE), 1 - EDGE));
+    const gain = Math.abs(middle.byTime) * (high.time - low.time);
+    if (gain < CLOSE * middle.value || high.time - low.time < CLOSE * scale) return middle;
     if (middle.byTime > 0) low = middle;
     else high = middle;
   }

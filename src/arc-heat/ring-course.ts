@@ -47,9 +47,9 @@ export interface Course {
 const STEPS_TO_BELL = 5;
 const FEWEST_STEPS = 24;
 /** The dwell's heat is split at this width in ln τ. */
-const DWELL_PANEL = 1;
-/** Ages under this part of a step count as none. */
-const BRIEF = 1e-6;
+const DWELL_PANEL = 2;
+/** Ages under this part of the dwell add nothing: their heat has not been round the ring. */
+const BRIEF = 0.02;
 /** Gregory's end weights, fourth order: how much of its neighbors' half cells each of the first points carries. */
 const FIRST_WEIGHTS = [3 / 8, 7 / 6, 23 / 24] as const;
 
@@ -101,9 +101,9 @@ function edgeHeat(ring: Ring, aging: Aging, edge: BeadEdge, step: number, points
     const along = plate.speed * time + edge.ahead;
     const worth = (age: number): number => byTheRing(aging, circumference, along, edge.square, age) / target;
     if (i > 0) heat.kernel[i] = step * worth(time);
-    if (dwell <= BRIEF * step) continue;
+    if (dwell === 0) continue;
     let sum = 0;
-    logPanels(Math.max(time, BRIEF * step), time + dwell, DWELL_PANEL, (age, weight) => {
+    logPanels(Math.max(time, BRIEF * dwell), time + dwell, DWELL_PANEL, (age, weight) => {
       sum += weight * worth(age);
     });
     heat.dwell[i] = sum;

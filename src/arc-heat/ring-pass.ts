@@ -46,8 +46,8 @@ export function heatGiven({ steps, end }: RingPass): HeatGiven {
     before[i] = element(before, i - 1) + power * (element(all, i).from - from);
   }
   return {
-    from: Float64Array.from(all, ({ from }) => from),
-    power: Float64Array.from(all, ({ power }) => power),
+    from: new Float64Array(all.map(({ from }) => from)),
+    power: new Float64Array(all.map(({ power }) => power)),
     before,
   };
 }

@@ -47,10 +47,10 @@ export function ringHistory(pass: RingPass, until: number, from = 0): RingHistor
   return {
     pass,
     given: heatGiven(pass),
-    age: Float64Array.from(age),
-    variance: Float64Array.from(variance),
-    mean: Float64Array.from(mean),
-    cellEnd: Float64Array.from(cellEnd),
+    age: new Float64Array(age),
+    variance: new Float64Array(variance),
+    mean: new Float64Array(mean),
+    cellEnd: new Float64Array(cellEnd),
   };
 }
 
@@ -107,9 +107,9 @@ export function ringRise(
     const moving = source > dwell;
     const travel = moving ? plate.speed * (source - dwell) : 0;
     roundRing(circumference, along - travel, s2, folded);
-    const worth = element(weights, i) * Math.exp(-square / (2 * s2));
-    const heat = (heatLater - heatEarlier) * worth;
     const sum = element(folded, 0);
+    const worth = sum > 0 ? element(weights, i) * Math.exp(-square / (2 * s2)) : 0;
+    const heat = (heatLater - heatEarlier) * worth;
     const slope = heat * element(folded, 1);
     value += heat * sum;
     bySquare -= (heat * sum) / (2 * s2);

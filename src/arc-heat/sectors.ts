@@ -9,7 +9,7 @@ import { riseAt } from "./moving-arc";
 import { readyPass, ringCrest } from "./ring-bead";
 import type { BeadSide } from "./ring-course";
 import { ringCourse } from "./ring-course";
-import { crestAt } from "./widest";
+import { crestAt, firstGuess } from "./widest";
 
 export interface SectorPlan {
   /** With the speed at the mean radius. */
@@ -76,7 +76,7 @@ function coldBead({ plate, rise, width }: SectorPlan): ColdBead {
 }
 
 /** Places round the pass at which the course is checked. */
-const CHECKS = 12;
+const CHECKS = 8;
 
 interface Miss {
   /** turns */
@@ -105,7 +105,8 @@ function edgeMisses(
     let reached = 0;
     sides.forEach((side, s) => {
       const square = element(squares, s);
-      const crest = ringCrest(history, element(weights, s), at * circumference, square, 0);
+      const lag = -widestOf(side) / plate.speed;
+      const crest = ringCrest(history, element(weights, s), at * circumference, square, lag);
       reached += (side.weight * crest.value) / rise;
     });
     return { at, miss: 1 - reached };
@@ -122,14 +123,19 @@ function meanOver(misses: readonly Miss[], from: number, to: number): number {
 }
 
 /** Places along the edge, in distances of the cold bead's widest place behind the arc. */
-const PLACES = [0.6, 1, 1.5, 2, 3, 4.5] as const;
+const PLACES = [1, 1.5, 2.5, 4] as const;
 
 function sideOf({ arc }: ReadyPlate, weights: Float64Array, square: number, weight: number): BeadSide {
-  const { ahead, value } = crestAt(arc, weights, square, -(arc.plate.wall + arc.plate.spread) / 4);
+  const { ahead, value } = crestAt(arc, weights, square, firstGuess(arc));
   const edges = PLACES.map((place) => ({
     ahead: place * ahead,
     square,
     part: riseAt(arc, weights, place * ahead, square).value / value,
   }));
   return { edges, weight };
+}
+
+/** Where a side of the bead is widest on a cold plate, m ahead of the arc. */
+function widestOf({ edges }: BeadSide): number {
+  return edges.reduce((a, b) => (b.part > a.part ? b : a), element(edges, 0)).ahead;
 }

@@ -1,6 +1,6 @@
 /** The hottest place of a line beside the arc's path, and the line on which the hottest place just melts. */
 
-import type { MovingArc, Rise } from "./moving-arc";
+import type { MovingArc } from "./moving-arc";
 import { riseAt } from "./moving-arc";
 
 /** The maximum over ξ at one distance from the path. */
@@ -11,11 +11,13 @@ export interface Crest {
   readonly value: number;
   /** By u = y², K/(W·m²) */
   readonly bySquare: number;
+  /** How the place moves with u, 1/m. */
+  readonly aheadBySquare: number;
 }
 
 const MOST_STEPS = 60;
-/** A step along ξ below this part of the arc's spread or the wall moves the maximum by its square. */
-const CLOSE = 1e-7;
+/** A step along ξ below this part of wall and spread is taken by the quadratic alone: the error goes as its cube. */
+const CLOSE = 1e-4;
 
 /** The crest at u = y²: Newton on ∂T/∂ξ = 0, held between the last places where T rose and fell. */
 export function crestAt(arc: MovingArc, weights: Float64Array, square: number, guess: number): Crest {
@@ -23,18 +25,23 @@ export function crestAt(arc: MovingArc, weights: Float64Array, square: number, g
   let low = -Infinity;
   let high = 0;
   let ahead = Math.min(guess, 0);
-  let rise: Rise = riseAt(arc, weights, ahead, square);
-  for (let step = 0; step < MOST_STEPS; step += 1) {
+  for (let step = 0; ; step += 1) {
+    const rise = riseAt(arc, weights, ahead, square);
+    const move = rise.byAheadTwice < 0 ? -rise.byAhead / rise.byAheadTwice : NaN;
+    if (Math.abs(move) < CLOSE * scale || step === MOST_STEPS) {
+      return {
+        ahead: ahead + move,
+        value: rise.value + (rise.byAhead * move) / 2,
+        bySquare: rise.bySquare + rise.bySquareAndAhead * move,
+        aheadBySquare: -rise.bySquareAndAhead / rise.byAheadTwice,
+      };
+    }
     if (rise.byAhead > 0) low = ahead;
     else high = ahead;
-    let next = rise.byAheadTwice < 0 ? ahead - rise.byAhead / rise.byAheadTwice : NaN;
+    let next = ahead + move;
     if (!(next > low && next < high)) next = low === -Infinity ? 2 * ahead - scale : (low + high) / 2;
-    const moved = Math.abs(next - ahead);
     ahead = next;
-    rise = riseAt(arc, weights, ahead, square);
-    if (moved < CLOSE * scale) break;
   }
-  return { ahead, value: rise.value, bySquare: rise.bySquare };
 }
 
 /** Where ln T is this close to its aim the width is exact to rounding. */
@@ -68,10 +75,17 @@ export function squareWhere(
 
 /** u = y² of the line that the arc of a plate just melts where it takes `target` K/W, m²; 0 where nothing melts. */
 export function squareAt(arc: MovingArc, weights: Float64Array, target: number): number {
-  let ahead = -(arc.plate.wall + arc.plate.spread) / 4;
+  let at = 0;
+  let crest: Crest | undefined;
   return squareWhere((square) => {
-    const crest = crestAt(arc, weights, square, ahead);
-    ahead = crest.ahead;
+    const guess = crest === undefined ? firstGuess(arc) : crest.ahead + crest.aheadBySquare * (square - at);
+    at = square;
+    crest = crestAt(arc, weights, square, guess);
     return crest;
   }, target);
+}
+
+/** Where the crest is first looked for: not far behind the arc. */
+export function firstGuess({ plate }: MovingArc): number {
+  return -(plate.wall + plate.spread) / 4;
 }
