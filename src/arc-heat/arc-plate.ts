@@ -13,7 +13,7 @@ export interface ArcPlate {
 }
 
 /** The age at which half of the change to the colder metal's properties is done, in 4α/v². */
-const COOLING_AGE = 1.2648;
+const COOLING_AGE = 1.1785;
 
 /** The numbers of a plate that every instant of heat needs. */
 export interface Aging {

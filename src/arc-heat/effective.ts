@@ -44,26 +44,26 @@ export interface EffectiveMetal {
 export const ROOM = 293.15;
 
 /**
- * k = 0.959·(0.762·k_mean + 0.238·k_liquidus): mostly the Kirchhoff mean, which governs heat that spreads slowly, with
+ * k = 0.953·(0.757·k_mean + 0.243·k_liquidus): mostly the Kirchhoff mean, which governs heat that spreads slowly, with
  * some of the conductivity at the edge of the melt, where the gradient is steepest.
  */
-const CONDUCTIVITY_FACTOR = 0.9593;
-const LIQUIDUS_FRACTION = 0.2382;
+const CONDUCTIVITY_FACTOR = 0.9533;
+const LIQUIDUS_FRACTION = 0.2432;
 /** Fraction of the latent heat that counts: most of it is given back behind the arc, too late for the width. */
-const LATENT_FRACTION = 0.3924;
+const LATENT_FRACTION = 0.5006;
 /**
  * Heat of long ago sits in colder metal, whose conductivity is another: powers of k_cold/k_mean for the rise it adds
  * and of α_cold/α for how fast it spreads.
  */
-const FAR_STRENGTH_EXPONENT = 0.1988;
-const FAR_DIFFUSIVITY_EXPONENT = 0.8086;
+const FAR_STRENGTH_EXPONENT = 0.1162;
+const FAR_DIFFUSIVITY_EXPONENT = 0.7513;
 /**
  * Radiation and convection of outside and bore together near the heated strip, W/(m²·K) (emissivity 0.4 and film 15
  * outside, 0.2 and 5 in the bore). Where k rises with temperature the strip is hotter than the linear solution has it
  * and loses more: a power of k_mean/k_cold.
  */
-const SURFACE_LOSS = 100.06;
-const SURFACE_LOSS_EXPONENT = 0.5543;
+const SURFACE_LOSS = 77.2871;
+const SURFACE_LOSS_EXPONENT = 0.8744;
 
 /** The effective constants of a metal, base SI; valid for the range of properties between the three fitted metals. */
 export function effectiveMetal(metal: MetalNumbers): EffectiveMetal {

@@ -25,19 +25,19 @@ export interface MovingArc {
 }
 
 /** Ages below this part of the shortest time that counts share one panel in √τ. */
-const SHORT = 0.05;
+const SHORT = 0.1;
 /** The least spread that the shortest time is taken from, in walls: a point source has no shortest time of its own. */
 const LEAST_SPREAD = 1e-3;
-/** Where e^−c no longer counts. */
-const NEGLIGIBLE = 40;
+/** Ages are counted up to this many times the time in which the arc outruns its heat or the loss has taken it. */
+const LONGEST = 200;
 /** The age up to which one panel in √τ does, s. */
 export function firstAge({ metal, wall, spread }: ArcPlate): number {
   const least = Math.max(spread, LEAST_SPREAD * wall);
   return (SHORT * Math.min((least * least) / 2, wall * wall)) / metal.diffusivity;
 }
 
-/** Width of a panel in ln τ: 8 points on it hold 1e-8 while the arc's passage is no sharper than at Péclet number 1. */
-const LONGEST_PANEL = 1.2;
+/** Width of a panel in ln τ: 8 points on it hold 1e-6 of the rise while the arc's passage is no sharper than at Péclet number 1. */
+const LONGEST_PANEL = 1.8;
 
 export function movingArc(plate: ArcPlate): MovingArc {
   const { metal, wall, spread, speed } = plate;
@@ -45,7 +45,7 @@ export function movingArc(plate: ArcPlate): MovingArc {
   const alpha = metal.diffusivity;
   const first = firstAge(plate);
   const fastest = Math.max(alpha, metal.farDiffusivity);
-  const last = NEGLIGIBLE / ((speed * speed) / (4 * fastest) + aging.decay);
+  const last = LONGEST / ((speed * speed) / (4 * fastest) + aging.decay);
   const peclet = (speed * (wall + 2 * spread)) / (4 * alpha);
   const behind: number[] = [];
   const precision: number[] = [];

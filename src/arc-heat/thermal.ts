@@ -63,7 +63,10 @@ export const THERMAL = {
     density: memory(7850, "EN 1991-1-1, structural steel"),
   },
   "TI-2": {
-    meanConductivity: estimate(21.8, `grade 2 cold, then ${INCROPERA}, titanium, its slope carried to 1943 K`),
+    meanConductivity: estimate(
+      21.8,
+      `grade 2 cold, then ${INCROPERA}, titanium, its slope carried to 1943 K`,
+    ),
     liquidusConductivity: estimate(28.2, `${INCROPERA}, titanium: slope of 1200 to 1500 K carried to 1943 K`),
     sensibleHeat: estimate(1168 * KJ, `${INCROPERA}, cp carried to 1943 K, with 4.17 kJ/mol at 1155 K`),
     latentHeat: memory(295.6 * KJ, "titanium, 14.15 kJ/mol (NIST-JANAF)"),
@@ -92,7 +95,10 @@ export const THERMAL = {
   },
   C12200: {
     meanConductivity: memory(339, "Copper Development Association: room value, kept; pure copper is alike"),
-    liquidusConductivity: estimate(330, `${INCROPERA}, pure copper, carried from 1200 K to its melting point`),
+    liquidusConductivity: estimate(
+      330,
+      `${INCROPERA}, pure copper, carried from 1200 K to its melting point`,
+    ),
     sensibleHeat: estimate(466 * KJ, `${INCROPERA}: cp of pure copper, carried from 1200 to 1356 K`),
     latentHeat: memory(205 * KJ, "pure copper"),
     density: memory(8940, "Copper Development Association alloy data"),

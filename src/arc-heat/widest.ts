@@ -38,9 +38,11 @@ export function crestAt(arc: MovingArc, weights: Float64Array, square: number, g
     }
     if (rise.byAhead > 0) low = ahead;
     else high = ahead;
-    let next = ahead + move;
-    if (!(next > low && next < high)) next = low === -Infinity ? 2 * ahead - scale : (low + high) / 2;
-    ahead = next;
+    // At most twice as far back: much further the heat of all ages has long gone, and nothing shows the way.
+    const furthest = low === -Infinity ? 2 * ahead - scale : low;
+    const next = ahead + move;
+    if (next > furthest && next < high) ahead = next;
+    else ahead = low === -Infinity ? furthest : (low + high) / 2;
   }
 }
 
