@@ -63,16 +63,16 @@ export function ringCrest(
     high = at(Math.min(low.time + stride, end));
     stride *= GROWTH;
   }
-  for (let step = 0; step < MOST_STEPS; step += 1) {
-    const slow = step % 3 === 2;
+  for (let step = 1; ; step += 1) {
+    const slow = step % 3 === 0;
     const part = slow ? 0.5 : low.byTime / (low.byTime - high.byTime);
     const middle = at(low.time + (high.time - low.time) * Math.min(Math.max(part, EDGE), 1 - EDGE));
     const gain = Math.abs(middle.byTime) * (high.time - low.time);
-    if (gain < CLOSE * middle.value || high.time - low.time < CLOSE * scale) return middle;
+    if (gain < CLOSE * middle.value || high.time - low.time < CLOSE * scale || step === MOST_STEPS)
+      return middle;
     if (middle.byTime > 0) low = middle;
     else high = middle;
   }
-  return low;
 }
 
 /** Where ln T is this close to its aim the width is known to a few millionths. */

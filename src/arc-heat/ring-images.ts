@@ -1,7 +1,8 @@
 /** The heat of one instant spread round a ring. */
 
-/** Where e^−c no longer counts. */
-const NEGLIGIBLE = 30;
+/** Where e^−c no longer counts, and such a height. */
+const NEGLIGIBLE = 25;
+const SMALL = Math.exp(-NEGLIGIBLE);
 /** s²/C² above which few waves do instead of few images. */
 const CHANGEOVER = 0.09;
 
@@ -31,12 +32,17 @@ function asImages(circumference: number, x: number, variance: number, into: Floa
 function asWaves(circumference: number, x: number, variance: number, into: Float64Array): void {
   const wave = (2 * Math.PI) / circumference;
   const decay = (wave * wave * variance) / 2;
+  const [cos, sin, fall] = [Math.cos(wave * x), Math.sin(wave * x), Math.exp(-decay)];
   let sum = 1;
   let slope = 0;
-  for (let n = 1; decay * n * n < NEGLIGIBLE; n += 1) {
-    const height = 2 * Math.exp(-decay * n * n);
-    sum += height * Math.cos(n * wave * x);
-    slope -= height * n * wave * Math.sin(n * wave * x);
+  // cos nφ, sin nφ and exp(−n²·decay) from those before: one cosine, sine and exponential do for all waves.
+  let [c, s, height, ratio] = [cos, sin, 2 * fall, fall * fall * fall];
+  for (let n = 1; height > SMALL; n += 1) {
+    sum += height * c;
+    slope -= height * n * wave * s;
+    [c, s] = [c * cos - s * sin, s * cos + c * sin];
+    height *= ratio;
+    ratio *= fall * fall;
   }
   const level = Math.sqrt(2 * Math.PI * variance) / circumference;
   into[0] = level * sum;

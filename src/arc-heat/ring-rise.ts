@@ -77,7 +77,7 @@ const folded = new Float64Array(2);
 
 /**
  * T(x, y, z, t) = ∫₀ᵗ q(t − τ)·a(τ)·G(z, τ)·Σₙexp(−((x − x_arc(t − τ) + nC)² + y²)/2s²)/s² dτ at `along` m round the
- * ring, u = y² = `square`, the depth of the weights and `time`. Each node carries the heat its whole cell was given.
+ * ring, u = y² = `square`, the depth of the weights and `time`, after the ignition. Each node carries the heat its whole cell was given.
  */
 export function ringRise(
   history: RingHistory,
@@ -96,7 +96,7 @@ export function ringRise(
   let step = from.length - 1;
   while (time <= element(from, step)) step -= 1;
   let later = element(power, step);
-  let heatLater = heatAt(given, step, time);
+  let heatLater = element(before, step) + later * (time - element(from, step));
   for (let i = 0; i < age.length && heatLater > 0; i += 1) {
     const edge = time - element(cellEnd, i);
     while (step > 0 && edge <= element(from, step)) step -= 1;
@@ -119,8 +119,4 @@ export function ringRise(
     heatLater = heatEarlier;
   }
   return { value, byTime, byAlong, bySquare };
-}
-
-function heatAt({ from, power, before }: HeatGiven, step: number, time: number): number {
-  return step > 0 ? element(before, step) + element(power, step) * (time - element(from, step)) : 0;
 }

@@ -105,7 +105,7 @@ function edgeMisses(
     let reached = 0;
     sides.forEach((side, s) => {
       const square = element(squares, s);
-      const lag = -widestOf(side) / plate.speed;
+      const lag = -element(side.edges, 0).ahead / plate.speed;
       const crest = ringCrest(history, element(weights, s), at * circumference, square, lag);
       reached += (side.weight * crest.value) / rise;
     });
@@ -122,7 +122,7 @@ function meanOver(misses: readonly Miss[], from: number, to: number): number {
   return misses.reduce((best, next) => (away(next) < away(best) ? next : best)).miss;
 }
 
-/** Places along the edge, in distances of the cold bead's widest place behind the arc. */
+/** Places along the edge, in distances of the cold bead's widest place behind the arc; that place is the first. */
 const PLACES = [1, 1.5, 2.5, 4] as const;
 
 function sideOf({ arc }: ReadyPlate, weights: Float64Array, square: number, weight: number): BeadSide {
@@ -133,9 +133,4 @@ function sideOf({ arc }: ReadyPlate, weights: Float64Array, square: number, weig
     part: riseAt(arc, weights, place * ahead, square).value / value,
   }));
   return { edges, weight };
-}
-
-/** Where a side of the bead is widest on a cold plate, m ahead of the arc. */
-function widestOf({ edges }: BeadSide): number {
-  return edges.reduce((a, b) => (b.part > a.part ? b : a), element(edges, 0)).ahead;
 }

@@ -68,9 +68,8 @@ export function squareWhere(
     if (Math.abs(miss) < close) break;
     if (miss > 0) low = square;
     else high = square;
-    let next = square - (miss * crest.value) / crest.bySquare;
-    if (!(next > low && next < high)) next = high === Infinity ? 2 * square : (low + high) / 2;
-    square = next;
+    const next = square - (miss * crest.value) / crest.bySquare;
+    square = next > low && next < high ? next : (low + high) / 2;
   }
   return square;
 }

@@ -88,6 +88,8 @@ test("the reach of a rise leads back to it, and is 0 where the joint itself stay
   for (const rise of [40, 80, 200, 500]) {
     expect(Math.abs(damRise(damReach(rise, WELD), WELD) / rise - 1)).toBeLessThan(1e-4);
   }
+  const near = damRise(0.0004, WELD);
+  expect(Math.abs(damReach(near, WELD) / 0.0004 - 1)).toBeLessThan(1e-2);
   expect(damReach(5000, WELD)).toBe(0);
 });
 
