@@ -29,7 +29,7 @@ export interface DamWeld {
 
 /**
  * Still air outside and a gentle purge inside, W/(m²·K): films of 15 and 5 and, near 300 °C, radiation of 10 with
- * emissivities of 0.4 and 0.2. An estimate that fits the independent solution, on the hot side within 50 mm.
+ * emissivities of 0.4 and 0.2. An estimate that fits the independent solution, on the hot side within 45 mm.
  */
 export const STILL_AIR_LOSS = 30;
 
@@ -47,7 +47,7 @@ export function damPass(weld: DamWeld): RingPass {
   return { plate, circumference, dwell: extraSeconds, steps: [{ from: 0, power }], end };
 }
 
-export function coldMetal(metal: MetalNumbers, surfaceLoss: number): EffectiveMetal {
+function coldMetal(metal: MetalNumbers, surfaceLoss: number): EffectiveMetal {
   const diffusivity = metal.coldConductivity / metal.coldHeatCapacity;
   return {
     diffusivity,

@@ -26,14 +26,14 @@ export interface MovingArc {
 
 /** Ages below this part of the shortest time that counts share one panel in √τ. */
 const SHORT = 0.1;
-/** The least spread that the shortest time is taken from, in walls: a point source has no shortest time of its own. */
-const LEAST_SPREAD = 1e-3;
+/** The minimum spread that the shortest time is taken from, in walls: a point source has no shortest time of its own. */
+const MINIMUM_SPREAD = 1e-3;
 /** Ages are counted up to this many times the time in which the arc outruns its heat or the loss has taken it. */
 const LONGEST = 200;
 /** The age up to which one panel in √τ does, s. */
 export function firstAge({ metal, wall, spread }: ArcPlate): number {
-  const least = Math.max(spread, LEAST_SPREAD * wall);
-  return (SHORT * Math.min((least * least) / 2, wall * wall)) / metal.diffusivity;
+  const counted = Math.max(spread, MINIMUM_SPREAD * wall);
+  return (SHORT * Math.min((counted * counted) / 2, wall * wall)) / metal.diffusivity;
 }
 
 /** Width of a panel in ln τ: 8 points on it hold 1e-6 of the rise while the arc's passage is no sharper than at Péclet number 1. */
