@@ -1,0 +1,136 @@
+/** Power sector by sector round a tube that warms up as it is welded. Base SI. */
+
+import { meanPower, powerAt } from "../heat-flow/ring";
+import { element } from "../numerics/item";
+import type { ArcPlate } from "./arc-plate";
+import type { ReadyPlate } from "./melt";
+import { meltSection, powerOfMean, readyPlate } from "./melt";
+import { riseAt } from "./moving-arc";
+import { readyPass, ringCrest } from "./ring-bead";
+import type { BeadSide } from "./ring-course";
+import { ringCourse } from "./ring-course";
+import { crestAt, firstGuess } from "./widest";
+
+export interface SectorPlan {
+  /** With the speed at the mean radius. */
+  readonly plate: ArcPlate;
+  /** At the mean radius, m. */
+  readonly circumference: number;
+  /** Mean of face and root, m. */
+  readonly width: number;
+  /** From the tube's first temperature to its liquidus, K. */
+  readonly rise: number;
+  /** s */
+  readonly dwell: number;
+  /** Ends of the sectors in turns, rising; the last may be past 1 by the overlap. */
+  readonly ends: readonly number[];
+}
+
+export interface SectorPower {
+  /** Mean power into the metal, W; 0 or less where the tube's own heat alone would melt it. */
+  readonly power: number;
+  /** How much warmer the tube is for the bead at the sector's end than at the start, K. */
+  readonly warmth: number;
+}
+
+/**
+ * Sectors' powers, W: the bead's power on a cold plate, lowered as the ring's own heat comes back to the arc, then
+ * corrected once by the temperature that everything superposed in time gives the bead's edge.
+ */
+export function sectorPowers(plan: SectorPlan): SectorPower[] {
+  const { plate, circumference, rise, ends } = plan;
+  const bead = coldBead(plan);
+  const travel = circumference * element(ends, ends.length - 1);
+  const course = ringCourse({ ...plan, travel, target: bead.target, sides: bead.sides });
+  const turn = circumference / plate.speed;
+  const means = ends.map((end, i) => meanPower(course, turn * (ends[i - 1] ?? 0), turn * end));
+  const misses = edgeMisses(plan, bead, means);
+  return ends.map((end, i) => ({
+    power: (rise / bead.target) * (element(means, i) + meanOver(misses, ends[i - 1] ?? 0, end)),
+    warmth: Math.max(0, rise * (1 - powerAt(course, turn * end))),
+  }));
+}
+
+/** The wanted bead on a cold plate. */
+interface ColdBead {
+  /** Melting rise per watt of its power, K/W. */
+  readonly target: number;
+  readonly sides: readonly [face: BeadSide, root: BeadSide];
+  /** u = y² of its edges, m². */
+  readonly squares: readonly [face: number, root: number];
+}
+
+function coldBead({ plate, rise, width }: SectorPlan): ColdBead {
+  const ready = readyPlate(plate);
+  const cold = powerOfMean(ready, rise, width);
+  const { face, root } = meltSection(ready, rise, cold);
+  const share = face / (face + root);
+  return {
+    target: rise / cold,
+    sides: [
+      sideOf(ready, ready.face, (face * face) / 4, share),
+      sideOf(ready, ready.root, (root * root) / 4, 1 - share),
+    ],
+    squares: [(face * face) / 4, (root * root) / 4],
+  };
+}
+
+/** Places round the pass at which the course is checked. */
+const CHECKS = 8;
+
+interface Miss {
+  /** turns */
+  readonly at: number;
+  /** Melting rise less the edge's temperature, over the melting rise. */
+  readonly miss: number;
+}
+
+/** How far the edge of the wanted bead is from melting where the sectors have the relative powers `means`. */
+function edgeMisses(
+  plan: SectorPlan,
+  { target, sides, squares }: ColdBead,
+  means: readonly number[],
+): Miss[] {
+  const { plate, circumference, rise, dwell, ends } = plan;
+  const turn = circumference / plate.speed;
+  const last = element(ends, ends.length - 1);
+  const steps = means.map((mean, i) => ({
+    from: i > 0 ? dwell + turn * element(ends, i - 1) : 0,
+    power: Math.max(0, mean * (rise / target)),
+  }));
+  const { history, face, root } = readyPass({ plate, circumference, dwell, steps, end: dwell + turn * last });
+  const weights = [face, root];
+  return Array.from({ length: CHECKS }, (_, i) => {
+    const at = (last * (i + 0.5)) / CHECKS;
+    let reached = 0;
+    sides.forEach((side, s) => {
+      const square = element(squares, s);
+      const lag = -element(side.edges, 0).ahead / plate.speed;
+      const crest = ringCrest(history, element(weights, s), at * circumference, square, lag);
+      reached += (side.weight * crest.value) / rise;
+    });
+    return { at, miss: 1 - reached };
+  });
+}
+
+/** Mean miss of the checks within a sector, or that of the nearest check where there is none. */
+function meanOver(misses: readonly Miss[], from: number, to: number): number {
+  const within = misses.filter(({ at }) => at >= from && at < to);
+  if (within.length > 0) return within.reduce((sum, { miss }) => sum + miss, 0) / within.length;
+  const middle = (from + to) / 2;
+  const away = (a: Miss): number => Math.abs(a.at - middle);
+  return misses.reduce((best, next) => (away(next) < away(best) ? next : best)).miss;
+}
+
+/** Places along the edge, in distances of the cold bead's widest place behind the arc; that place is the first. */
+const PLACES = [1, 1.5, 2.5, 4] as const;
+
+function sideOf({ arc }: ReadyPlate, weights: Float64Array, square: number, weight: number): BeadSide {
+  const { ahead, value } = crestAt(arc, weights, square, firstGuess(arc));
+  const edges = PLACES.map((place) => ({
+    ahead: place * ahead,
+    square,
+    part: riseAt(arc, weights, place * ahead, square).value / value,
+  }));
+  return { edges, weight };
+}
