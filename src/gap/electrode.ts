@@ -81,13 +81,22 @@ export function electrodeDiameter(amps: Current, units: Units): Length {
   );
 }
 
-const ARC_VOLTS_GAP = [0.0005, 0.003] as const;
+/** The gaps, m, and currents, A, that the estimate of arc voltage holds for. */
+export const ARC_VOLTS_GAP = [si(0.0005, LENGTH), si(0.003, LENGTH)] as const;
+export const ARC_VOLTS_AMPS = [si(30, CURRENT), si(150, CURRENT)] as const;
+/** The current that the level stands for where none is given, A. */
+const LEVEL_AMPS = 100;
+/** V per A: through the arcs of [kraus-1987], 38 A 7.5 V, 50 A 8.0 V and 70 A 8.5 V. */
+const VOLTS_PER_AMP = 0.031;
 
 /**
- * Arc voltage, V, for argon, electrode negative, 50–150 A: 8.5 V + 0.8 V per mm of gap. An estimate from common
- * practice, for gaps of 0.5 to 3 mm.
+ * Arc voltage, V, for argon, electrode negative: 8.5 V + 0.8 V per mm of gap, for gaps of 0.5 to 3 mm, an estimate from
+ * common practice. A given current moves it by 0.031 V per A from 100 A.
  */
-export function arcVolts(gap: Length): Voltage {
+export function arcVolts(gap: Length, amps?: Current): Voltage {
   between("standoff", gap, LENGTH, ...ARC_VOLTS_GAP);
-  return si(8.5 + 800 * gap, VOLTAGE);
+  const level = 8.5 + 800 * gap;
+  if (amps === undefined) return si(level, VOLTAGE);
+  between("amps", above0("amps", amps, CURRENT), CURRENT, ...ARC_VOLTS_AMPS);
+  return si(level + VOLTS_PER_AMP * (amps - LEVEL_AMPS), VOLTAGE);
 }

@@ -2,9 +2,9 @@
 
 import fc from "fast-check";
 
-import type { ArcPlate } from "../../../src/arc-heat/arc-plate";
-import { effectiveMetal } from "../../../src/arc-heat/effective";
-import type { ReadyPlate } from "../../../src/arc-heat/melt";
+import type { ArcPlate } from "../../../src/heat-flow/arc-plate";
+import { effectiveMetal, metalNumbers } from "../../../src/heat-flow/effective";
+import type { ReadyPlate } from "../../../src/heat-flow/melt";
 import {
   meanWidth,
   meltDepth,
@@ -13,11 +13,10 @@ import {
   powerOfMean,
   powerOfRoot,
   readyPlate,
-} from "../../../src/arc-heat/melt";
-import { startDwell, standingWidth } from "../../../src/arc-heat/start-dwell";
-import { metalNumbers } from "../../../src/arc-heat/thermal";
+} from "../../../src/heat-flow/melt";
+import { startDwell, standingWidth } from "../../../src/heat-flow/start-dwell";
 import type { Designation } from "../../../src/metal/material";
-import { DESIGNATIONS } from "../../../src/metal/material";
+import { DESIGNATIONS, MATERIALS } from "../../../src/metal/material";
 
 interface Weld {
   readonly metal: Designation;
@@ -43,7 +42,7 @@ const welds: fc.Arbitrary<Weld> = fc
   .filter((weld) => weld.speed * weld.width < 12 * plateOf(weld).metal.diffusivity);
 
 function plateOf({ metal, wall, spread, speed }: Weld): ArcPlate {
-  return { metal: effectiveMetal(metalNumbers(metal)), wall, spread, speed };
+  return { metal: effectiveMetal(metalNumbers(MATERIALS[metal])), wall, spread, speed };
 }
 
 function ready(weld: Weld): ReadyPlate {

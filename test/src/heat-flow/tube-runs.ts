@@ -5,10 +5,10 @@
 
 import { readFileSync } from "node:fs";
 
-import type { MetalNumbers } from "../../../src/arc-heat/effective";
-import { effectiveMetal, ROOM } from "../../../src/arc-heat/effective";
-import type { RingPass } from "../../../src/arc-heat/ring-pass";
-import { meanRadiusSpeed } from "../../../src/arc-heat/ring-pass";
+import type { MetalNumbers } from "../../../src/heat-flow/effective";
+import { effectiveMetal, ROOM } from "../../../src/heat-flow/effective";
+import type { RingPass } from "../../../src/heat-flow/ring-pass";
+import { meanRadiusSpeed } from "../../../src/heat-flow/ring-pass";
 
 export interface Run {
   readonly id: string;

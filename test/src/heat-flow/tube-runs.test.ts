@@ -1,7 +1,7 @@
 /** Widths and powers against an independent nonlinear 3-D solution, at the bounds the model has to meet. */
 
-import { placeSection, readyPass, ringCrest } from "../../../src/arc-heat/ring-bead";
-import { powerOfMean, readyPlate } from "../../../src/arc-heat/melt";
+import { placeSection, readyPass, ringCrest } from "../../../src/heat-flow/ring-bead";
+import { powerOfMean, readyPlate } from "../../../src/heat-flow/melt";
 import type { Place, WidthRun } from "./tube-runs";
 import { ALIKE, passOf, percentile95, placesOf, riseOf, STAINLESS, WIDTH_RUNS } from "./tube-runs";
 

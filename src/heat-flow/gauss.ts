@@ -1,6 +1,6 @@
 /** Gauss-Legendre nodes on a stretch of time that spans many decades. */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 
 /** Eight points of Gauss and Legendre on −1 to 1: Abramowitz & Stegun table 25.4 (from memory), positive half. */
 const NODES = [
@@ -9,7 +9,7 @@ const NODES = [
 const WEIGHTS = [
   0.362_683_783_378_362, 0.313_706_645_877_887_3, 0.222_381_034_453_374_5, 0.101_228_536_290_376_3,
 ];
-const UPPER = NODES.map((x, i) => ({ x, weight: element(WEIGHTS, i) }));
+const UPPER = NODES.map((x, i) => ({ x, weight: itemAt(WEIGHTS, i) }));
 const POINTS = [...UPPER.map(({ x, weight }) => ({ x: -x, weight })).reverse(), ...UPPER];
 
 /** Calls `each` with the nodes of ∫ f(τ) dτ between two ages, even in √τ: for an integrand with a root singularity at 0. */

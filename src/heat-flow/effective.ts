@@ -4,6 +4,8 @@
  * (316L), rises 4.5-fold (titanium-like) and falls to less than half (carbon-steel-like).
  */
 
+import type { Material } from "../metal/material";
+
 /** What the rule needs to know of a metal, base SI. */
 export interface MetalNumbers {
   /** Mean of k(T) from 20 °C to the liquidus, W/(m·K). */
@@ -80,5 +82,19 @@ export function effectiveMetal(metal: MetalNumbers): EffectiveMetal {
     farStrength: (metal.coldConductivity / mean) ** FAR_STRENGTH_EXPONENT,
     surfaceLoss: SURFACE_LOSS * (mean / metal.coldConductivity) ** SURFACE_LOSS_EXPONENT,
     liquidus: metal.liquidus,
+  };
+}
+
+/** The numbers of a metal of the table. */
+export function metalNumbers(material: Material): MetalNumbers {
+  return {
+    meanConductivity: material.meanConductivity.value,
+    liquidusConductivity: material.liquidusConductivity.value,
+    coldConductivity: material.coldConductivity.value,
+    coldHeatCapacity: material.coldHeatCapacity.value,
+    sensibleHeat: material.sensibleHeat.value,
+    latentHeat: material.latentHeat.value,
+    density: material.density.value,
+    liquidus: material.liquidus.value,
   };
 }

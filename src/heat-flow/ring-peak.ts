@@ -1,6 +1,6 @@
 /** The hottest that a ring ever gets at some distance beside the joint, heat even through the wall. */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import type { RingPass } from "./ring-pass";
 import type { RingHistory, RingRise } from "./ring-rise";
 import { ringHistory, ringRise } from "./ring-rise";
@@ -65,7 +65,7 @@ function firstAngle(history: RingHistory, square: number): number {
   const { pass, mean } = history;
   const angles = Array.from({ length: ANGLES }, (_, i) => (-i * pass.circumference) / ANGLES);
   const rises = angles.map((angle) => ringRise(history, mean, angle, square, pass.end).value);
-  return element(angles, rises.indexOf(Math.max(...rises)));
+  return itemAt(angles, rises.indexOf(Math.max(...rises)));
 }
 
 /** Where the ridge is to this part of the first step, the rise is exact to its square. */

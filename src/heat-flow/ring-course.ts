@@ -1,6 +1,6 @@
 /** The power round a ring whose arc runs into its own heat, in powers of the bead on a cold plate. */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import type { Aging, ArcPlate } from "./arc-plate";
 import { agingOf, strengthAt, varianceAt } from "./arc-plate";
 import { logPanels } from "./gauss";
@@ -75,7 +75,7 @@ export function ringCourse(ring: Ring): Course {
     sides.forEach(({ edges, weight }, s) => {
       let lowest = Infinity;
       edges.forEach(({ part }, e) => {
-        const heat = heatBy(element(element(heats, s), e), powers, i);
+        const heat = heatBy(itemAt(itemAt(heats, s), e), powers, i);
         lowest = Math.min(lowest, (1 - heat) / part);
       });
       power += weight * lowest;
@@ -118,15 +118,47 @@ function byTheRing(aging: Aging, circumference: number, along: number, square: n
   const variance = varianceAt(aging, age);
   roundRing(circumference, along, variance, folded);
   const straight = Math.exp((-along * along) / (2 * variance));
-  const round = Math.max(0, element(folded, 0) - straight);
+  const round = Math.max(0, itemAt(folded, 0) - straight);
   return (round * strengthAt(aging, age) * Math.exp(-square / (2 * variance))) / variance;
 }
 
 function heatBy({ dwell, kernel }: EdgeHeat, powers: Float64Array, i: number): number {
-  let heat = element(dwell, i);
+  let heat = itemAt(dwell, i);
   for (let j = 0; j < i; j += 1) {
-    const weight = j < FIRST_WEIGHTS.length ? element(FIRST_WEIGHTS, j) : 1;
-    heat += weight * element(powers, j) * element(kernel, i - j);
+    const weight = j < FIRST_WEIGHTS.length ? itemAt(FIRST_WEIGHTS, j) : 1;
+    heat += weight * itemAt(powers, j) * itemAt(kernel, i - j);
   }
   return heat;
+}
+
+/** The course at `time` s after the start of the travel, by the cubic through the four nearest points. */
+export function powerAt({ step, powers }: Course, time: number): number {
+  const place = time / step;
+  const first = Math.max(Math.floor(place) - 1, 0);
+  const s = place - first;
+  return (
+    (-itemAt(powers, first) * (s - 1) * (s - 2) * (s - 3)) / 6 +
+    (itemAt(powers, first + 1) * s * (s - 2) * (s - 3)) / 2 -
+    (itemAt(powers, first + 2) * s * (s - 1) * (s - 3)) / 2 +
+    (itemAt(powers, first + 3) * s * (s - 1) * (s - 2)) / 6
+  );
+}
+
+/** Gauss's two points, which are exact for a cubic. */
+const GAUSS = 0.5 / Math.sqrt(3);
+
+/** Mean of the course between two times; of no time at all, the power then. */
+export function meanPower(course: Course, from: number, to: number): number {
+  if (to <= from) return powerAt(course, from);
+  let sum = 0;
+  let start = from;
+  while (start < to) {
+    const next = (Math.floor(start / course.step + 1e-9) + 1) * course.step;
+    const end = next < to ? next : to;
+    const [middle, width] = [(start + end) / 2, end - start];
+    const pair = powerAt(course, middle - GAUSS * width) + powerAt(course, middle + GAUSS * width);
+    sum += (pair / 2) * width;
+    start = end;
+  }
+  return sum / (to - from);
 }

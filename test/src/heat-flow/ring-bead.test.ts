@@ -1,8 +1,8 @@
 /** The bead on a ring so large that its heat never comes round is the bead of a plate. */
 
-import { effectiveMetal } from "../../../src/arc-heat/effective";
-import { meltSection, readyPlate } from "../../../src/arc-heat/melt";
-import { readyPass, ringSection } from "../../../src/arc-heat/ring-bead";
+import { effectiveMetal } from "../../../src/heat-flow/effective";
+import { meltSection, readyPlate } from "../../../src/heat-flow/melt";
+import { readyPass, ringSection } from "../../../src/heat-flow/ring-bead";
 import { numbersOf } from "./tube-runs";
 
 test.each(["316L", "titanium-like", "carbon-steel-like"])("%s: within 0.1 %% of face and root", (metal) => {

@@ -5,7 +5,7 @@
  * memory). ξ is ahead of the arc, y beside its path, z from the face.
  */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import type { ArcPlate } from "./arc-plate";
 import { agingOf, strengthAt, varianceAt } from "./arc-plate";
 import { logPanels, rootPanel } from "./gauss";
@@ -71,7 +71,7 @@ export function movingArc(plate: ArcPlate): MovingArc {
 
 /** Weights of the ages at one depth, the part of the wall below the face. */
 export function weightsAt(arc: MovingArc, part: number): Float64Array {
-  return arc.mean.map((mean, i) => mean * throughWall(element(arc.fourier, i), part));
+  return arc.mean.map((mean, i) => mean * throughWall(itemAt(arc.fourier, i), part));
 }
 
 /** Temperature rise per watt, K/W, and its derivatives by ξ and u = y². */
@@ -92,9 +92,9 @@ export function riseAt(arc: MovingArc, weights: Float64Array, ahead: number, squ
   let bySquare = 0;
   let bySquareAndAhead = 0;
   for (let i = 0; i < weights.length; i += 1) {
-    const x = ahead + element(behind, i);
-    const p = element(precision, i);
-    const share = element(weights, i) * Math.exp(-0.5 * p * (x * x + square));
+    const x = ahead + itemAt(behind, i);
+    const p = itemAt(precision, i);
+    const share = itemAt(weights, i) * Math.exp(-0.5 * p * (x * x + square));
     value += share;
     const sp = share * p;
     bySquare += sp;

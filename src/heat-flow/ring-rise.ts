@@ -1,6 +1,6 @@
 /** Temperature of a ring while it is welded and after: every instant of the arc's heat, as it was, added up. */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import { agingOf, strengthAt, varianceAt } from "./arc-plate";
 import { logPanels, rootPanel } from "./gauss";
 import { firstAge } from "./moving-arc";
@@ -58,7 +58,7 @@ export function ringHistory(pass: RingPass, until: number, from = 0): RingHistor
 export function historyWeights({ pass, age, mean }: RingHistory, part: number): Float64Array {
   const { metal, wall } = pass.plate;
   const rate = metal.diffusivity / (wall * wall);
-  return mean.map((weight, i) => weight * throughWall(rate * element(age, i), part));
+  return mean.map((weight, i) => weight * throughWall(rate * itemAt(age, i), part));
 }
 
 export interface RingRise {
@@ -94,23 +94,23 @@ export function ringRise(
   let byAlong = 0;
   let bySquare = 0;
   let step = from.length - 1;
-  while (time <= element(from, step)) step -= 1;
-  let later = element(power, step);
-  let heatLater = element(before, step) + later * (time - element(from, step));
+  while (time <= itemAt(from, step)) step -= 1;
+  let later = itemAt(power, step);
+  let heatLater = itemAt(before, step) + later * (time - itemAt(from, step));
   for (let i = 0; i < age.length && heatLater > 0; i += 1) {
-    const edge = time - element(cellEnd, i);
-    while (step > 0 && edge <= element(from, step)) step -= 1;
-    const earlier = element(power, step);
-    const heatEarlier = step > 0 ? element(before, step) + earlier * (edge - element(from, step)) : 0;
-    const s2 = element(variance, i);
-    const source = time - element(age, i);
+    const edge = time - itemAt(cellEnd, i);
+    while (step > 0 && edge <= itemAt(from, step)) step -= 1;
+    const earlier = itemAt(power, step);
+    const heatEarlier = step > 0 ? itemAt(before, step) + earlier * (edge - itemAt(from, step)) : 0;
+    const s2 = itemAt(variance, i);
+    const source = time - itemAt(age, i);
     const moving = source > dwell;
     const travel = moving ? plate.speed * (source - dwell) : 0;
     roundRing(circumference, along - travel, s2, folded);
-    const sum = element(folded, 0);
-    const worth = sum > 0 ? element(weights, i) * Math.exp(-square / (2 * s2)) : 0;
+    const sum = itemAt(folded, 0);
+    const worth = sum > 0 ? itemAt(weights, i) * Math.exp(-square / (2 * s2)) : 0;
     const heat = (heatLater - heatEarlier) * worth;
-    const slope = heat * element(folded, 1);
+    const slope = heat * itemAt(folded, 1);
     value += heat * sum;
     bySquare -= (heat * sum) / (2 * s2);
     byAlong += slope;

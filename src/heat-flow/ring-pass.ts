@@ -1,6 +1,6 @@
 /** One weld round a ring as it is programmed, and the heat its arc has given by any time. Base SI. */
 
-import { element } from "../numerics/item";
+import { itemAt } from "../numerics/item";
 import type { ArcPlate } from "./arc-plate";
 
 export interface PowerStep {
@@ -42,8 +42,8 @@ export function heatGiven({ steps, end }: RingPass): HeatGiven {
   const all = [{ from: -Infinity, power: 0 }, ...steps, { from: end, power: 0 }];
   const before = new Float64Array(all.length);
   for (let i = 2; i < all.length; i += 1) {
-    const { from, power } = element(all, i - 1);
-    before[i] = element(before, i - 1) + power * (element(all, i).from - from);
+    const { from, power } = itemAt(all, i - 1);
+    before[i] = itemAt(before, i - 1) + power * (itemAt(all, i).from - from);
   }
   return {
     from: new Float64Array(all.map(({ from }) => from)),

@@ -1,8 +1,8 @@
 /** The metals' numbers against hand calculations from the equations of their sources. */
 
-import { effectiveMetal } from "../../../src/arc-heat/effective";
-import { metalNumbers, THERMAL } from "../../../src/arc-heat/thermal";
-import { DESIGNATIONS } from "../../../src/metal/material";
+import { effectiveMetal, metalNumbers } from "../../../src/heat-flow/effective";
+import { DESIGNATIONS, MATERIALS } from "../../../src/metal/material";
+import { THERMAL } from "../../../src/metal/thermal";
 
 describe("Kim, ANL-75-55, equations from memory, T in K, 293.15 K to the liquidus", () => {
   // 316L: middle 1008.15 K, θ 1430 K: 9.248 + 0.01571 × 1008.15 = 25.09; at 1723.15 K 36.32; (459.9 + 0.1330 × 1008.15) × 1430 = 849.4 kJ/kg.
@@ -38,7 +38,7 @@ test("carbon steel: the integrals of EN 1993-1-2, 3.4.1, by fine steps, kept bey
 });
 
 test.each(DESIGNATIONS)("%s: in the order that physics asks for", (designation) => {
-  const metal = metalNumbers(designation);
+  const metal = metalNumbers(MATERIALS[designation]);
   const effective = effectiveMetal(metal);
   const conductivity = effective.diffusivity * effective.heatCapacity;
   const [low, high] = [metal.coldConductivity, metal.meanConductivity, metal.liquidusConductivity].sort(

@@ -1,6 +1,6 @@
 /** The search for the melt's edge where Newton's steps go astray. */
 
-import { squareWhere } from "../../../src/arc-heat/widest";
+import { squareWhere } from "../../../src/heat-flow/widest";
 
 describe("value 1/(1 + u): it is 1/4 at u = 3, by hand", () => {
   /** The slope is told `times` too steep or too flat. */

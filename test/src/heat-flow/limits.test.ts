@@ -1,14 +1,14 @@
 /** The model where it has to become a solution known from the literature. */
 
-import type { ArcPlate } from "../../../src/arc-heat/arc-plate";
-import type { EffectiveMetal } from "../../../src/arc-heat/effective";
-import { meltSection, powerOfFace, powerOfMean, readyPlate } from "../../../src/arc-heat/melt";
-import { movingArc, riseAt, weightsAt } from "../../../src/arc-heat/moving-arc";
-import { ringHistory, ringRise } from "../../../src/arc-heat/ring-rise";
-import { standingWidth } from "../../../src/arc-heat/start-dwell";
-import { throughWall } from "../../../src/arc-heat/through-wall";
-import { meltPower } from "../../../src/heat-flow/melt-power";
+import type { ArcPlate } from "../../../src/heat-flow/arc-plate";
+import type { EffectiveMetal } from "../../../src/heat-flow/effective";
+import { meltSection, powerOfFace, powerOfMean, readyPlate } from "../../../src/heat-flow/melt";
+import { movingArc, riseAt, weightsAt } from "../../../src/heat-flow/moving-arc";
+import { ringHistory, ringRise } from "../../../src/heat-flow/ring-rise";
+import { standingWidth } from "../../../src/heat-flow/start-dwell";
+import { throughWall } from "../../../src/heat-flow/through-wall";
 import { erfc } from "../../../src/numerics/error-function";
+import { rosenthalPower } from "../../rosenthal";
 
 /** Round numbers: k 25 W/mK, α 5 mm²/s, no change with the age of the heat. */
 const METAL: EffectiveMetal = {
@@ -58,7 +58,7 @@ describe("thin wall, small arc, no loss: Rosenthal's line source (1941, 1946)", 
     const thin = plate({ wall: width / 200, spread: width / 2000, speed });
     const found = powerOfMean(readyPlate(thin), RISE, width);
     const line = { wall: thin.wall, conductivity: CONDUCTIVITY, diffusivity: 5e-6, meltingRise: RISE };
-    expect(Math.abs(found / meltPower(line, speed, width) - 1)).toBeLessThan(2e-4);
+    expect(Math.abs(found / rosenthalPower(line, speed, width) - 1)).toBeLessThan(2e-4);
   });
 });
 
