@@ -78,7 +78,7 @@ const SCHEDULE = formula({
     Iₚ: "peak current of the first sector",
     I_b: "its background current",
     I: "its mean current",
-    I_s: "the steady current of the same bead, of AMPS_SECTORS",
+    Iₛ: "the steady current of the same bead, of AMPS_SECTORS",
     D: "charge of a pulse beyond its mean, over the charge of the pulse",
     β: "background over peak (background)",
     v: "surface travel",

@@ -46,12 +46,12 @@ const DAM_TEMPERATURE = formula({
   where: {
     T: "maximum temperature",
     "T₀": "temperature before welding (ambient)",
-    T_l: "maximum rise in metal that stays as when cold",
+    Tₗ: "maximum rise in metal that stays as when cold",
     q: "power into the tube, volts × amps × efficiency, W",
     t: "time since the arc started",
     x: "place around the tube",
     y: "distance from the weld (distance)",
-    x_a: "place of the arc",
+    xₐ: "place of the arc",
     τ: "age of an increment of heat",
     m: "rate of surface loss, 0 or 30 W/m²K over ρc·h (surface)",
     n: "revolutions around the tube",
@@ -75,7 +75,7 @@ const DAM_TEMPERATURE = formula({
   related: ["DAM_DISTANCE", "AMPS_MELT", "MATERIALS", "TRAVEL_TIME"],
   synonyms: ["purge plug", "bladder", "soluble paper", "heat conduction", "hot zone"],
   figure: "dams",
-  example: { args: [6, 1, 0.065, 46, 9.4, 5], gives: "?" },
+  example: { args: [6, 1, 0.065, 46, 9.4, 5], gives: "144.817" },
   calc: ({ distance, ...heated }) => damTemperature(distance, { ...heated, arcSize: undefined }),
 });
 
@@ -96,7 +96,7 @@ const DAM_DISTANCE = formula({
   related: ["DAM_TEMPERATURE", "AMPS_MELT", "MATERIALS"],
   synonyms: ["purge plug", "bladder", "soluble paper", "dam placement", "how far"],
   figure: "dams",
-  example: { args: [212, 1, 0.065, 46, 9.4, 5], gives: "?" },
+  example: { args: [212, 1, 0.065, 46, 9.4, 5], gives: "3.2003" },
   calc: ({ limit, ...heated }) => damDistance(limit, { ...heated, arcSize: undefined }),
 });
 

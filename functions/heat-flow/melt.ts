@@ -65,7 +65,7 @@ const AMPS_MELT = formula({
   related: ["MELT_WIDTH", "MELT_SECTION", "AMPS_THROUGH", "AMPS_WINDOW", "AMPS_SECTORS", "START_DWELL"],
   synonyms: ["welding current", "amps for full penetration", "penetration", "preheat"],
   figure: "plate",
-  example: { args: [0.065, 5], gives: "?" },
+  example: { args: [0.065, 5], gives: "49.5405" },
   calc: ({ beadWidth, ...place }) => ampsOfWidth(meltOf(place), beadWidth ?? commonBeadWidth(place.wall)),
 });
 
@@ -86,7 +86,7 @@ const MELT_WIDTH = formula({
   related: ["AMPS_MELT", "MELT_SECTION", "AMPS_SECTORS", "PULSE_RATE", "TRAVEL_SUGGEST"],
   synonyms: ["bead width", "weld width", "fusion zone", "penetration"],
   figure: "plate",
-  example: { args: [0.065, 45, 5], gives: "?" },
+  example: { args: [0.065, 45, 5], gives: "0.14309" },
   calc: ({ amps, ...place }) => widthOfAmps(meltOf(place), amps),
 });
 
@@ -111,7 +111,7 @@ const MELT_SECTION = formula({
   related: ["MELT_WIDTH", "AMPS_THROUGH", "AMPS_WINDOW", "RING_BEAD", "AMPS_MELT"],
   synonyms: ["face width", "root width", "bead profile", "depth of penetration", "underbead"],
   figure: "plate",
-  example: { args: [0.065, 50, 5], gives: "?" },
+  example: { args: [0.065, 50, 5], gives: "0.183605, 0.160089, 0.065" },
   calc: ({ amps, ...place }) => sectionOfAmps(meltOf(place), amps),
 });
 
@@ -138,7 +138,7 @@ const AMPS_THROUGH = formula({
   related: ["AMPS_MELT", "MELT_SECTION", "AMPS_WINDOW", "SCHEDULE"],
   synonyms: ["full penetration", "lack of penetration", "minimum amps", "keyhole"],
   figure: "plate",
-  example: { args: [0.065, 5], gives: "?" },
+  example: { args: [0.065, 5], gives: "37.6777" },
   calc: ({ rootWidth, ...place }) => ampsThrough(meltOf(place), rootWidth),
 });
 

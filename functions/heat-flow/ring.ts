@@ -62,7 +62,7 @@ export const RING_BEAD = formula({
     a: "what is left of it",
     G: "face or root over the mean through the wall",
     n: "revolutions around the tube, forward and backward",
-    x_a: "place of the arc",
+    xₐ: "place of the arc",
     C: "mean circumference",
     s: "spread of the heat of one instant, as AMPS_MELT",
     m: "rate of surface loss, as AMPS_MELT",
@@ -79,7 +79,7 @@ export const RING_BEAD = formula({
   related: ["AMPS_SECTORS", "SCHEDULE", "MELT_SECTION", "START_DWELL"],
   synonyms: ["check a program", "forward", "existing schedule", "bead by sector", "heat buildup"],
   figure: "sectors",
-  example: { args: [1, 0.065, 5, 50], gives: "?" },
+  example: { args: [1, 0.065, 5, 50], gives: "0, 360, 50, 0.216547, 0.207573, 313.926" },
   calc: ({ dwell, volts, efficiency, ...program }) =>
     ringBead({
       ...program,

@@ -89,7 +89,7 @@ const AMPS_SECTORS = formula({
   example: {
     args: [1, 0.065, 5],
     gives:
-      "0, 90, 45.383, 1, 0.0; 90, 180, 45.337, 0.9990, 13.8; 180, 270, 43.944, 0.9683, 187.4; 270, 360, 39.611, 0.8728, 458.5",
+      "0, 90, 46.672, 1, 0.0; 90, 180, 47.505, 1.0179, 3.1; 180, 270, 46.775, 1.0022, 92.6; 270, 360, 43.517, 0.9324, 280.0",
   },
   calc: ({ dwell, beadWidth, volts, efficiency, ...weld }) => {
     const width = beadWidth ?? commonBeadWidth(weld.wall);
@@ -142,7 +142,7 @@ const START_DWELL = formula({
   related: ["AMPS_MELT", "AMPS_SECTORS", "RING_BEAD", "CYCLE_TIME"],
   synonyms: ["start delay", "travel delay", "rotation delay", "puddle formation"],
   figure: "plate",
-  example: { args: [0.065, 5], gives: "?" },
+  example: { args: [0.065, 5], gives: "3.65757" },
   calc: ({ beadWidth, preheat, ...weld }) => {
     riseToMelt(weld.material, preheat);
     return dwellOf(weld, beadWidth ?? commonBeadWidth(weld.wall));

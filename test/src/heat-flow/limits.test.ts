@@ -7,7 +7,7 @@ import { movingArc, riseAt, weightsAt } from "../../../src/heat-flow/moving-arc"
 import { ringHistory, ringRise } from "../../../src/heat-flow/ring-rise";
 import { standingWidth } from "../../../src/heat-flow/start-dwell";
 import { throughWall } from "../../../src/heat-flow/through-wall";
-import { erfc } from "../../../src/numerics/error-function";
+import { erfc } from "../../error-function";
 import { rosenthalPower } from "../../rosenthal";
 
 /** Round numbers: k 25 W/mK, α 5 mm²/s, no change with the age of the heat. */
