@@ -27,8 +27,8 @@ export const WALLS = [si(0.000_05, LENGTH), si(0.1, LENGTH)] as const;
 const WIDTHS = [si(0.000_01, LENGTH), si(0.1, LENGTH)] as const;
 /** From 0.6 mm to 60 m a minute. */
 const SPEEDS = [si(0.000_01, SPEED), si(1, SPEED)] as const;
-/** v·(h + 2σ)/(4α) up to which the integrals are exact: five times that of the thickest wall at its usual travel. */
-const SHARPEST = 3;
+/** v·(h + 2σ)/(4α) up to which there is an answer: twenty times that of usual travel, and no heat gets ahead of it. */
+const SHARPEST = 6;
 /** v·b/(4α) up to which the inverse was proved; beads of the trade have 0.2 to 0.9. */
 const WIDEST = 3;
 

@@ -7,6 +7,7 @@ import { ANGLE, COUNT, LENGTH, SHARE, si, SPEED, TEMPERATURE_RISE, TIME } from "
 import { amount, Refusal, rule } from "../refusal";
 import { coldestRise } from "./coldest";
 import { meanWidth, powerOfRoot, readyPlate } from "./melt";
+import type { ArcPlate } from "./arc-plate";
 import type { Weld } from "./plate";
 import { fusedWidth, ringPlateOf, riseToMelt } from "./plate";
 import type { ReadyPass } from "./ring-bead";
@@ -104,10 +105,25 @@ export function ringOf(od: Length, weld: Weld): Pick<RingPass, "plate" | "circum
   tube(od, weld.wall);
   const circumference = Math.PI * (above0("od", od, LENGTH) - weld.wall);
   const plate = ringPlateOf(od, weld);
-  const atPeclet = (peclet: number): number =>
-    (4 * plate.metal.diffusivity * peclet) / circumference / (1 - weld.wall / od);
-  between("speed", weld.speed, SPEED, atPeclet(PECLETS[0]), atPeclet(PECLETS[1]));
+  const peclet = (plate.speed * circumference) / (4 * plate.metal.diffusivity);
+  const [smallest, largest] = PECLETS;
+  const told = (limit: number): ReturnType<typeof amount> => amount(odAt(limit, plate, weld), LENGTH);
+  if (peclet < smallest) {
+    const why = rule`is too small a ring for this travel; must be at least ${told(smallest)}`;
+    throw new Refusal("od", amount(od, LENGTH), why, "unanswerable");
+  }
+  if (peclet > largest) {
+    const why = rule`is too large a ring for this travel; must be at most ${told(largest)}`;
+    throw new Refusal("od", amount(od, LENGTH), why, "unanswerable");
+  }
   return { plate, circumference };
+}
+
+/** The outside diameter with v·(1 − h/d)·π(d − h)/(4α) = peclet: (d − h)² = k·d. */
+function odAt(peclet: number, { metal }: ArcPlate, { wall, speed }: Weld): number {
+  const k = (4 * metal.diffusivity * peclet) / (Math.PI * speed);
+  const sum = 2 * wall + k;
+  return (sum + Math.sqrt(sum * sum - 4 * wall * wall)) / 2;
 }
 
 function refuseNoRoot({ plate, rise, width }: SectorPlan, { cold }: PlannedRing): void {
