@@ -23,10 +23,12 @@ import {
 import { BASE_WIDTH, WIDTH_PER_WALL } from "../src/travel/bead";
 import { designationOf } from "../src/metal/names";
 import type { Argument } from "./argument";
-import { named, number, orComputed, orDefault, word } from "./argument";
+import { named, number, ofTrade, orComputed, orDefault, word } from "./argument";
+import { TRADE_ODS, TRADE_WALLS } from "./sense";
 
-export const OD = number("Outside diameter", LENGTH);
-export const WALL = number("Wall thickness", LENGTH);
+export const OD = ofTrade(number("Outside diameter", LENGTH), TRADE_ODS);
+export const WALL = ofTrade(number("Wall thickness", LENGTH), TRADE_WALLS);
+export const NOMINAL_WALL = ofTrade(number("Nominal wall thickness", LENGTH), TRADE_WALLS);
 export const STANDOFF = number("Arc gap", LENGTH);
 export const ALLOWANCE = orDefault(number("Added to half the wall", LENGTH), COMMON_ALLOWANCE);
 export const SPEED_OF_TRAVEL = number("Surface travel", SPEED);

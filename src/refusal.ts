@@ -14,7 +14,7 @@ export function amount(base: number, of: Quantity): Amount {
 /** The words of a limit, with the amounts in it still in base SI. */
 export type Rule = readonly (string | Amount)[];
 
-/** Tag for a limit: rule`must be under half of od, ${amount(od / 2, LENGTH)}`. */
+/** Tag for a limit: rule`must be less than half of od, ${amount(od / 2, LENGTH)}`. */
 export function rule(words: TemplateStringsArray, ...amounts: readonly Amount[]): Rule {
   return words.flatMap((text, i) => {
     const next = amounts[i];

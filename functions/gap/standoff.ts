@@ -6,7 +6,7 @@ import { CURRENT, LENGTH, si, VOLTAGE } from "../../src/quantity";
 import { number, numbers, orBySystem, orComputed, orDefault } from "../argument";
 import { ALLOWANCE, STANDOFF as STANDOFF_ARGUMENT, WALL } from "../arguments";
 import { family, formula } from "../formula";
-import { column, printedColumn, row, scalar, table } from "../gives";
+import { column, row, scalar, table, typedColumn } from "../gives";
 
 const STANDOFF = formula({
   id: "STANDOFF",
@@ -16,7 +16,7 @@ const STANDOFF = formula({
   gives: scalar(LENGTH),
   tex: [String.raw`g = \frac{t}{2} + a`],
   where: { g: "arc gap", t: "wall thickness (wall)", a: "addition to half the wall (allowance)" },
-  validity: "wall above 0, allowance not below 0",
+  validity: "wall above 0, allowance 0 or more",
   source: "Common practice: half the wall plus ten thousandths of an inch, set by feeler gauge",
   related: ["STANDOFF_SPREAD", "FEELER_STACK", "ELECTRODE_LENGTH", "ARC_VOLTS"],
   synonyms: ["arc gap", "arc length", "electrode gap", "stand-off"],
@@ -27,7 +27,7 @@ const STANDOFF = formula({
 
 const STANDOFF_SPREAD = formula({
   id: "STANDOFF_SPREAD",
-  meaning: "Least and greatest arc gap round a tube that is off size and runs out",
+  meaning: "Minimum and maximum arc gap around a tube that is off size and runs out",
   args: {
     standoff: number("Arc gap as set", LENGTH),
     odTolerance: number("Tolerance on the outside diameter, the ± figure", LENGTH),
@@ -36,14 +36,14 @@ const STANDOFF_SPREAD = formula({
       si(0, LENGTH),
     ),
   },
-  gives: row({ least: column("least gap", LENGTH), greatest: column("greatest gap", LENGTH) }),
+  gives: row({ min: column("minimum gap", LENGTH), max: column("maximum gap", LENGTH) }),
   tex: [String.raw`g \mp \left(\frac{\Delta d}{2} + \frac{r}{2}\right)`],
   where: {
     g: "arc gap as set (standoff)",
     Δd: "tolerance on the outside diameter, the ± figure (odTolerance)",
     r: "runout, total indicator reading (runout)",
   },
-  validity: "Refused where the electrode could touch the tube (least gap 0 or less)",
+  validity: "Refused where the electrode could touch the tube (minimum gap 0 or less)",
   assumptions:
     "The gap is set on a tube of nominal size; size and runout are off by all they may be at once, and each moves the surface by half its amount",
   source: "Geometry",
@@ -53,8 +53,8 @@ const STANDOFF_SPREAD = formula({
   figure: "off-size",
   example: { args: [0.0425, 0.005, 0.002], gives: "0.039, 0.046" },
   calc: ({ standoff: gap, odTolerance, runout }) => {
-    const [least, greatest] = standoffSpread(gap, odTolerance, runout);
-    return { least, greatest };
+    const [min, max] = standoffSpread(gap, odTolerance, runout);
+    return { min, max };
   },
 });
 
@@ -70,7 +70,7 @@ const FEELER_STACK = formula({
     ),
     tolerance: orBySystem(number("How far the stack may be off", LENGTH), COMMON_TOLERANCE),
   },
-  gives: table({ leaf: printedColumn("leaf", LENGTH) }, { lead: "A column of leaves" }),
+  gives: table({ leaf: typedColumn("leaf", LENGTH) }, { lead: "A column of leaves" }),
   equation:
     "Fewest leaves with |Σ − gap| ≤ tolerance, then the nearest sum, then the thickest first leaf; no leaf twice",
   tex: [String.raw`\left|\sum t_i - g\right| \le \text{tolerance}`],
@@ -86,8 +86,11 @@ const FEELER_STACK = formula({
   related: ["STANDOFF", "STANDOFF_SPREAD"],
   synonyms: ["feeler gauge", "thickness gauge", "shim"],
   example: { args: [0.0425], gives: "0.035; 0.008" },
-  calc: ({ gap, leaves, tolerance }, units) =>
-    feelerStack(gap, leaves ?? COMMON_LEAVES[units], tolerance).map((leaf) => ({ leaf })),
+  calc: ({ gap, leaves, tolerance }, units) => {
+    const own = leaves?.map(({ base }) => base) ?? COMMON_LEAVES[units];
+    const typed = new Map(leaves?.map((leaf) => [leaf.base, leaf.typed]));
+    return feelerStack(gap, own, tolerance).map((base) => ({ leaf: { base, typed: typed.get(base) } }));
+  },
 });
 
 const ARC_VOLTS = formula({

@@ -3,7 +3,7 @@
 import { GAS_NAMES, GASES } from "../../src/gas/gas";
 import {
   cylinderArgon,
-  GREATEST_PRESSURE,
+  MAX_CYLINDER_PRESSURE,
   jointGas,
   liquidArgon,
   meterFlow,
@@ -82,7 +82,7 @@ const GAS_CYLINDER = formula({
     T: "temperature of the cylinder (temperature)",
     standard: "70 °F and 1 atm in US, 15 °C and 1 bar in SI",
   },
-  validity: `Argon; gauge 0 to ${toldInBoth(GREATEST_PRESSURE, CYLINDER_PRESSURE)}, ${toldInBoth(COLDEST, TEMPERATURE)} to ${toldInBoth(WARMEST, TEMPERATURE)}. The cubic foot is at 70 °F and 1 atm (14.696 psi), the liter at 15 °C and 1 bar: the one place where US and SI differ physically.`,
+  validity: `Argon; gauge 0 to ${toldInBoth(MAX_CYLINDER_PRESSURE, CYLINDER_PRESSURE)}, ${toldInBoth(COLDEST, TEMPERATURE)} to ${toldInBoth(WARMEST, TEMPERATURE)}. The cubic foot is at 70 °F and 1 atm (14.696 psi), the liter at 15 °C and 1 bar: the one place where US and SI differ physically.`,
   assumptions:
     "Full and changed at the same temperature, gauges read from 1 atm. What remains at residual stays in the cylinder.",
   source:

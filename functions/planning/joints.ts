@@ -5,7 +5,7 @@ import type { Line } from "../../src/planning/takeoff";
 import { COUNT, LENGTH, plainNumber, si, unitPair } from "../../src/quantity";
 import { Refusal } from "../../src/refusal";
 import { rows } from "../argument";
-import { MATERIAL } from "../arguments";
+import { MATERIAL, OD, WALL } from "../arguments";
 import type { Reader } from "../cells";
 import { isBlank, rowsOf } from "../cells";
 
@@ -55,8 +55,8 @@ function checked(name: string, listed: unknown[][]): unknown[][] {
 function readLine(reader: Reader, [quantity, od, wall, material]: readonly unknown[]): Line {
   return {
     quantity: reader.listed("quantity", quantity, COUNT),
-    od: reader.listed("od", od, LENGTH),
-    wall: reader.listed("wall", wall, LENGTH),
+    od: OD.read(reader, "od", od),
+    wall: WALL.read(reader, "wall", wall),
     material: MATERIAL.read(reader, "material", material === BLANK_IN_A_RANGE ? null : material),
   };
 }

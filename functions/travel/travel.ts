@@ -1,9 +1,15 @@
 /** Travel of the arc around the tube: its speed, its time and how far it overlaps. */
 
 import { commonBeadWidth } from "../../src/travel/bead";
-import { tube } from "../../src/limits";
 import { ANGLE, LENGTH, ROTATION, SPEED, TIME } from "../../src/quantity";
-import { rotation, suggestedOverlap, suggestedSpeed, travelSpeed, travelTime } from "../../src/travel/travel";
+import {
+  commonOverlap,
+  rotation,
+  suggestedOverlap,
+  suggestedSpeed,
+  travelSpeed,
+  travelTime,
+} from "../../src/travel/travel";
 import { number, orComputed } from "../argument";
 import { BEAD_WIDTH, COMMON_WIDTH, MATERIAL, OD, OVERLAP_OR_NONE, SPEED_OF_TRAVEL, WALL } from "../arguments";
 import { family, formula } from "../formula";
@@ -115,17 +121,15 @@ const OVERLAP_SUGGEST = formula({
     b: "fused width (beadWidth)",
     d: "outside diameter (od)",
   },
-  validity: "wall less than half of od",
+  validity: "wall less than half of od; the bead no wider than the circumference",
   source: "Geometry; one bead width of overlap is common practice",
   unconfirmed: "The default width is an estimate from common practice",
   related: ["TRAVEL_TIME", "AMPS_SECTORS", "CYCLE_PHASES", "SCHEDULE"],
   synonyms: ["tie-in", "lap", "overrun", "weld past the start"],
   figure: "overlap",
   example: { args: [1, 0.065], gives: "20" },
-  calc: ({ od, wall, beadWidth }) => {
-    tube(od, wall);
-    return suggestedOverlap(od, wall, beadWidth ?? commonBeadWidth(wall));
-  },
+  calc: ({ od, wall, beadWidth }) =>
+    beadWidth === undefined ? commonOverlap(od, wall) : suggestedOverlap(od, wall, beadWidth),
 });
 
 export const TRAVEL = family("Travel", [

@@ -14,13 +14,14 @@ export const ARC_EFFICIENCY = si(0.78, SHARE);
 
 /** Far beyond any arc on either side; inside, nothing overflows. */
 const VOLTS = [1, 1000] as const;
-const LEAST_EFFICIENCY = 0.001;
+const MIN_EFFICIENCY = 0.001;
 
 /** W into the tube per A. */
 export function wattsPerAmp(volts: Voltage, efficiency: Share): number {
-  between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS);
-  between("efficiency", shareAbove0("efficiency", efficiency), SHARE, LEAST_EFFICIENCY, 1);
-  return volts * efficiency;
+  return (
+    between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS) *
+    between("efficiency", shareAbove0("efficiency", efficiency), SHARE, MIN_EFFICIENCY, 1)
+  );
 }
 
 /** The walls, m, whose common standoff lies in the 0.5 to 3 mm that the estimate of arc voltage holds for. */

@@ -146,14 +146,14 @@ function refuseMolten({ dwell, speed }: RingWeld, ring: PlannedRing, ends: reado
     throw new Refusal(
       "dwell",
       amount(dwell, TIME),
-      rule`heats the tube so much that the first sector needs no current; dwell less`,
+      rule`shorten the dwell; heats the tube so much that the first sector needs no current`,
       "unanswerable",
     );
   }
   throw new Refusal(
     "speed",
     amount(speed, SPEED),
-    rule`the tube's own heat melts it ahead of the arc within ${amount(Math.round(360 * itemAt(ends, molten)), ANGLE)} of rotation; go faster, lap less or aim at a narrower bead`,
+    rule`the tube's own heat melts it ahead of the arc within ${amount(Math.round(360 * itemAt(ends, molten)), ANGLE)} of rotation; increase travel speed, reduce overlap or target a narrower bead`,
     "unanswerable",
   );
 }
@@ -163,7 +163,7 @@ export function refuseAllRound(od: Length, coldest: number): void {
   throw new Refusal(
     "od",
     amount(od, LENGTH),
-    rule`is too small for this bead: the whole ring reaches the liquidus; go faster, lap less or aim at a narrower bead`,
+    rule`is too small for this bead: the whole ring reaches the liquidus; increase travel speed, reduce overlap or target a narrower bead`,
     "unanswerable",
   );
 }

@@ -3,6 +3,7 @@
  * "Hot" stands for the metal on its way to melting, near 1200 K (927 °C); "cold" for room temperature, 25 °C.
  */
 
+import { isBelow } from "../limits";
 import { si, TEMPERATURE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import type { Sourced } from "../sourced";
@@ -189,7 +190,7 @@ export const AMBIENT = si(celsius(20), TEMPERATURE);
 /** θ: how far the metal has to be heated to melt, K. Refuses a start at or above the liquidus. */
 export function meltingRise(material: Material, start: number): number {
   const rise = material.liquidus.value - start;
-  if (rise > 0) return rise;
+  if (isBelow(start, material.liquidus.value)) return rise;
   throw new Refusal(
     "preheat",
     amount(start, TEMPERATURE),

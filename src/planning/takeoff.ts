@@ -86,7 +86,7 @@ export class Takeoff {
     this.#terms = terms;
   }
 
-  /** Adds a line to the sums, or leaves out one that cannot be read or counted and says why: no line is lost unseen. */
+  /** Adds a line to the sums, or omits one that cannot be read or counted and says why: no line is lost unseen. */
   add(readLine: () => Line): Counted | Refusal {
     const line = orRefusal(() => count(readLine(), this.#terms, this.#changes));
     if (line instanceof Refusal) {
@@ -102,8 +102,9 @@ export class Takeoff {
   }
 }
 
-function count({ quantity, od, wall, material }: Line, terms: Terms, changes: Count): Counted {
-  wholeFrom1("quantity", quantity, MOST_JOINTS);
+function count(line: Line, terms: Terms, changes: Count): Counted {
+  const { od, wall, material } = line;
+  const quantity = wholeFrom1("quantity", line.quantity, MOST_JOINTS);
   atMost("od", od, LENGTH, LARGEST_OD);
   tube(od, wall);
   between("wall", wall, LENGTH, ...WALLS);

@@ -35,7 +35,7 @@ const STRETCHED = 10;
 /** Numbers that are allowed somewhere and make for much to do. */
 const EXTREME = fc.constantFrom(0.001, 0.01, 100, 360, 999, 1000, 1080, 1e4, 1e6, 1e9);
 
-/** The example with its numbers, and the optional ones it leaves out, made small and large. */
+/** The example with its numbers, and the optional ones it omits, made small and large. */
 function stretched(about: FormulaHelp): fc.Arbitrary<unknown[]> {
   const places = exampleCells(about).map((cell) => {
     if (typeof cell !== "number" && cell !== null) return fc.constant(cell);

@@ -85,7 +85,7 @@ describe("REASON", () => {
 
   test("a cell that holds an error is named", () => {
     expect(reason("STANDOFF", { type: "Error", basicValue: "#N/A" })).toBe(
-      "wall = #N/A: the cell it comes from holds an error; mend that one first",
+      "wall = #N/A: the referenced cell contains an error; fix it first",
     );
   });
 

@@ -53,7 +53,7 @@ function inUnit(place: Place): string {
 }
 
 const ERROR_CELL = { type: "Error", basicValue: "#N/A", errorType: "NotAvailable" };
-const MEND = "the cell it comes from holds an error; mend that one first";
+const FIX_THE_CELL = "the referenced cell contains an error; fix it first";
 const RANGE = [
   [1, 2],
   [3, 4],
@@ -79,8 +79,8 @@ describe("a number", () => {
     for (const cell of [NaN, Infinity, -Infinity]) {
       expectRefused(place, cell, String(cell), `must be a finite number${unit}`);
     }
-    expectRefused(place, ERROR_CELL, "#N/A", MEND);
-    expectRefused(place, { code: "#DIV/0!" }, "#DIV/0!", MEND);
+    expectRefused(place, ERROR_CELL, "#N/A", FIX_THE_CELL);
+    expectRefused(place, { code: "#DIV/0!" }, "#DIV/0!", FIX_THE_CELL);
     expectRefused(place, {}, "a linked data type", must);
     expectRefused(place, RANGE, "a range", "takes one cell, not 2 × 2 cells");
     expectRefused(place, [[1], [2], [3]], "a range", "takes one cell, not 3 × 1 cells");
@@ -115,7 +115,7 @@ describe("one of some words", () => {
     expectRefused(place, Infinity, "Infinity", must);
     expectRefused(place, {}, "a linked data type", must);
     expectRefused(place, RANGE, "a range", "takes one cell, not 2 × 2 cells");
-    expectRefused(place, ERROR_CELL, "#N/A", MEND);
+    expectRefused(place, ERROR_CELL, "#N/A", FIX_THE_CELL);
   });
 });
 
@@ -128,7 +128,7 @@ describe("a name", () => {
     for (const blank of [null, undefined, "", " ", [[""]]]) {
       expectRefused(place, blank, "blank", "needs a text");
     }
-    expectRefused(place, ERROR_CELL, "#N/A", MEND);
+    expectRefused(place, ERROR_CELL, "#N/A", FIX_THE_CELL);
   });
 });
 

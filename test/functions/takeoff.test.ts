@@ -20,7 +20,7 @@ function takeoff(joints: unknown[][], ...terms: unknown[]): { lines: Row[]; sums
 function remark(line: unknown[], units?: string): unknown {
   const { lines, sums } = takeoff([GOOD, line], null, null, null, null, null, units);
   expect(lines[1]?.slice(0, 4)).toEqual(["", "", "", ""]);
-  expect(sums[4]).toBe("1 line left out");
+  expect(sums[4]).toBe("1 line omitted");
   return lines[1]?.[4];
 }
 
@@ -75,7 +75,7 @@ describe(evidence("TAKEOFF", BY_HAND, "two lines and their sums; the dwell by [m
 });
 
 describe("a list as people have it", () => {
-  test("a header keeps its row and says so; it is no line left out", () => {
+  test("a header keeps its row and says so; it is no line omitted", () => {
     const { lines, sums } = takeoff([["joints", "OD", "wall", "material"], GOOD]);
     expect(lines).toEqual([["", "", "", "", "header"], takeoff([GOOD]).lines[0]]);
     expect(sums).toEqual(takeoff([GOOD]).sums);
@@ -101,7 +101,7 @@ describe("a list as people have it", () => {
     expect(sums).toEqual(sum);
   });
 
-  test("a first row with any digit is a line, so that a misread one is counted as left out", () => {
+  test("a first row with any digit is a line, so that a misread one is counted as omitted", () => {
     for (const first of [
       ["ca. 12", "Ø25", "1,65"],
       ["10 pcs", "OD", "wall"],
@@ -113,7 +113,7 @@ describe("a list as people have it", () => {
     ]) {
       const { lines, sums } = takeoff([first, GOOD]);
       expect(lines[0]?.[4]).toMatch(/^(quantity|od): /);
-      expect(sums[4]).toBe("1 line left out");
+      expect(sums[4]).toBe("1 line omitted");
     }
   });
 
@@ -154,11 +154,11 @@ describe("a list as people have it", () => {
   });
 });
 
-describe("the remark says why a line is left out, in the units of the sheet", () => {
+describe("the remark says why a line is omitted, in the units of the sheet", () => {
   const MATERIALS = "304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600";
   test.each<[line: unknown[], sentence: string]>([
-    [[8, 1, 0.5], "wall: must be under half of od, 0.5 in"],
-    [[8, 1, 0.6], "wall: must be under half of od, 0.5 in"],
+    [[8, 1, 0.5], "wall: must be less than half of od, 0.5 in"],
+    [[8, 1, 0.6], "wall: must be less than half of od, 0.5 in"],
     [[8, 1, 0], "wall: must be above 0"],
     [[8, 1, -0.065], "wall: must be above 0"],
     [[8, 1, 1e-5], "wall: must be between 0.0000393701 in and 3.93701 in"],
@@ -174,20 +174,17 @@ describe("the remark says why a line is left out, in the units of the sheet", ()
     [[8, 1, " "], "wall: needs a number (in)"],
     [[8, 1], "wall: needs a number (in)"],
     [["", "", "", "CS"], "quantity: needs a number"],
-    [[8, 1, "0,065"], "wall: has a comma, which may part decimals or thousands; write 1.5 or 1500"],
-    [["1,000", 1, 0.065], "quantity: has a comma, which may part decimals or thousands; write 1.5 or 1500"],
+    [[8, 1, "0,065"], "wall: contains a comma (decimal or thousands separator?); type 1.5 or 1500"],
+    [["1,000", 1, 0.065], "quantity: contains a comma (decimal or thousands separator?); type 1.5 or 1500"],
     [[8, "1 in", 0.065], "od: must be a number (in)"],
     [[8, "1/2", 0.065], "od: must be a number (in)"],
     [[8, "1e400", 0.065], "od: must be a finite number (in)"],
-    [[8, 1e301, 0.065], "od: is too large to reckon with"],
+    [[8, 1e301, 0.065], "od: is out of range (limit 1e300)"],
     [[8, NaN, 0.065], "od: must be a finite number (in)"],
     [[true, 1, 0.065], "quantity: must be a number"],
     [[8, {}, 0.065], "od: must be a number (in)"],
-    [[8, 1, ERROR_CELL], "wall: the cell it comes from holds an error; mend that one first"],
-    [
-      [8, 1, 0.065, { code: "#REF!" }],
-      "material: the cell it comes from holds an error; mend that one first",
-    ],
+    [[8, 1, ERROR_CELL], "wall: the referenced cell contains an error; fix it first"],
+    [[8, 1, 0.065, { code: "#REF!" }], "material: the referenced cell contains an error; fix it first"],
     [[8, 1, 0.065, "unobtainium"], `material: must be one of ${MATERIALS}`],
     [[8, 1, 0.065, 316], `material: must be one of ${MATERIALS}`],
   ])("%#: %s", (line, sentence) => {
@@ -195,7 +192,7 @@ describe("the remark says why a line is left out, in the units of the sheet", ()
   });
 
   test.each<[line: unknown[], sentence: string]>([
-    [[8, 25.4, 15], "wall: must be under half of od, 12.7 mm"],
+    [[8, 25.4, 15], "wall: must be less than half of od, 12.7 mm"],
     [[8, 10_001, 2], "od: must be at most 10000 mm"],
     [[8, 25.4, 0.0009], "wall: must be between 0.001 mm and 100 mm"],
     [[8, 25.4, "thin"], "wall: must be a number (mm)"],
@@ -210,7 +207,7 @@ describe("the remark says why a line is left out, in the units of the sheet", ()
   });
 
   test("a limit that the value would round to is shown with more digits: 0.99999999 in has a half of 0.499999995", () => {
-    expect(remark([8, 0.999_999_99, 0.5])).toBe("wall: must be under half of od, 0.499999995 in");
+    expect(remark([8, 0.999_999_99, 0.5])).toBe("wall: must be less than half of od, 0.499999995 in");
   });
 
   test("the limits themselves are allowed", () => {
@@ -236,7 +233,7 @@ describe("the remark says why a line is left out, in the units of the sheet", ()
     expect([lines[1], lines[3]]).toEqual([line, line]);
     expectNear(sums[2] as number, 2 * (line?.[2] as number));
     expectNear(sums[3] as number, 2 * (line?.[3] as number));
-    expect(sums[4]).toBe("2 lines left out");
+    expect(sums[4]).toBe("2 lines omitted");
   });
 
   test("where no line can be used the sums are 0 and say so", () => {
@@ -247,7 +244,7 @@ describe("the remark says why a line is left out, in the units of the sheet", ()
         [8, "", 0.6],
         ["a", 1, 1],
       ]).sums,
-    ).toEqual(["", "", 0, 0, "3 lines left out"]);
+    ).toEqual(["", "", 0, 0, "3 lines omitted"]);
   });
 
   test("a header alone is no line to count", () => {
@@ -267,11 +264,11 @@ describe("refused as a whole", () => {
     [[120], `#VALUE! joints = 1 column: must be 3 or 4 columns: ${NEEDS}`],
     [[[[120, 1]]], `#VALUE! joints = 2 columns: must be 3 or 4 columns: ${NEEDS}`],
     [[[[1, 120, 1, 0.065, "CS"]]], `#VALUE! joints = 5 columns: must be 3 or 4 columns: ${NEEDS}`],
-    [[[GOOD], -1], "#VALUE! handlingSeconds = -1 s: must not be below 0"],
-    [[[GOOD], 0, -1], "#VALUE! torchFlow = -1 ft³/h: must not be below 0"],
-    [[[GOOD], 0, 0, -1], "#VALUE! purgeFlow = -1 ft³/h: must not be below 0"],
-    [[[GOOD], 0, 0, 0, -1], "#VALUE! purgeSeconds = -1 s: must not be below 0"],
-    [[[GOOD], 0, 0, 0, 0, -1], "#VALUE! overlap = -1°: must not be below 0"],
+    [[[GOOD], -1], "#VALUE! handlingSeconds = -1 s: must be 0 or more"],
+    [[[GOOD], 0, -1], "#VALUE! torchFlow = -1 ft³/h: must be 0 or more"],
+    [[[GOOD], 0, 0, -1], "#VALUE! purgeFlow = -1 ft³/h: must be 0 or more"],
+    [[[GOOD], 0, 0, 0, -1], "#VALUE! purgeSeconds = -1 s: must be 0 or more"],
+    [[[GOOD], 0, 0, 0, 0, -1], "#VALUE! overlap = -1°: must be 0 or more"],
     [[[GOOD], "5 min"], '#VALUE! handlingSeconds = "5 min": must be a number (s)'],
     [
       [[[1e9, 1, 0.065]], 1e300],
@@ -290,7 +287,7 @@ describe("refused as a whole", () => {
     );
   });
 
-  test("REASON finds nothing to refuse where a line is left out: the remark tells", () => {
+  test("REASON finds nothing to refuse where a line is omitted: the remark tells", () => {
     expect(bead("REASON", "TAKEOFF", [[GOOD, [8, 1, 0.6]]])).toBe("fine");
   });
 });
@@ -317,8 +314,8 @@ describe(`laws of the list (${RUNS})`, () => {
             alone.reduce((sum, one) => sum + (one.sums[column] as number), 0),
           );
         }
-        const out = alone.filter((one) => one.sums[4] === "1 line left out").length;
-        const said = out === 1 ? "1 line left out" : `${String(out)} lines left out`;
+        const out = alone.filter((one) => one.sums[4] === "1 line omitted").length;
+        const said = out === 1 ? "1 line omitted" : `${String(out)} lines omitted`;
         expect(sums[4]).toBe(out === 0 ? "all lines counted" : said);
       }),
     );
@@ -346,7 +343,7 @@ describe(`laws of the list (${RUNS})`, () => {
     );
   });
 
-  test("the same list in inches and in millimetres takes the same time and gas", () => {
+  test("the same list in inches and in millimeters takes the same time and gas", () => {
     // 1 in = 25.4 mm; 1 ft³ = 28.316846592 L; 1 ft³/h = 28.316846592/60 L/min (NIST SP 811).
     const CUBIC_FOOT = 28.316846592;
     fc.assert(
@@ -425,7 +422,7 @@ describe("long lists", () => {
     expect(more - few).toBeGreaterThanOrEqual(4000);
   });
 
-  test("100 000 lines are answered, a thousandth of them left out", () => {
+  test("100 000 lines are answered, a thousandth of them omitted", () => {
     const joints = Array.from({ length: 100_000 }, (_, i) => [8, 1, i % 1000 === 0 ? 0.5 : 0.065]);
     const { lines, sums } = takeoff(joints, 300);
     const hours = takeoff([GOOD], 300).sums[2] as number;
@@ -433,6 +430,6 @@ describe("long lists", () => {
     expect(lines.filter((one) => one[4] !== "")).toHaveLength(100);
     // Adding up so many numbers may round off a little.
     expectNear(sums[2] as number, 99_900 * hours, 1e-10);
-    expect(sums[4]).toBe("100 lines left out");
+    expect(sums[4]).toBe("100 lines omitted");
   });
 });

@@ -16,15 +16,15 @@ describe("the smallest size whose published range holds the current", () => {
   describe(
     evidence("ELECTRODE_DIAMETER", MEMORY, "aws-a5.12", "current ranges of tungsten electrodes in argon"),
     () => {
-      test.each(AWS_A5_12)("%d in | %d mm up to its greatest current", (inches, millimetres, _, most) => {
+      test.each(AWS_A5_12)("%d in | %d mm up to its maximum current", (inches, millimeters, _, most) => {
         expect(number("ELECTRODE_DIAMETER", most)).toBeCloseTo(inches, 12);
-        expect(number("ELECTRODE_DIAMETER", most, "SI")).toBeCloseTo(millimetres, 12);
+        expect(number("ELECTRODE_DIAMETER", most, "SI")).toBeCloseTo(millimeters, 12);
       });
 
-      test.each(AWS_A5_12.slice(1))("%d in | %d mm from just over the size below", (inches, millimetres) => {
+      test.each(AWS_A5_12.slice(1))("%d in | %d mm from just over the size below", (inches, millimeters) => {
         const below = AWS_A5_12[AWS_A5_12.findIndex(([size]) => size === inches) - 1]?.[3] ?? NaN;
         expect(number("ELECTRODE_DIAMETER", below * (1 + SLIGHT))).toBeCloseTo(inches, 12);
-        expect(number("ELECTRODE_DIAMETER", below * (1 + SLIGHT), "SI")).toBeCloseTo(millimetres, 12);
+        expect(number("ELECTRODE_DIAMETER", below * (1 + SLIGHT), "SI")).toBeCloseTo(millimeters, 12);
       });
 
       test("the table begins at 5 A and ends at 500 A", () => {
@@ -44,8 +44,8 @@ describe("the smallest size whose published range holds the current", () => {
         [1.6, 150],
         [2.4, 250],
         [3.2, 400],
-      ])("%d mm ends at %d A", (millimetres, most) => {
-        expect(number("ELECTRODE_DIAMETER", most, "SI")).toBeCloseTo(millimetres, 12);
+      ])("%d mm ends at %d A", (millimeters, most) => {
+        expect(number("ELECTRODE_DIAMETER", most, "SI")).toBeCloseTo(millimeters, 12);
       });
     },
   );

@@ -3,36 +3,32 @@
  * checks of size, no more.
  */
 
-import { number, table } from "../bead";
+import { number } from "../bead";
 import { COMMON_PRACTICE, MEMORY, evidence } from "../evidence";
+import type { Row } from "../src/current/schedule-rows";
+import { rowOf } from "../src/current/schedule-rows";
 
-function values(od: number, wall: number): Map<unknown, unknown> {
-  return new Map(table("SCHEDULE", od, wall, "316L", "pulsed", "SI").map(([label, value]) => [label, value]));
-}
-
-function first(set: Map<unknown, unknown>, label: string): number {
-  const value = set.get(label);
-  if (typeof value !== "number") throw new Error(label);
-  return value;
+function values(od: number, wall: number): Row {
+  return rowOf({ od, wall, style: "pulsed", units: "SI" });
 }
 
 /** Arc energy of the mean current at 10 V over travel and thickness, J/mm². */
 function energyPerFace(od: number, wall: number): number {
   const set = values(od, wall);
   const [peak, back, share] = [
-    first(set, "Sector 1 peak"),
-    first(set, "Sector 1 background"),
-    first(set, "Peak share of the pulse"),
+    set("Sector 1 peak"),
+    set("Sector 1 background"),
+    set("Peak share of the pulse"),
   ];
   const mean = back + (peak - back) * share;
-  return (10 * mean) / ((first(set, "Travel speed") / 60) * wall);
+  return (10 * mean) / ((set("Travel speed") / 60) * wall);
 }
 
 describe(
   evidence("SCHEDULE", MEMORY, "stainless-butts-table", "amps per wall of 316L, with [amps-by-wall-chart]"),
   () => {
     test.each([1, 1.25, 1.65, 2.11, 2.77, 3.2])("peak 0.8 to 1.8 A per 0.001 in at %p mm", (wall) => {
-      const perThousandth = first(values(50.8, wall), "Sector 1 peak") / (wall / 0.0254);
+      const perThousandth = values(50.8, wall)("Sector 1 peak") / (wall / 0.0254);
       expect(perThousandth).toBeGreaterThanOrEqual(0.8);
       expect(perThousandth).toBeLessThanOrEqual(1.8);
     });

@@ -25,8 +25,8 @@ test("above 0", () => {
 
 test("not below 0", () => {
   expect(atLeast0("dwell", 0, TIME)).toBe(0);
-  expect(said(() => atLeast0("dwell", -SLIGHT, TIME))).toBe("dwell = -1e-12 s: must not be below 0");
-  expect(said(() => atLeast0("dwell", NaN, TIME))).toBe("dwell = NaN s: must not be below 0");
+  expect(said(() => atLeast0("dwell", -SLIGHT, TIME))).toBe("dwell = -1e-12 s: must be 0 or more");
+  expect(said(() => atLeast0("dwell", NaN, TIME))).toBe("dwell = NaN s: must be 0 or more");
 });
 
 test("at most, the limit allowed", () => {
@@ -65,14 +65,14 @@ test("a whole number from 1", () => {
   }
 });
 
-test("a tube has a bore: wall under half of od", () => {
+test("a tube has a bore: wall less than half of od", () => {
   const check = (od: number, wall: number) => (): void => {
     tube(si(od, LENGTH), si(wall, LENGTH));
   };
   expect(said(check(0.0254, 0.0127 - SLIGHT))).toBeUndefined();
-  expect(said(check(0.0254, 0.0127))).toBe("wall = 12.7 mm: must be under half of od, 12.7 mm");
+  expect(said(check(0.0254, 0.0127))).toBe("wall = 12.7 mm: must be less than half of od, 12.7 mm");
   expect(said(check(0.0254, 0.0127 + SLIGHT))).toBe(
-    "wall = 12.700000001 mm: must be under half of od, 12.7 mm",
+    "wall = 12.700000001 mm: must be less than half of od, 12.7 mm",
   );
   expect(said(check(0, 0.001))).toBe("od = 0 mm: must be above 0");
   expect(said(check(0.0254, 0))).toBe("wall = 0 mm: must be above 0");

@@ -134,7 +134,7 @@ describe("the procedure sheet in US units, against hand calculations (example va
     expect(Math.abs(mean / Number(sheet.beside("sectors", 2, 3)) - 1)).toBeLessThan(0.001);
   });
 
-  test("greatest gap, feeler leaves, verdict", () => {
+  test("maximum gap, feeler leaves, verdict", () => {
     expect(sheet.beside("gap_least", 1)).toBeCloseTo(0.0425 + 0.0025 + 0.002, 12);
     expect(sheet.value("feeler")).toBe("0.035 + 0.008");
     expect(sheet.value("verdict")).toBe("Within the maximum");
@@ -178,7 +178,7 @@ describe("the procedure sheet in SI units", () => {
     const speed = ((1.6 * 5.848) / (1 + 2 * 1.65)) * 60;
     const volts = 8.5 + 0.8 * (1.65 / 2 + 0.254);
     const amps = 1.65 / 0.0254;
-    const litres = ((Math.PI / 4) * 22.1 ** 2 * 600) / 1e6;
+    const liters = ((Math.PI / 4) * 22.1 ** 2 * 600) / 1e6;
     expect(sheet.value("standoff")).toBeCloseTo(1.079, 12);
     expect(sheet.value("electrode")).toBeCloseTo(1.0, 12);
     expect(sheet.value("peak")).toBeCloseTo(amps, 9);
@@ -186,8 +186,8 @@ describe("the procedure sheet in SI units", () => {
     const mean = Number(sheet.value("mean_first"));
     expect(sheet.value("heat")).toBeCloseTo((60 * volts * mean) / (1000 * speed), 9);
     expect(Number(sheet.value("dam_distance"))).toBeGreaterThanOrEqual(150);
-    expect(sheet.value("purge_volume")).toBeCloseTo(litres, 12);
-    expect(sheet.value("purge_time")).toBeCloseTo(((Math.log(209_500 / 50) * litres) / 7) * 60, 9);
+    expect(sheet.value("purge_volume")).toBeCloseTo(liters, 12);
+    expect(sheet.value("purge_time")).toBeCloseTo(((Math.log(209_500 / 50) * liters) / 7) * 60, 9);
     expect(sheet.value("feeler")).toBe("1 + 0.1");
     expect(sheet.value("verdict")).toBe("Within the maximum");
     expect(sheet.beside("wall", 1)).toBe("mm");
@@ -232,7 +232,7 @@ describe("what a person types", () => {
     expect(sheet.value("check_tube")).toMatch(/look like millimetres/);
     sheet.type("od", "0.4");
     sheet.type("wall", "0.25");
-    expect(sheet.value("check_tube")).toBe("wall = 0.25 in: must be under half of od, 0.2 in");
+    expect(sheet.value("check_tube")).toBe("wall = 0.25 in: must be less than half of od, 0.2 in");
   });
 
   test("numbers of the other system are noticed", async () => {

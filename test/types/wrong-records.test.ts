@@ -85,7 +85,7 @@ test.each([
     /'Of<"speed">' is not assignable to (?:parameter of )?type 'Of<"length">'/,
   ],
   [
-    "a misspelt argument",
+    "a misspelled argument",
     RIGHT.replace("({ wall, allowance })", "({ wal, allowance })"),
     /Property 'wal' does not exist/,
   ],

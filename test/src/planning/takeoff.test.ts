@@ -34,8 +34,8 @@ function unreadable(): never {
 }
 
 test("starts with nothing", () => {
-  const { seconds, gas, counted, leftOut } = new Takeoff(TERMS);
-  expect([seconds, gas, counted, leftOut]).toEqual([0, 0, 0, 0]);
+  const { seconds, gas, counted, omitted } = new Takeoff(TERMS);
+  expect([seconds, gas, counted, omitted]).toEqual([0, 0, 0, 0]);
 });
 
 test("a line adds its own seconds and gas", () => {
@@ -48,19 +48,23 @@ test("a line adds its own seconds and gas", () => {
   sums.add(() => LINE);
   expectNear(sums.seconds, 2 * line.seconds);
   expectNear(sums.gas, 2 * line.gas);
-  expect([sums.counted, sums.leftOut]).toEqual([2, 0]);
+  expect([sums.counted, sums.omitted]).toEqual([2, 0]);
 });
 
-test("a line that cannot be read, and one that cannot be counted, leave the sums and are counted as left out", () => {
+test("a line that cannot be read, and one that cannot be counted, stay out of the sums and are counted as omitted", () => {
   const sums = new Takeoff(TERMS);
   sums.add(() => LINE);
   const { seconds, gas } = sums;
   expect(sums.add(unreadable)).toBe(NO_WALL);
   const solid = sums.add(() => ({ ...LINE, wall: si(0.0127, LENGTH) }));
   expect(solid).toEqual(
-    new Refusal("wall", amount(0.0127, LENGTH), rule`must be under half of od, ${amount(0.0127, LENGTH)}`),
+    new Refusal(
+      "wall",
+      amount(0.0127, LENGTH),
+      rule`must be less than half of od, ${amount(0.0127, LENGTH)}`,
+    ),
   );
-  expect(sums).toMatchObject({ seconds, gas, counted: 1, leftOut: 2 });
+  expect(sums).toMatchObject({ seconds, gas, counted: 1, omitted: 2 });
 });
 
 test("a failure that is no refusal is not taken for one", () => {

@@ -155,7 +155,7 @@ describe(evidence("PURGE_CHANGES", BY_HAND, "ln(209 495/1e-6), a millionth of a 
 });
 
 describe(evidence("PURGE_VOLUME", BY_HAND, "a bore of 2 mm by 1/π mm, π/4·4·1/π"), () => {
-  test("one cubic millimetre", () => {
+  test("one cubic millimeter", () => {
     expectNear(purgeVolume(si(0.002, LENGTH), si(0.001 / Math.PI, LENGTH)), 1e-9);
   });
 });
