@@ -63,6 +63,11 @@ function digitsOf({ value, rule: parts }: Refusal, units: Units): number {
   return DIGITS.find(tells) ?? DIGITS[0];
 }
 
+/** The words of a rule in one system of units. */
+export function toldRule(parts: Rule, units: Units): string {
+  return parts.map((part) => shown(part, units, DIGITS[0])).join("");
+}
+
 function limit({ rule: parts }: Refusal, units: Units, digits: number): string {
   return parts.map((part) => shown(part, units, digits)).join("");
 }

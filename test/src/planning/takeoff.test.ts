@@ -1,6 +1,6 @@
 /** The sums of a list, whatever is between its lines, and the work that a line costs. */
 
-import * as bessel from "../../../src/numerics/bessel";
+import * as dwell from "../../../src/heat-flow/dwell";
 import { MATERIALS } from "../../../src/metal/material";
 import { ANGLE, COUNT, FLOW, LENGTH, OXYGEN, si, TIME } from "../../../src/quantity";
 import { amount, Refusal, rule } from "../../../src/refusal";
@@ -8,9 +8,9 @@ import type { Counted, Line, Terms } from "../../../src/planning/takeoff";
 import { Takeoff } from "../../../src/planning/takeoff";
 import { expectNear } from "../../bead";
 
-jest.mock("../../../src/numerics/bessel", () => {
-  const actual: typeof bessel = jest.requireActual("../../../src/numerics/bessel");
-  return { ...actual, scaledBesselK: jest.fn(actual.scaledBesselK) };
+jest.mock("../../../src/heat-flow/dwell", () => {
+  const actual: typeof dwell = jest.requireActual("../../../src/heat-flow/dwell");
+  return { ...actual, dwellOf: jest.fn(actual.dwellOf) };
 });
 
 const TERMS: Terms = {
@@ -117,21 +117,26 @@ describe("the purge of a bore", () => {
   test("an oxygen level that no sweep reaches is refused before any line, where it counts", () => {
     const none = { ...TERMS, purgeSeconds: undefined, ppm: si(5, OXYGEN), supplyPpm: si(5, OXYGEN) };
     expect(() => new Takeoff(none)).not.toThrow();
-    expect(() => new Takeoff({ ...none, purgeSeconds: si(60, TIME), damSpacing: si(6, LENGTH) })).not.toThrow();
+    expect(
+      () => new Takeoff({ ...none, purgeSeconds: si(60, TIME), damSpacing: si(6, LENGTH) }),
+    ).not.toThrow();
     expect(() => new Takeoff({ ...none, damSpacing: si(6, LENGTH) })).toThrow("ppm refused");
     expect(() => new Takeoff({ ...TERMS, damSpacing: si(0, LENGTH) })).toThrow("damSpacing refused");
   });
 });
 
-test("the slow part is done once a list: ten thousand walls ask the Bessel functions no more often than one", () => {
-  const asked = jest.mocked(bessel.scaledBesselK);
+test("the slow part is done once a metal: ten thousand walls ask for no more dwells than one", () => {
+  const asked = jest.mocked(dwell.dwellOf);
   const times = (lines: number): number => {
     asked.mockClear();
     const sums = new Takeoff(TERMS);
-    for (let i = 0; i < lines; i += 1) sums.add(() => ({ ...LINE, wall: si(0.001 + i * 1e-7, LENGTH) }));
+    for (let i = 0; i < lines; i += 1) {
+      sums.add(() => ({ ...LINE, material: MATERIALS.CS, wall: si(0.001 + i * 1e-7, LENGTH) }));
+    }
     expect(sums.counted).toBe(lines);
     return asked.mock.calls.length;
   };
-  expect(times(1)).toBeGreaterThan(0);
-  expect(times(10_000)).toBe(times(1));
+  const first = times(1);
+  expect(first).toBeGreaterThan(0);
+  expect(times(10_000)).toBe(0);
 });
