@@ -32,6 +32,7 @@ export const NOMINAL_WALL = ofTrade(number("Nominal wall thickness", LENGTH), TR
 export const STANDOFF = number("Arc gap", LENGTH);
 export const ALLOWANCE = orDefault(number("Added to half the wall", LENGTH), COMMON_ALLOWANCE);
 export const SPEED_OF_TRAVEL = number("Surface travel", SPEED);
+export const DWELL = number("Arc-on time before rotation", TIME);
 export const OVERLAP = number("Overlap past the full turn", ANGLE);
 export const OVERLAP_OR_NONE = orDefault(OVERLAP, si(0, ANGLE));
 

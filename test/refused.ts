@@ -314,7 +314,7 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ],
   [
     '=BEAD.SCHEDULE(3.45, 1.696, "304L", "steady", , , , , , , , , "SI")',
-    "#N/A od = 3.45 mm: has no suggested schedule with this wall; at 127.141 mm/min after a dwell of 4.28438 s the ring is too small, and melts ahead of the arc, or too large to reckon with",
+    "#N/A od = 3.45 mm: has no suggested schedule with this wall; suggested speed = 127.141 mm/min: the tube's own heat melts it ahead of the arc 108° into the rotation; increase travel speed, reduce overlap or target a narrower bead",
   ],
   ["=BEAD.SCHEDULE(1, 0.065, , , 0)", "#VALUE! volts = 0 V: must be above 0"],
   ["=BEAD.SCHEDULE(1, 0.065, , , , 1.01)", "#VALUE! efficiency = 1.01: must be above 0 and at most 1"],

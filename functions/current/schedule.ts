@@ -26,6 +26,7 @@ import { number, orComputed, orDefault, toldInBoth, word } from "../argument";
 import {
   ALLOWANCE,
   BEAD_WIDTH,
+  DWELL,
   EFFICIENCY,
   MATERIAL,
   OD,
@@ -55,27 +56,25 @@ const SCHEDULE = formula({
     speed: orComputed(SPEED_OF_TRAVEL, "TRAVEL_SUGGEST"),
     beadWidth: BEAD_WIDTH,
     overlap: orComputed(OVERLAP, "OVERLAP_SUGGEST"),
-    dwell: orComputed(number("Arc on before rotation", TIME), "START_DWELL"),
+    dwell: orComputed(DWELL, "START_DWELL"),
     peak: orComputed(number("Peak current of the first sector", CURRENT), "AMPS_WALL"),
     background: orDefault(number("Background current, fraction of the peak", SHARE), COMMON_BACKGROUND),
     allowance: ALLOWANCE,
   },
   gives: entries(
-    "Rows of label, value, unit: bore, standoff, electrode, volts, bead width, travel, rpm, prepurge, dwell, current by sector (the overlap last) and temperature rise ahead of the arc, pulse, rotation, slope, postpurge, heat input, arc time, a warning",
+    "Rows of label, value, unit: standoff, electrode, volts, bead width, travel, rpm, prepurge, dwell; current by sector (the overlap last) and temperature rise ahead of the arc; pulse, rotation, slope, postpurge, heat input, arc time, bore, a warning",
   ),
   equation:
-    "Each value from its own formula: STANDOFF, ELECTRODE_DIAMETER, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS, OVERLAP_SUGGEST, PULSE_RATE, HEAT_INPUT; pulsed: peak of the first sector Ip = AMPS_WALL, background Ib = 30 %·Ip, peak share s = (I − Ib)/(Ip − Ib), later peaks in the proportion of the means",
-  tex: [
-    String.raw`I_p = \text{AMPS\_WALL},\quad I_b = 30\,\%\cdot I_p`,
-    String.raw`s = \frac{I - I_b}{I_p - I_b}`,
-  ],
+    "Each value as typed or from its own formula: STANDOFF, ELECTRODE_DIAMETER, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS, OVERLAP_SUGGEST, PULSE_RATE, HEAT_INPUT; pulsed: peak of the first sector Ip = AMPS_WALL, background Ib = f·Ip, peak share s = (I − Ib)/(Ip − Ib), later peaks in the proportion of the means",
+  tex: [String.raw`I_p = \text{AMPS\_WALL},\quad I_b = f\,I_p`, String.raw`s = \frac{I - I_b}{I_p - I_b}`],
   where: {
-    Iₚ: "peak current of the first sector",
+    Iₚ: "peak current of the first sector (peak)",
     I_b: "its background current",
+    f: "background over peak (background)",
     I: "its mean current, of AMPS_SECTORS",
     s: "fraction of the pulse time at peak",
   },
-  validity: `Starting values for full-penetration autogenous butt welds of walls ${toldInBoth(THINNEST, LENGTH)} to ${toldInBoth(THICKEST, LENGTH)}. Against outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy lies within 60 to 130 J/mm² of travel × wall up to 1.7 mm, and above it (to 207) for thicker walls, whose suggested travel is slow. Sectors are quarters of the full turn; AMPS_SECTORS gives the overlap its own row.`,
+  validity: `Starting values for full-penetration autogenous butt welds of walls ${toldInBoth(THINNEST, LENGTH)} to ${toldInBoth(THICKEST, LENGTH)}, others where volts is given. Against outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy lies within 60 to 130 J/mm² of travel × wall up to 1.7 mm, and above it (to 207) for thicker walls, whose suggested travel is slow. Sectors are quarters of the full turn, the overlap one more.`,
   assumptions:
     "Those of the formulas it calls. Heat input is arc energy (efficiency 1) of the hottest sector.",
   source:

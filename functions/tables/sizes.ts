@@ -13,6 +13,7 @@ const SIZE = formula({
   validity:
     "Every argument that is a length reads sizes like this. A fraction without a mark is inches in US and refused in SI; a comma and a date are refused.",
   source: "Arithmetic",
+  unchecked: "Arithmetic alone: the check is written out by hand",
   related: ["PIPE_OD", "PIPE_WALL", "TAKEOFF"],
   synonyms: ["fraction", "inch to mm", "convert", "decimal"],
   example: { args: ["1-1/2 in", "SI"], gives: "38.1" },

@@ -3,7 +3,7 @@
 import { ampsByWall } from "./amperage";
 import { commonBeadWidth } from "../travel/bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "../planning/cycle";
-import { arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
+import { ARC_VOLTS_GAPS, arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
 import { itemAt } from "../numerics/item";
 import { commonArcVolts, wattsPerAmp } from "../heat-flow/arc";
 import { plateOf } from "../heat-flow/plate";
@@ -12,7 +12,7 @@ import { startDwell } from "../heat-flow/start-dwell";
 import type { Choices } from "./choices";
 import { byChoices } from "./choices";
 import { COMMON_SPOT_OVERLAP, heatInput, pulseRate, pulseShare } from "./heat-input";
-import { above0, between, isAbove, isBelow, tube } from "../limits";
+import { above0, between, isAbove, isAt, isBelow, tube } from "../limits";
 import type { Material } from "../metal/material";
 import type {
   Angle,
@@ -123,9 +123,17 @@ function scheduleOf(od: Length, wall: Length, material: Material, choices: Choic
   };
 }
 
-/** Speaks of the wall where its common gap has no voltage, of the gap where it was set otherwise. */
+/** Speaks of the wall where its common gap has no voltage, of the allowance where that makes the gap. */
 function voltsAt(gap: Length, wall: Length, allowance: Length): Voltage {
-  return allowance === COMMON_ALLOWANCE ? commonArcVolts(wall, "wall") : arcVolts(gap);
+  if (isAt(allowance, COMMON_ALLOWANCE)) return commonArcVolts(wall, "wall");
+  const volts = orRefusal(() => arcVolts(gap));
+  if (!(volts instanceof Refusal)) return volts;
+  const [least, most] = ARC_VOLTS_GAPS;
+  throw new Refusal(
+    "allowance",
+    amount(allowance, LENGTH),
+    rule`makes the standoff ${amount(gap, LENGTH)}; arc voltage is estimated only for ${amount(least, LENGTH)} to ${amount(most, LENGTH)}`,
+  );
 }
 
 /** Peak of the first sector by the rule of thumb; the share that makes its mean; later sectors in the means' proportion. */

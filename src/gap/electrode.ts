@@ -77,12 +77,13 @@ export function electrodeDiameter(amps: Current, units: Units): Length {
   );
 }
 
-const ARC_VOLTS_GAP = [0.0005, 0.003] as const;
+/** The gaps, m, that the estimate of arc voltage holds for. */
+export const ARC_VOLTS_GAPS = [si(0.0005, LENGTH), si(0.003, LENGTH)] as const;
 
 /**
  * Arc voltage, V, for argon, electrode negative, 50–150 A: 8.5 V + 0.8 V per mm of gap. An estimate from common
  * practice, for gaps of 0.5 to 3 mm.
  */
 export function arcVolts(gap: Length): Voltage {
-  return si(8.5 + 800 * between("standoff", gap, LENGTH, ...ARC_VOLTS_GAP), VOLTAGE);
+  return si(8.5 + 800 * between("standoff", gap, LENGTH, ...ARC_VOLTS_GAPS), VOLTAGE);
 }

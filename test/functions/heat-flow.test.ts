@@ -2,7 +2,7 @@ import fc from "fast-check";
 
 import { meltPower } from "../../src/heat-flow/melt-power";
 import { LENGTH, SPEED, si } from "../../src/quantity";
-import { bead, expectPrinted, number, refusal, table } from "../bead";
+import { bead, expectPrinted, kindOfArgument, number, refusal, table } from "../bead";
 import { REFERENCE_LIBRARY, evidence } from "../evidence";
 
 /** Each formula with arguments it answers, in in, in/min, °F; and the same in mm, mm/min, °C. */
@@ -29,8 +29,8 @@ const CALLS = {
     SI: [100, 25.4, 1.651, 46, 9.4, 127, 4, 0.75, "316L", 15, "SI"],
   },
   SCHEDULE: {
-    US: [1, 0.065, "316L", "pulsed", 9.5, 0.75, 5, 0.16, 20, 3, 70, 0.25, "US"],
-    SI: [25.4, 1.651, "316L", "pulsed", 9.5, 0.75, 127, 4.064, 20, 3, 70, 0.25, "SI"],
+    US: [1, 0.065, "316L", "pulsed", 9.5, 0.75, 5, 0.16, 20, 3, 70, 0.25, 0.015, "US"],
+    SI: [25.4, 1.651, "316L", "pulsed", 9.5, 0.75, 127, 4.064, 20, 3, 70, 0.25, 0.381, "SI"],
   },
 } as const;
 
@@ -182,7 +182,9 @@ describe("cells that are no number", () => {
           new RegExp(`^#VALUE! ${name} = blank: needs a number`),
         );
       }
-      for (const cell of ["abc", "5", true, NaN, Infinity, [[1, 2]]]) {
+      // A length is read from text as people write sizes, and nothing else is.
+      const text = kindOfArgument(id, name) === LENGTH ? "5 cm" : "5";
+      for (const cell of ["abc", text, true, NaN, Infinity, [[1, 2]]]) {
         expect(refusal(id, ...CALLS[id].US.map((value, i) => (i === place ? cell : value)))).toMatch(
           new RegExp(`^#VALUE! ${name} = `),
         );
@@ -291,7 +293,7 @@ test("a limit equal to ambient in either system is refused", () => {
 });
 
 /** Both found by trying arguments at random: currents below zero, and a mean over no time at all. */
-describe("the lap", () => {
+describe("the overlap", () => {
   const wide = [0.1, 0.355, "304L", 9.5, 0.4, 68] as const;
 
   test("over metal that is still molten is refused, and answered where it ends before", () => {

@@ -24,6 +24,11 @@ test.each([
     "must be between 0 in and 1 in | 0 mm and 25.4 mm",
   ],
   ["must be at most 1 in, or so", "must be at most 25.4 mm, or so", "must be at most 1 in | 25.4 mm, or so"],
+  [
+    "speed = 5 in/min: must be above 1 in/min",
+    "speed = 127 mm/min: must be above 25.4 mm/min",
+    "speed = 5 in/min: must be above 1 in/min | 127 mm/min: must be above 25.4 mm/min",
+  ],
   ["must be above 0", "must be at most 1 mm", undefined],
   ["must be above 0 in", "must be under 0 in", undefined],
 ])("%s and %s", (us, si, both) => {

@@ -5,8 +5,8 @@ import fc from "fast-check";
 import { RUNS } from "../../arbitrary-cells";
 import { expectNear, number } from "../../bead";
 import { COMMON_PRACTICE, evidence } from "../../evidence";
-import type { Arguments } from "./schedule-rows";
-import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "./schedule-rows";
+import type { Arguments } from "../../schedule-rows";
+import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
 
 const TUBES = [
   { od: 1, wall: 0.065, material: "316L", units: "US" },
@@ -28,6 +28,7 @@ function suggestedFor({ od, wall, material, units }: Tube): Arguments {
     dwell: number("START_DWELL", wall, speed, null, material, null, units),
     peak: number("AMPS_WALL", wall, material, units),
     background: 0.3,
+    allowance: units === "US" ? 0.01 : 0.254,
   };
 }
 
@@ -152,6 +153,21 @@ describe("each choice stands in its row, and what depends on it follows", () => 
     expect(row("Electrode diameter")).toBeGreaterThan(omitted("Electrode diameter"));
   });
 
+  test("allowance: the standoff, the voltage at it and the amps that make the same power", () => {
+    const row = rowOf({ ...TUBE, allowance: 0.02 });
+    expectNear(row("Standoff"), 0.0325 + 0.02);
+    expectNear(row("Arc voltage"), number("ARC_VOLTS", 0.0525));
+    means(row).forEach((mean, i) => {
+      expectNear(mean * row("Arc voltage"), (means(omitted)[i] ?? NaN) * omitted("Arc voltage"));
+    });
+    expectNear(rowOf({ ...TUBE, allowance: 0, volts: 9 })("Standoff"), 0.0325);
+  });
+
+  test("allowance as text, as people write sizes", () => {
+    expectSameRows({ ...TUBE, allowance: "1/64" }, { ...TUBE, allowance: 0.015625 });
+    expectSameRows({ ...TUBE, allowance: "0.25 mm" }, { ...TUBE, allowance: 0.25 / 25.4 });
+  });
+
   test("background: that fraction of each peak; the means stay, the share makes up", () => {
     const row = rowOf({ ...TUBE, background: 0.5 });
     expectNear(row("Peak share of the pulse"), number("PULSE_SHARE", omitted("Sector 1 mean"), 65, 32.5));
@@ -260,6 +276,11 @@ describe("a refusal names the choice that stands in the way", () => {
     [{ peak: 0 }, "#VALUE! peak = 0 A: must be above 0"],
     [{ background: -0.01 }, "#VALUE! background = -0.01: must be between 0 and 1"],
     [{ background: 1.01 }, "#VALUE! background = 1.01: must be between 0 and 1"],
+    [{ allowance: -0.001 }, "#VALUE! allowance = -0.001 in: must be 0 or more"],
+    [
+      { allowance: 0.1 },
+      "#VALUE! allowance = 0.1 in: makes the standoff 0.1325 in; arc voltage is estimated only for 0.019685 in to 0.11811 in",
+    ],
     [{ style: "steady", peak: -1 }, "#VALUE! peak = -1 A: must be above 0"],
     [{ style: "steady", background: 1.01 }, "#VALUE! background = 1.01: must be between 0 and 1"],
   ])("%p cannot be", (choice, sentence) => {

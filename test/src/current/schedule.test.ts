@@ -1,7 +1,14 @@
 /** The rows of SCHEDULE are what the single formulas give, and hang together. */
 
+import { COMMON_BACKGROUND } from "../../../src/current/choices";
+import { schedule } from "../../../src/current/schedule";
+import { COMMON_ALLOWANCE } from "../../../src/gap/electrode";
+import { ARC_EFFICIENCY } from "../../../src/heat-flow/arc";
+import { MATERIALS } from "../../../src/metal/material";
+import { LENGTH, si } from "../../../src/quantity";
+import { orRefusal, Refusal } from "../../../src/refusal";
 import { expectNear, number } from "../../bead";
-import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "./schedule-rows";
+import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
 
 const TUBES = [
   [1, 0.065, "316L", "US"],
@@ -169,9 +176,26 @@ describe("where nobody typed a dwell or a speed the size of the tube is refused"
   });
 
   test("a ring so large that its heat never comes round is beyond the range of speeds", () => {
-    expect(refusalOf({ ...steady, od: 200_000, wall: 2, material: "C12200" })).toMatch(
-      /^#N\/A od = 200000 mm: has no suggested schedule with this wall; suggested speed = [\d.]+ mm\/min: must be between /,
-    );
+    const choices = {
+      style: "steady",
+      volts: undefined,
+      efficiency: ARC_EFFICIENCY,
+      speed: undefined,
+      beadWidth: undefined,
+      overlap: undefined,
+      dwell: undefined,
+      peak: undefined,
+      background: COMMON_BACKGROUND,
+      allowance: COMMON_ALLOWANCE,
+    } as const;
+    const copper = MATERIALS.C12200;
+    const said = orRefusal(() => schedule(si(200, LENGTH), si(0.002, LENGTH), copper, choices, "SI"));
+    expect(said instanceof Refusal ? [said.kind, said.sentence("SI")] : said).toEqual([
+      "unanswerable",
+      expect.stringMatching(
+        /^od = 200000 mm: has no suggested schedule with this wall; suggested speed = [\d.]+ mm\/min: must be between /,
+      ),
+    ]);
   });
 
   test("a ring that takes less than the background of its pulse is welded steady", () => {
