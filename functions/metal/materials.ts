@@ -43,7 +43,7 @@ const MATERIALS = formula({
         coldConductivity: metal.coldConductivity.value,
         coldHeatCapacity: metal.coldHeatCapacity.value / 1e6,
         surfaceTension: metal.surfaceTension.value,
-        names: OTHER_NAMES[designation].join(", "),
+        names: (OTHER_NAMES[designation] ?? []).join(", "),
         sources: [
           sourceOf("hot k", metal.hotConductivity),
           sourceOf("hot α", metal.hotDiffusivity),

@@ -84,16 +84,17 @@ function whatIf(form: Layout): void {
       [
         `=${String(step)}*{whatif_step}`,
         `=IF(ISNUMBER({mean_first}),{mean_first}*(1+${change}),"")`,
-        `=${width}`,
-        `=${heatInput}`,
+        `=INDEX(${section},1,1)`,
+        `=INDEX(${section},1,2)`,
         `=IF(COUNT(${heat},{heat_most})<2,"no maximum to judge by",IF(${heat}<={heat_most}*(1+1E-9),"within the maximum","ABOVE the maximum"))`,
+        `=${heatInput}`,
       ],
       "result",
       ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General", "0.000"],
     );
     form.nextLine();
   }
-  form.guardBlock("What if", "whatif_rows", [LEFT, top], [LEFT + STEPS.length - 1, form.nextRow - 1]);
+  form.guardBlock("What if", "whatif_rows", [LEFT, top], [LEFT + 5, form.nextRow - 1]);
 }
 
 /** Two lines over the degrees of rotation: what the warming tube needs, and what four sectors set. */
