@@ -117,7 +117,9 @@ describe("the purge of a bore", () => {
   test("an oxygen level that no sweep reaches is refused before any line, where it counts", () => {
     const none = { ...TERMS, purgeSeconds: undefined, ppm: si(5, OXYGEN), supplyPpm: si(5, OXYGEN) };
     expect(() => new Takeoff(none)).not.toThrow();
-    expect(() => new Takeoff({ ...none, purgeSeconds: si(60, TIME), damSpacing: si(6, LENGTH) })).not.toThrow();
+    expect(
+      () => new Takeoff({ ...none, purgeSeconds: si(60, TIME), damSpacing: si(6, LENGTH) }),
+    ).not.toThrow();
     expect(() => new Takeoff({ ...none, damSpacing: si(6, LENGTH) })).toThrow("ppm refused");
     expect(() => new Takeoff({ ...TERMS, damSpacing: si(0, LENGTH) })).toThrow("damSpacing refused");
   });
