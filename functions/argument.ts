@@ -180,6 +180,24 @@ export function numbers<Kind extends string>(
   };
 }
 
+/** The numbers of a required range or cell, blank cells passed over. */
+export function someNumbers<Kind extends string>(
+  what: string,
+  quantity: Quantity<Kind>,
+): Required<readonly Of<Kind>[]> {
+  return {
+    ...CELL,
+    what,
+    quantity,
+    takes: "range",
+    read: (reader, name, range) => {
+      const found = reader.numbersOr(name, range, quantity);
+      if (found !== undefined) return found.map(({ base }) => base);
+      throw new Refusal(name, "blank", ["needs a number or a range of them"]);
+    },
+  };
+}
+
 /** A required range that the formula reads row by row. */
 export function rows<Value>(
   what: string,

@@ -69,6 +69,11 @@ function hidesFraction(value: Amount | string, digits: number): boolean {
   return !Number.isInteger(value.base) && Number.isInteger(Number(plainNumber(value.base, digits)));
 }
 
+/** The words of a rule in one system of units. */
+export function toldRule(parts: Rule, units: Units): string {
+  return parts.map((part) => shown(part, units, DIGITS[0])).join("");
+}
+
 function limit({ rule: parts }: Refusal, units: Units, digits: number): string {
   return parts.map((part) => shown(part, units, digits)).join("");
 }

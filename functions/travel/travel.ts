@@ -82,16 +82,20 @@ const TRAVEL_SUGGEST = formula({
   meaning: "Suggested travel speed for a wall",
   args: { wall: WALL, beadWidth: BEAD_WIDTH, material: MATERIAL },
   gives: scalar(SPEED),
-  tex: [String.raw`v = \frac{1.6\,\alpha}{b},\quad\text{so that}\quad \frac{v\,b}{4\alpha} = 0.4`],
+  tex: [
+    String.raw`v = \frac{1.6\,\alpha}{b},\quad\text{so that}\quad \frac{v\,b}{4\alpha} = 0.4`,
+    String.raw`\text{held from 3 to 10 in/min (76.2 to 254 mm/min)}`,
+  ],
   where: {
     v: "surface travel",
     α: "diffusivity of the metal near 1200 K (material)",
     b: "target fused width (beadWidth)",
   },
   validity: "A starting value for full-penetration single passes",
-  assumptions: "As AMPS_MELT: heat uniform through the wall, α constant",
+  assumptions:
+    "α near 1200 K stands for the metal; thick walls and conductive metals are held to what heads turn at",
   source:
-    "Dimensionless speed of the plate of [rosenthal-1946]; the target 0.4 and the default width are common practice",
+    "Dimensionless speed of the plate of [rosenthal-1946]; the target 0.4, the default width and 3 to 10 in/min are common practice",
   unconfirmed:
     "The level 0.4 and the default width are estimates from common practice; no published table confirms the width",
   related: ["AMPS_MELT", "MELT_WIDTH", "TRAVEL_RPM", "SCHEDULE"],

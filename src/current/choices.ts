@@ -27,6 +27,8 @@ export interface Choices {
   readonly background: Share;
   /** Added to half the wall for the arc gap. */
   readonly allowance: Length;
+  /** Width of the arc's spot. */
+  readonly arcSize: Length | undefined;
 }
 
 type Name = Exclude<keyof Choices, "style">;
@@ -41,6 +43,7 @@ const OMITTED: Omit<Choices, "style"> = {
   peak: undefined,
   background: COMMON_BACKGROUND,
   allowance: COMMON_ALLOWANCE,
+  arcSize: undefined,
 };
 const KINDS: Readonly<Record<Name, Quantity>> = {
   volts: VOLTAGE,
@@ -52,6 +55,7 @@ const KINDS: Readonly<Record<Name, Quantity>> = {
   peak: CURRENT,
   background: SHARE,
   allowance: LENGTH,
+  arcSize: LENGTH,
 };
 const NAMES = Object.keys(KINDS) as Name[];
 

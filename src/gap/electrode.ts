@@ -77,13 +77,21 @@ export function electrodeDiameter(amps: Current, units: Units): Length {
   );
 }
 
-/** The gaps, m, that the estimate of arc voltage holds for. */
+/** The gaps, m, and currents, A, that the estimate of arc voltage holds for. */
 export const ARC_VOLTS_GAPS = [si(0.0005, LENGTH), si(0.003, LENGTH)] as const;
+export const ARC_VOLTS_AMPS = [si(30, CURRENT), si(150, CURRENT)] as const;
+/** The current that the level stands for where none is given, A. */
+const LEVEL_AMPS = 100;
+/** V per A: through the arcs of [kraus-1987], 38 A 7.5 V, 50 A 8.0 V and 70 A 8.5 V. */
+const VOLTS_PER_AMP = 0.031;
 
 /**
- * Arc voltage, V, for argon, electrode negative, 50–150 A: 8.5 V + 0.8 V per mm of gap. An estimate from common
- * practice, for gaps of 0.5 to 3 mm.
+ * Arc voltage, V, for argon, electrode negative: 8.5 V + 0.8 V per mm of gap, for gaps of 0.5 to 3 mm, an estimate from
+ * common practice. A given current moves it by 0.031 V per A from 100 A.
  */
-export function arcVolts(gap: Length): Voltage {
-  return si(8.5 + 800 * between("standoff", gap, LENGTH, ...ARC_VOLTS_GAPS), VOLTAGE);
+export function arcVolts(gap: Length, amps?: Current): Voltage {
+  const level = 8.5 + 800 * between("standoff", gap, LENGTH, ...ARC_VOLTS_GAPS);
+  if (amps === undefined) return si(level, VOLTAGE);
+  const current = between("amps", above0("amps", amps, CURRENT), CURRENT, ...ARC_VOLTS_AMPS);
+  return si(level + VOLTS_PER_AMP * (current - LEVEL_AMPS), VOLTAGE);
 }

@@ -1,7 +1,7 @@
 /** The arc between the power a weld needs and the current on the dial. */
 
 import { ARC_VOLTS_GAPS, COMMON_ALLOWANCE, arcVolts, standoff } from "../gap/electrode";
-import { above0, between, isAbove, isBelow, shareAbove0 } from "../limits";
+import { above0, between, shareAbove0 } from "../limits";
 import type { Length, Share, Voltage } from "../quantity";
 import { LENGTH, SHARE, si, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -31,19 +31,25 @@ function wallOf(gap: number): Length {
   return si(2 * (gap - COMMON_ALLOWANCE), LENGTH);
 }
 
-/** Arc voltage at the common standoff of a wall. Outside its range the caller says which argument to refuse. */
-export function commonArcVolts(wall: Length, refused = "volts"): Voltage {
-  const [least, most] = ARC_VOLTS_WALLS;
-  if (!isBelow(wall, least) && !isAbove(wall, most)) return arcVolts(standoff(wall, COMMON_ALLOWANCE));
-  const range = rule`${amount(least, LENGTH)} to ${amount(most, LENGTH)}`;
-  if (refused === "volts") {
-    throw new Refusal("volts", "omitted", [
-      "give the arc voltage; it is estimated only for a wall of ",
-      ...range,
-    ]);
+/**
+ * Arc voltage at the common standoff of a wall; of a thinner wall than the estimate holds for, that at its minimum gap.
+ * Beyond the thickest the caller says which argument can fix it.
+ */
+export function commonArcVolts(wall: Length, fix = "volts"): Voltage {
+  const most = ARC_VOLTS_WALLS[1];
+  if (above0("wall", wall, LENGTH) <= most) {
+    return arcVolts(si(Math.max(ARC_VOLTS_GAPS[0], standoff(wall, COMMON_ALLOWANCE)), LENGTH));
   }
-  throw new Refusal(refused, amount(wall, LENGTH), [
-    "arc voltage is estimated only for a wall of ",
-    ...range,
-  ]);
+  if (fix === "volts") {
+    throw new Refusal(
+      "volts",
+      "omitted",
+      rule`give the arc voltage; it is estimated only for walls up to ${amount(most, LENGTH)}`,
+    );
+  }
+  throw new Refusal(
+    fix,
+    amount(wall, LENGTH),
+    rule`arc voltage is estimated only for walls up to ${amount(most, LENGTH)}`,
+  );
 }

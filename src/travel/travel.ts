@@ -29,12 +29,15 @@ export function travelTime(od: Length, speed: Speed, overlap: Angle): Time {
  */
 export const SUGGESTED_PECLET = 0.4;
 
-/** Suggested travel speed, m/s: v·b/(4α) = 0.4 with the hot diffusivity α and the bead width b. */
+/** 3 and 10 in/min: what heads turn at, common practice. A conductive metal would ask for more, a thick wall for less. */
+export const SUGGESTED_SPEEDS = [si(0.0762 / 60, SPEED), si(0.254 / 60, SPEED)] as const;
+
+/** Suggested travel speed, m/s: v·b/(4α) = 0.4 with the hot diffusivity α and the bead width b, held from 3 to 10 in/min. */
 export function suggestedSpeed(beadWidth: Length, material: Material): Speed {
-  return si(
-    (4 * material.hotDiffusivity.value * SUGGESTED_PECLET) / above0("beadWidth", beadWidth, LENGTH),
-    SPEED,
-  );
+  const free =
+    (4 * material.hotDiffusivity.value * SUGGESTED_PECLET) / above0("beadWidth", beadWidth, LENGTH);
+  const [slowest, fastest] = SUGGESTED_SPEEDS;
+  return si(Math.min(Math.max(free, slowest), fastest), SPEED);
 }
 
 const OVERLAP_STEP = 5;

@@ -2,15 +2,17 @@
 
 import { Model } from "@odoo/o-spreadsheet";
 
-import { formulaById } from "../../functions/catalogue";
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";
 import type { FunctionDefinition } from "../../taskpane/hosts/browser/functions-host";
 import { registerFormulas } from "../../taskpane/hosts/browser/functions-host";
+import { placeOf } from "../../taskpane/hosts/addresses";
 import { BrowserHost } from "../../taskpane/hosts/browser/browser-host";
 import type { Form } from "../../taskpane/sheets/convert";
 import { convert } from "../../taskpane/sheets/convert";
 import type { Template } from "../../taskpane/sheets/sheet";
+import { SIGNS } from "../../taskpane/sheets/sheet";
+import { remembered } from "./remembered";
 
 type Value = string | number | boolean;
 
@@ -25,8 +27,17 @@ export interface OpenSheet {
   message(name: string): string;
   type(name: string, content: string): void;
   typeBeside(name: string, columns: number, rows: number, content: string): void;
+  /** Deletes a row by its number, from 1. */
+  deleteRow(row: number): void;
+  deleteRows(rows: readonly number[]): void;
+  undo(): void;
   /** Inserts a row above the one that lies some rows below a named cell. */
   insertRow(name: string, rows?: number): void;
+  /** Value of a cell by its address. */
+  at(address: string): Value;
+  typeAt(address: string, content: string): void;
+  /** Whether the summary says that all checks hold. */
+  holds(): boolean;
   convert(): Promise<string>;
   form(): Promise<Form>;
 }
@@ -34,7 +45,7 @@ export interface OpenSheet {
 export async function openSheet(template: Template, units: Units): Promise<OpenSheet> {
   silenceEngine();
   const definitions = functionsJson.functions as FunctionDefinition[];
-  registerFormulas("BEAD", definitions, formulaById);
+  registerFormulas("BEAD", definitions, remembered);
   const model = new Model({ version: "19.3.0", sheets: [{ id: "scratch", name: "Scratch" }] });
   const host = new BrowserHost(model);
   await host.insert(template.plan(units));
@@ -59,16 +70,27 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     const { sheetId, col, row } = place(name);
     return model.getters.getEvaluatedCell({ sheetId, col: col + columns, row: row + rows }).value ?? "";
   };
-  const typeBeside = (name: string, columns: number, rows: number, content: string): void => {
-    const { sheetId, col, row } = place(name);
-    const { isSuccessful, reasons } = model.dispatch("UPDATE_CELL", {
-      sheetId,
-      col: col + columns,
-      row: row + rows,
-      content,
-    });
+  const put = (at: { sheetId: string; col: number; row: number }, content: string): void => {
+    const { isSuccessful, reasons } = model.dispatch("UPDATE_CELL", { ...at, content });
     const why = reasons.join(", ");
     if (!isSuccessful && why !== "NoChanges") throw new Error(`the sheet refused ${content}: ${why}`);
+  };
+  const typeBeside = (name: string, columns: number, rows: number, content: string): void => {
+    const { sheetId, col, row } = place(name);
+    put({ sheetId, col: col + columns, row: row + rows }, content);
+  };
+  const position = (address: string): { sheetId: string; col: number; row: number } => {
+    const { column, row } = placeOf(address);
+    return { sheetId: model.getters.getActiveSheetId(), col: column, row };
+  };
+  const deleteRows = (rows: readonly number[]): void => {
+    const sheetId = model.getters.getActiveSheetId();
+    const sheetName = model.getters.getSheetName(sheetId);
+    const elements = rows.map((row) => row - 1);
+    done(
+      model.dispatch("REMOVE_COLUMNS_ROWS", { sheetId, sheetName, dimension: "ROW", elements }),
+      `the deletion of rows ${rows.join(", ")}`,
+    );
   };
   return {
     model,
@@ -80,6 +102,13 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
       typeBeside(name, 0, 0, content);
     },
     typeBeside,
+    deleteRow: (row) => {
+      deleteRows([row]);
+    },
+    deleteRows,
+    undo: () => {
+      done(model.dispatch("REQUEST_UNDO"), "undo");
+    },
     insertRow: (name, rows = 0) => {
       const { sheetId, row } = place(name);
       model.dispatch("ADD_COLUMNS_ROWS", {
@@ -91,6 +120,11 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
         position: "before",
       });
     },
+    at: (address) => model.getters.getEvaluatedCell(position(address)).value ?? "",
+    typeAt: (address, content) => {
+      put(position(address), content);
+    },
+    holds: () => String(beside("summary", 0)).startsWith(SIGNS.holds),
     convert: async () => {
       const current = await form();
       const conversion = convert(current);
@@ -100,6 +134,13 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     },
     form,
   };
+}
+
+function done(
+  { isSuccessful, reasons }: { isSuccessful: boolean; reasons: readonly string[] },
+  what: string,
+): void {
+  if (!isSuccessful) throw new Error(`the sheet refused ${what}: ${reasons.join(", ")}`);
 }
 
 /** The engine reports every command on the console. */

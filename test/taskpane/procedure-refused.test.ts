@@ -1,4 +1,4 @@
-/** A procedure sheet for what cannot be: nothing that waits shows a number, and the checks name what to mend. */
+/** A procedure sheet for what cannot be: nothing that waits shows a number, and the checks name what to fix. */
 
 import { procedure } from "../../taskpane/sheets/procedure";
 import { computed } from "./computed";

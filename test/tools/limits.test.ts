@@ -29,6 +29,11 @@ test.each([
     "no such wall (maximum 25.4 mm); give SI",
     "no such wall (maximum 1 in | 25.4 mm); give SI",
   ],
+  [
+    "speed = 5 in/min: must be above 1 in/min",
+    "speed = 127 mm/min: must be above 25.4 mm/min",
+    "speed = 5 in/min: must be above 1 in/min | 127 mm/min: must be above 25.4 mm/min",
+  ],
   ["must be above 0", "must be at most 1 mm", undefined],
   ["must be above 0 in", "must be under 0 in", undefined],
 ])("%s and %s", (us, si, both) => {

@@ -4,7 +4,7 @@ import type { Quantity } from "../../../src/quantity";
 import { ANGLE, COUNT, LENGTH, SPEED, TIME } from "../../../src/quantity";
 import { call, refusal } from "../call";
 import type { Check } from "../frame";
-import { firstOf, unless } from "../frame";
+import { firstOf, spilledOver, unless } from "../frame";
 import type { Row } from "../layout";
 import { scheduled, ScheduleTable } from "../schedule-table";
 import { ODD_TUBE } from "../tube";
@@ -55,7 +55,7 @@ export const WELD: Row[] = [
   ofSchedule("Bead width, fused", "bead", "Bead width", LENGTH),
   {
     ...ofSchedule("Travel speed", "speed", "Travel speed", SPEED),
-    labelFormula: '=IF({speed_typed}="","Travel speed, suggested","Travel speed, typed")',
+    labelFormula: '=IF(TRIM({speed_typed}&"")="","Travel speed, suggested","Travel speed, typed")',
   },
   ofSchedule("Overlap, covers the bead", "overlap", "Overlap", ANGLE, "0"),
   ofSchedule("Start dwell, heat flow", "dwell", "Start dwell", TIME),
@@ -166,7 +166,11 @@ export const CREW: Row[] = [
 const WHOLE = ["joints", "operators", "heads", "shifts_a_day", "days_a_week", "changes", "coupons"];
 
 export const CHECKS: readonly Check[] = [
-  { label: "Tube and schedule", name: "check_tube", problem: firstOf(ODD_TUBE, SCHEDULE.refusal) },
+  {
+    label: "Tube and schedule",
+    name: "check_tube",
+    problem: firstOf(ODD_TUBE, SCHEDULE.refusal, SCHEDULE.blocked),
+  },
   {
     label: "Whole numbers",
     name: "check_whole",
@@ -200,6 +204,11 @@ export const CHECKS: readonly Check[] = [
         "COUNT({one_steady},{shift_steady},{shift_random},{shifts},{shifts_random},{days},{labor},{labor_lot},{labor_cost})=9",
         "a result of the plan is missing",
       ),
+      unless(
+        "COUNT({outputs_rows})+COUNT({two_way_rows})=53",
+        "a table of joints a shift is missing a number",
+      ),
+      unless("COUNT({phases_last})=7", spilledOver("the phases of a cycle")),
     ),
   },
 ];

@@ -114,6 +114,9 @@ export const COST: Row[] = [
   ),
 ];
 
+/** Fewer than the day numbers of this century, which a sheet makes of a fraction. */
+const MOST_OF_A_LINE = 36_000;
+
 export const CHECKS: readonly Check[] = [
   {
     label: "Joint list",
@@ -124,6 +127,14 @@ export const CHECKS: readonly Check[] = [
       unless(
         "COUNT({total_hours},{total_gas},{total_joints})=3",
         "no totals: a cell that the list's formula fills is not empty, or the formula was deleted",
+      ),
+      unless(
+        `MAX({list_counted})<=${String(MOST_OF_A_LINE)}`,
+        `a line has more than ${String(MOST_OF_A_LINE)} joints: check that no size stands in the column of joints`,
+      ),
+      unless(
+        "SUMPRODUCT(LEN({list_below}))=0",
+        "something is typed below the end of the list: insert rows above the end and move it there",
       ),
       unless(
         "{lines_counted}={lines_typed}",

@@ -55,8 +55,10 @@ function plan(units: Units): SheetPlan {
   mark(form, "procedure", "procedure sheet");
   const lastRow = form.lastRow;
   SCHEDULE.place(form);
-  behindThePage(form, all);
+  const below = form.nextRow;
   const charts = workbench(form, FROZEN_ROWS + 1);
+  form.backTo(below);
+  behindThePage(form, all);
 
   return {
     template: "procedure",

@@ -24,7 +24,7 @@ const HEADINGS = [
   '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
 ];
 const FORMATS = ["0", "0", "0.0", "0", "0.0", "0.0", "0.000"];
-const COLUMNS = { mean: 3, peak: 5, back: 6, heat: 7 } as const;
+const COLUMNS = { mean: 3, rise: 4, peak: 5, back: 6, heat: 7 } as const;
 
 export function sectorTable(form: Layout): void {
   form.across(0, HEADINGS.slice(0, 1), "heading");

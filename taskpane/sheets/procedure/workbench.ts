@@ -3,17 +3,28 @@
  * picture. Not printed.
  */
 
+import { SHARE } from "../../../src/quantity";
 import { call } from "../call";
 import type { Layout } from "../layout";
 import { address } from "../layout";
 import type { ChartPlan } from "../sheet";
+import { typed } from "../typed";
 
 /** Left edge of the workbench: column J, a narrow one apart from the form. */
 const LEFT = 9;
 export const WORKBENCH_WIDTHS = [3, 12, 12, 14, 12, 26, 12];
 const STEPS = [-2, -1, 0, 1, 2];
+const STEP = typed({
+  label: "Step",
+  name: "whatif_step",
+  content: 0.05,
+  quantity: SHARE,
+  unit: "",
+  range: [0.005, 0.25],
+  format: "0%",
+});
 /** Sectors of the picture: fine enough to look like a curve. */
-const FINE = 24;
+export const FINE = 24;
 const CHART_ROWS = 16;
 /** Points of the oxygen curve, to half as long again as the mixed purge takes. */
 const MOMENTS = 21;
@@ -22,10 +33,7 @@ export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   form.backTo(firstRow);
   form.cell(LEFT, "What if: current a few per cent up or down", "section", { columns: 6 });
   form.nextLine();
-  form.cell(LEFT, "Step", "label");
-  form.cell(LEFT + 1, 0.05, "input", { format: "0%" });
-  form.name("whatif_step", LEFT + 1);
-  form.nextLine();
+  form.row(STEP, LEFT);
   whatIf(form);
   const [first, second] = [form.nextRow + 1, form.nextRow + 2 + CHART_ROWS];
   form.backTo(second + CHART_ROWS + 1);
@@ -52,6 +60,7 @@ function whatIf(form: Layout): void {
     "columnHead",
   );
   form.nextLine();
+  const top = form.nextRow;
   for (const step of STEPS) {
     const row = form.nextRow;
     const [change, amps, heat] = [address(LEFT, row), address(LEFT + 1, row), address(LEFT + 3, row)];
@@ -76,13 +85,14 @@ function whatIf(form: Layout): void {
         `=IF(ISNUMBER({mean_first}),{mean_first}*(1+${change}),"")`,
         `=${width}`,
         `=${heatInput}`,
-        `=IF(COUNT(${heat},{heat_most})<2,"no maximum to judge by",IF(${heat}<={heat_most},"within the maximum","ABOVE the maximum"))`,
+        `=IF(COUNT(${heat},{heat_most})<2,"no maximum to judge by",IF(${heat}<={heat_most}*(1+1E-9),"within the maximum","ABOVE the maximum"))`,
       ],
       "result",
       ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General"],
     );
     form.nextLine();
   }
+  form.guardBlock("What if", "whatif_rows", [LEFT, top], [LEFT + STEPS.length - 1, form.nextRow - 1]);
 }
 
 /** Two lines over the degrees of rotation: what the warming tube needs, and what four sectors set. */
@@ -121,6 +131,9 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
     );
     form.nextLine();
   }
+  form.rangeOf("course_needed", LEFT + 2, top, LEFT + 2, top + FINE - 1);
+  form.rangeOf("course_set", LEFT + 5, top, LEFT + 5, top + FINE - 1);
+  form.guardBlock("Current around the tube", "course_rows", [LEFT, top], [LEFT + 5, top + FINE - 1]);
   const column = (offset: number, first: number): string =>
     `${address(LEFT + offset, first)}:${address(LEFT + offset, top + FINE - 1)}`;
   return {
@@ -165,6 +178,7 @@ function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
     );
     form.nextLine();
   }
+  form.guardBlock("Oxygen over purge time", "moment_rows", [LEFT, top], [LEFT + 3, top + MOMENTS - 1]);
   const column = (offset: number, first: number): string =>
     `${address(LEFT + offset, first)}:${address(LEFT + offset, top + MOMENTS - 1)}`;
   return {

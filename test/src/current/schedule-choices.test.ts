@@ -5,8 +5,8 @@ import fc from "fast-check";
 import { RUNS } from "../../arbitrary-cells";
 import { expectNear, number } from "../../bead";
 import { COMMON_PRACTICE, evidence } from "../../evidence";
-import type { Arguments } from "./schedule-rows";
-import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "./schedule-rows";
+import type { Arguments } from "../../schedule-rows";
+import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
 
 const TUBES = [
   { od: 1, wall: 0.065, material: "316L", units: "US" },
@@ -19,13 +19,13 @@ type Tube = (typeof TUBES)[number];
 function suggestedFor({ od, wall, material, units }: Tube): Arguments {
   const speed = number("TRAVEL_SUGGEST", wall, null, material, units);
   return {
-    volts: number("ARC_VOLTS", number("STANDOFF", wall, null, units), units),
+    volts: number("ARC_VOLTS", number("STANDOFF", wall, null, units), null, units),
     // The mean of published values for TIG (Stenbacka, Choquet & Hurtig 2012); see the test of AMPS_MELT's default.
     efficiency: 0.78,
     speed,
     beadWidth: (units === "US" ? 1 / 25.4 : 1) + 2 * wall,
     overlap: number("OVERLAP_SUGGEST", od, wall, null, units),
-    dwell: number("START_DWELL", wall, speed, null, material, null, units),
+    dwell: number("START_DWELL", wall, speed, null, material, null, null, units),
     peak: number("AMPS_WALL", wall, material, units),
     background: 0.3,
     allowance: units === "US" ? 0.01 : 0.254,

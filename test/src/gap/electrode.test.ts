@@ -11,8 +11,8 @@ import {
 import { CURRENT, LENGTH, si } from "../../../src/quantity";
 import { RUNS } from "../../arbitrary-cells";
 import { decadesOf, evenly, plus, times } from "../../arbitrary-quantities";
-import { expectNear, number, table } from "../../bead";
-import { BY_HAND, COMMON_PRACTICE, evidence } from "../../evidence";
+import { expectNear, number, refusal, table } from "../../bead";
+import { BY_HAND, COMMON_PRACTICE, evidence, PUBLISHED } from "../../evidence";
 
 const small = decadesOf(LENGTH, 1e-5, 5e-3);
 const amps = evenly(CURRENT, 5, 500);
@@ -96,11 +96,47 @@ describe(evidence("STANDOFF_SPREAD", BY_HAND, "0.0425 ∓ 0.005/2 in"), () => {
 
 describe(evidence("ARC_VOLTS", BY_HAND, "8.5 V and 0.8 V a millimeter, at both ends of the range"), () => {
   test("8.9 V at 0.5 mm, 10.9 V at 3 mm", () => {
-    expectNear(number("ARC_VOLTS", 0.5, "SI"), 8.9);
-    expectNear(number("ARC_VOLTS", 3, "SI"), 10.9);
+    expectNear(number("ARC_VOLTS", 0.5, "", "SI"), 8.9);
+    expectNear(number("ARC_VOLTS", 3, "", "SI"), 10.9);
     expectNear(number("ARC_VOLTS", 1 / 25.4), 9.3);
   });
 });
+
+describe(
+  evidence(
+    "ARC_VOLTS",
+    PUBLISHED,
+    "kraus-1987",
+    "slope of three arcs on 1.5 mm 304, their level 9 to 24 % lower",
+  ),
+  () => {
+    /** A and V; the gap was not noted. */
+    const ARCS = [
+      [38, 7.5],
+      [50, 8.0],
+      [70, 8.5],
+    ] as const;
+
+    test("the slope is that of the straight line through them, by least squares, to its last digit", () => {
+      // Means 52.667 A and 8 V: (−14.667·−0.5 + 17.333·0.5)/(14.667² + 2.667² + 17.333²) = 16/522.67 = 0.0306 V/A.
+      const slope = number("ARC_VOLTS", 1, 70, "SI") - number("ARC_VOLTS", 1, 69, "SI");
+      expect(Math.abs(slope - 16 / 522.67)).toBeLessThan(0.0005);
+      expectNear(number("ARC_VOLTS", 1, 100, "SI"), number("ARC_VOLTS", 1, "", "SI"));
+    });
+
+    test.each(ARCS)("without amps the estimate lies 9 to 24 %% above %p A, %p V", (_, volts) => {
+      // The usual gap of 1.5 mm of wall: 0.75 + 0.254 mm.
+      const over = number("ARC_VOLTS", 1.004, "", "SI") / volts - 1;
+      expect(over).toBeGreaterThan(0.09);
+      expect(over).toBeLessThan(0.25);
+    });
+
+    test("amps from 30 to 150", () => {
+      expect(refusal("ARC_VOLTS", 1, 29, "SI")).toBe("#VALUE! amps = 29 A: must be between 30 A and 150 A");
+      expect(refusal("ARC_VOLTS", 1, 151, "SI")).toBe("#VALUE! amps = 151 A: must be between 30 A and 150 A");
+    });
+  },
+);
 
 describe(evidence("ELECTRODE_LENGTH", BY_HAND, "reach less half the tube and the gap"), () => {
   test("1.5 − 1/2 − 0.0425 = 0.9575 in; 40 − 25/2 − 1.2 = 26.3 mm", () => {

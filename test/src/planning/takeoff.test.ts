@@ -1,6 +1,6 @@
 /** The sums of a list, whatever is between its lines, and the work that a line costs. */
 
-import * as bessel from "../../../src/numerics/bessel";
+import * as dwell from "../../../src/heat-flow/dwell";
 import { MATERIALS } from "../../../src/metal/material";
 import { ANGLE, COUNT, FLOW, LENGTH, OXYGEN, si, TIME } from "../../../src/quantity";
 import { amount, Refusal, rule } from "../../../src/refusal";
@@ -8,9 +8,9 @@ import type { Counted, Line, Terms } from "../../../src/planning/takeoff";
 import { Takeoff } from "../../../src/planning/takeoff";
 import { expectNear } from "../../bead";
 
-jest.mock("../../../src/numerics/bessel", () => {
-  const actual: typeof bessel = jest.requireActual("../../../src/numerics/bessel");
-  return { ...actual, scaledBesselK: jest.fn(actual.scaledBesselK) };
+jest.mock("../../../src/heat-flow/dwell", () => {
+  const actual: typeof dwell = jest.requireActual("../../../src/heat-flow/dwell");
+  return { ...actual, dwellOf: jest.fn(actual.dwellOf) };
 });
 
 const TERMS: Terms = {
@@ -125,15 +125,18 @@ describe("the purge of a bore", () => {
   });
 });
 
-test("the slow part is done once a list: ten thousand walls ask the Bessel functions no more often than one", () => {
-  const asked = jest.mocked(bessel.scaledBesselK);
+test("the slow part is done once a metal: ten thousand walls ask for no more dwells than one", () => {
+  const asked = jest.mocked(dwell.dwellOf);
   const times = (lines: number): number => {
     asked.mockClear();
     const sums = new Takeoff(TERMS);
-    for (let i = 0; i < lines; i += 1) sums.add(() => ({ ...LINE, wall: si(0.001 + i * 1e-7, LENGTH) }));
+    for (let i = 0; i < lines; i += 1) {
+      sums.add(() => ({ ...LINE, material: MATERIALS.CS, wall: si(0.001 + i * 1e-7, LENGTH) }));
+    }
     expect(sums.counted).toBe(lines);
     return asked.mock.calls.length;
   };
-  expect(times(1)).toBeGreaterThan(0);
-  expect(times(10_000)).toBe(times(1));
+  const first = times(1);
+  expect(first).toBeGreaterThan(0);
+  expect(times(10_000)).toBe(0);
 });

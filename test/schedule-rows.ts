@@ -1,7 +1,7 @@
 /** Calls SCHEDULE with arguments by name, and finds the values of its rows. */
 
-import type { CellsByName } from "../../bead";
-import { bead, byName, refusal, table } from "../../bead";
+import type { CellsByName } from "./bead";
+import { bead, byName, refusal, table } from "./bead";
 
 export type Arguments = CellsByName<"SCHEDULE">;
 
@@ -28,11 +28,14 @@ export function rowOf(given: Arguments): Row {
 export const SECTORS = ["Sector 1", "Sector 2", "Sector 3", "Sector 4", "Overlap"] as const;
 
 /** Mean currents and rises of AMPS_SECTORS for what the rows of a schedule say: sectors, and the overlap last. */
-export function sectorsFor({ od, wall, material, efficiency, units }: Arguments, row: Row): SectorRow[] {
+export function sectorsFor(
+  { od, wall, material, efficiency, arcSize, units }: Arguments,
+  row: Row,
+): SectorRow[] {
   const rows = bead(
     "AMPS_SECTORS",
     ...[od, wall, row("Travel speed"), 4, row("Overlap"), row("Start dwell"), row("Bead width")],
-    ...[material, row("Arc voltage"), efficiency, null, units],
+    ...[material, row("Arc voltage"), efficiency, null, arcSize, units],
   ) as number[][];
   return rows.map(([, , mean = NaN, , rise = NaN]) => ({ mean, rise }));
 }
