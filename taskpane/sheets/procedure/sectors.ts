@@ -6,7 +6,7 @@ import { address } from "../layout";
 import { scheduled } from "../schedule-table";
 
 /** Four quarters of the full turn and the overlap: where each begins and ends, °. */
-const SECTORS = [
+export const SECTORS = [
   ["Sector 1", "0", "90"],
   ["Sector 2", "90", "180"],
   ["Sector 3", "180", "270"],

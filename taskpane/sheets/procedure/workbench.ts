@@ -53,9 +53,10 @@ function whatIf(form: Layout): void {
     [
       "change",
       "mean A",
-      '="bead width, "&IF({sheet_units}="SI","mm","in")',
-      '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
+      '="face, "&IF({sheet_units}="SI","mm","in")',
+      '="root, "&IF({sheet_units}="SI","mm","in")',
       "heat input",
+      '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
     ],
     "columnHead",
   );
@@ -63,8 +64,8 @@ function whatIf(form: Layout): void {
   const top = form.nextRow;
   for (const step of STEPS) {
     const row = form.nextRow;
-    const [change, amps, heat] = [address(LEFT, row), address(LEFT + 1, row), address(LEFT + 3, row)];
-    const width = call("MELT_WIDTH", {
+    const [change, amps, heat] = [address(LEFT, row), address(LEFT + 1, row), address(LEFT + 5, row)];
+    const section = call("MELT_SECTION", {
       wall: "{wall}",
       amps,
       speed: "{speed}",
@@ -88,7 +89,7 @@ function whatIf(form: Layout): void {
         `=IF(COUNT(${heat},{heat_most})<2,"no maximum to judge by",IF(${heat}<={heat_most}*(1+1E-9),"within the maximum","ABOVE the maximum"))`,
       ],
       "result",
-      ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General"],
+      ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General", "0.000"],
     );
     form.nextLine();
   }
