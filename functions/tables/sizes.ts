@@ -1,5 +1,6 @@
 /** Sizes as people write them, as numbers. */
 
+import { atLeast0 } from "../../src/limits";
 import { LENGTH } from "../../src/quantity";
 import { number, withTyped } from "../argument";
 import { family, formula } from "../formula";
@@ -17,7 +18,7 @@ const SIZE = formula({
   related: ["PIPE_OD", "PIPE_WALL", "TAKEOFF"],
   synonyms: ["fraction", "inch to mm", "convert", "decimal"],
   example: { args: ["1-1/2 in", "SI"], gives: "38.1" },
-  calc: ({ text }) => text,
+  calc: ({ text }) => ({ ...text, base: atLeast0("text", text.base, LENGTH) }),
 });
 
 export const SIZES = family("Sizes", [SIZE]);
