@@ -36,6 +36,8 @@ export interface OpenSheet {
   /** Value of a cell by its address. */
   at(address: string): Value;
   typeAt(address: string, content: string): void;
+  /** Looks at the sheet with some named cells typed over, and puts back what was there. */
+  having(contents: Readonly<Record<string, string>>, look: () => void): void;
   /** Whether the summary says that all checks hold. */
   holds(): boolean;
   convert(): Promise<string>;
@@ -123,6 +125,20 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     at: (address) => model.getters.getEvaluatedCell(position(address)).value ?? "",
     typeAt: (address, content) => {
       put(position(address), content);
+    },
+    having: (contents, look) => {
+      const all = Object.entries(contents);
+      const before = all.map(([name]) => model.getters.getCellText(place(name), { showFormula: true }));
+      all.forEach(([name, content]) => {
+        typeBeside(name, 0, 0, content);
+      });
+      try {
+        look();
+      } finally {
+        all.forEach(([name], i) => {
+          typeBeside(name, 0, 0, before[i] ?? "");
+        });
+      }
     },
     holds: () => String(beside("summary", 0)).startsWith(SIGNS.holds),
     convert: async () => {
