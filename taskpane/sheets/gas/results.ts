@@ -53,8 +53,19 @@ export const TOTALS: Row[] = [
     content: '={lines_counted}&" of "&{lines_typed}',
     look: "text",
   },
-  result("Joints counted", "joints", from(["total_joints"], [], "{total_joints}"), "0"),
-  result("Gas through torch and bore", "gas_used", from(["total_gas"], [], "{total_gas}"), "0.0", VOLUME),
+  result(
+    "Joints counted",
+    "joints",
+    from(["total_joints"], [], 'IF({lines_counted}=0,"",{total_joints})'),
+    "0",
+  ),
+  result(
+    "Gas through torch and bore",
+    "gas_used",
+    from(["joints", "total_gas"], [], "{total_gas}"),
+    "0.0",
+    VOLUME,
+  ),
   result(
     "Fraction that is purge",
     "purge_share",
@@ -76,7 +87,14 @@ export const TOTALS: Row[] = [
     "0.00",
     VOLUME,
   ),
-  result("Machine and handling time", "hours", from(["total_hours"], [], "{total_hours}"), "0.0", COUNT, "h"),
+  result(
+    "Machine and handling time",
+    "hours",
+    from(["joints", "total_hours"], [], "{total_hours}"),
+    "0.0",
+    COUNT,
+    "h",
+  ),
 ];
 
 export const COST: Row[] = [
