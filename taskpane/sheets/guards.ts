@@ -110,6 +110,11 @@ function numberProblem(guarded: GuardedNumber): string {
   return `IF(TRIM(${cell}&"")="",${blankProblem(guarded)},IF(ISNUMBER(${value}),${inRange},${notNumber}))`;
 }
 
+/** The sentence of a typed cell, behind the page. */
+export function problemName(name: string): string {
+  return `${name}_problem`;
+}
+
 /** A length may be typed as people write sizes; native formulas take the number that it says. */
 export function readName(name: string): string {
   return `${name}_read`;
@@ -202,6 +207,9 @@ function guardTable(form: Layout, kind: "typed" | "computed", lines: readonly Li
     form.cell(0, label, "label");
     form.cell(1, `=IFERROR(${problem},${quote(`${label}: holds an error`)})`, "note");
     formulas += 1;
+    if (kind === "typed" && guarded !== undefined) {
+      form.rangeOf(problemName(guarded.name), 1, form.nextRow, 1, form.nextRow);
+    }
     if (guarded?.kind === "number" && guarded.quantity === LENGTH) {
       form.cell(2, `=${reading(guarded.name)}`, "note");
       form.rangeOf(readName(guarded.name), 2, form.nextRow, 2, form.nextRow);

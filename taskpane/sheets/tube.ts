@@ -28,4 +28,4 @@ export const TUBE: readonly Row[] = [
 const THINNEST_WALL = 200;
 
 /** A tube whose diameter and wall do not belong together. */
-export const ODD_TUBE = `IF(COUNT({od_read},{wall_read})<2,"",IF({od_read}>${String(THINNEST_WALL)}*{wall_read},${quote("outside diameter and wall do not belong together: check the units of both")},""))`;
+export const ODD_TUBE = `IF(COUNT({od_read},{wall_read})<2,"",IF(AND({wall_read}>0,{od_read}>${String(THINNEST_WALL)}*{wall_read}),${quote("outside diameter and wall do not belong together: check the units of both")},""))`;

@@ -4,6 +4,7 @@ import { Model } from "@odoo/o-spreadsheet";
 
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";
+import { command } from "../../taskpane/hosts/browser/commands";
 import type { FunctionDefinition } from "../../taskpane/hosts/browser/functions-host";
 import { registerFormulas } from "../../taskpane/hosts/browser/functions-host";
 import { placeOf } from "../../taskpane/hosts/addresses";
@@ -30,12 +31,20 @@ export interface OpenSheet {
   /** Deletes a row by its number, from 1. */
   deleteRow(row: number): void;
   deleteRows(rows: readonly number[]): void;
+  /** Inserts a row above the one of this number. */
+  insertRowAt(row: number): void;
+  /** Any other command of the engine. */
+  command(type: string, payload: object): void;
   undo(): void;
+  /** Does something and takes it back, step by step. */
+  undone(work: () => void): void;
   /** Inserts a row above the one that lies some rows below a named cell. */
   insertRow(name: string, rows?: number): void;
   /** Value of a cell by its address. */
   at(address: string): Value;
   typeAt(address: string, content: string): void;
+  /** Looks at the sheet with some named cells typed over, and puts back what was there. */
+  having(contents: Readonly<Record<string, string>>, look: () => void): void;
   /** Whether the summary says that all checks hold. */
   holds(): boolean;
   convert(): Promise<string>;
@@ -53,6 +62,7 @@ export async function openSheet(template: Template, units: Units): Promise<OpenS
 }
 
 function wrap(model: Model, host: BrowserHost): OpenSheet {
+  let steps = 0;
   const form = async (): Promise<Form> => {
     const found = await host.readForm();
     if (found === undefined) throw new Error("no form on this sheet");
@@ -73,7 +83,8 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
   const put = (at: { sheetId: string; col: number; row: number }, content: string): void => {
     const { isSuccessful, reasons } = model.dispatch("UPDATE_CELL", { ...at, content });
     const why = reasons.join(", ");
-    if (!isSuccessful && why !== "NoChanges") throw new Error(`the sheet refused ${content}: ${why}`);
+    if (isSuccessful) steps += 1;
+    else if (why !== "NoChanges") throw new Error(`the sheet refused ${content}: ${why}`);
   };
   const typeBeside = (name: string, columns: number, rows: number, content: string): void => {
     const { sheetId, col, row } = place(name);
@@ -83,14 +94,21 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     const { column, row } = placeOf(address);
     return { sheetId: model.getters.getActiveSheetId(), col: column, row };
   };
-  const deleteRows = (rows: readonly number[]): void => {
+  const rowCommand = (type: string, payload: object): void => {
     const sheetId = model.getters.getActiveSheetId();
     const sheetName = model.getters.getSheetName(sheetId);
-    const elements = rows.map((row) => row - 1);
-    done(
-      model.dispatch("REMOVE_COLUMNS_ROWS", { sheetId, sheetName, dimension: "ROW", elements }),
-      `the deletion of rows ${rows.join(", ")}`,
-    );
+    command(model, type, { sheetId, sheetName, dimension: "ROW", ...payload });
+    steps += 1;
+  };
+  const insertRowAt = (row: number): void => {
+    rowCommand("ADD_COLUMNS_ROWS", { base: row - 1, quantity: 1, position: "before" });
+  };
+  const deleteRows = (rows: readonly number[]): void => {
+    rowCommand("REMOVE_COLUMNS_ROWS", { elements: rows.map((row) => row - 1) });
+  };
+  const undo = (): void => {
+    command(model, "REQUEST_UNDO", {});
+    steps -= 1;
   };
   return {
     model,
@@ -106,23 +124,40 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
       deleteRows([row]);
     },
     deleteRows,
-    undo: () => {
-      done(model.dispatch("REQUEST_UNDO"), "undo");
+    command: (type, payload) => {
+      command(model, type, { sheetId: model.getters.getActiveSheetId(), ...payload });
+      steps += 1;
     },
+    undo,
+    undone: (work) => {
+      const before = steps;
+      try {
+        work();
+      } finally {
+        while (steps > before) undo();
+      }
+    },
+    insertRowAt,
     insertRow: (name, rows = 0) => {
-      const { sheetId, row } = place(name);
-      model.dispatch("ADD_COLUMNS_ROWS", {
-        sheetId,
-        sheetName: model.getters.getSheetName(sheetId),
-        dimension: "ROW",
-        base: row + rows,
-        quantity: 1,
-        position: "before",
-      });
+      insertRowAt(place(name).row + rows + 1);
     },
     at: (address) => model.getters.getEvaluatedCell(position(address)).value ?? "",
     typeAt: (address, content) => {
       put(position(address), content);
+    },
+    having: (contents, look) => {
+      const all = Object.entries(contents);
+      const before = all.map(([name]) => model.getters.getCellText(place(name), { showFormula: true }));
+      all.forEach(([name, content]) => {
+        typeBeside(name, 0, 0, content);
+      });
+      try {
+        look();
+      } finally {
+        all.forEach(([name], i) => {
+          typeBeside(name, 0, 0, before[i] ?? "");
+        });
+      }
     },
     holds: () => String(beside("summary", 0)).startsWith(SIGNS.holds),
     convert: async () => {
@@ -134,13 +169,6 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     },
     form,
   };
-}
-
-function done(
-  { isSuccessful, reasons }: { isSuccessful: boolean; reasons: readonly string[] },
-  what: string,
-): void {
-  if (!isSuccessful) throw new Error(`the sheet refused ${what}: ${reasons.join(", ")}`);
 }
 
 /** The engine reports every command on the console. */

@@ -2,7 +2,7 @@
 
 import { TEMPLATES } from "../../taskpane/sheets";
 import type { SheetPlan } from "../../taskpane/sheets/sheet";
-import { filledBy, formulasOf, Graph, results } from "./graph";
+import { filledBy, formulasOf, results } from "./graph";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";
 

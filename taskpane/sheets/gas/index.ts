@@ -108,10 +108,11 @@ function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
   FILLED.slice(1).forEach((_, i) => {
     form.cell(COLUMNS.filled + 1 + i, "", i === FILLED.length - 2 ? "heading" : "columnHead");
   });
+  // With heading and end, as the formula sees the list: conversion reaches a row inserted at either edge.
+  form.name("list_counts", COLUMNS.joints, COUNT, true, LINES + 2);
+  form.name("list_ods", COLUMNS.od, LENGTH, true, LINES + 2);
+  form.name("list_walls", COLUMNS.wall, LENGTH, true, LINES + 2);
   form.nextLine();
-  form.name("list_counts", COLUMNS.joints, COUNT, true, LINES);
-  form.name("list_ods", COLUMNS.od, LENGTH, true, LINES);
-  form.name("list_walls", COLUMNS.wall, LENGTH, true, LINES);
   form.lists.push({
     at: `${address(COLUMNS.material, top)}:${address(COLUMNS.material, last)}`,
     allowed: DESIGNATIONS,

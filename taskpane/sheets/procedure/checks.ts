@@ -3,6 +3,7 @@
 import { refusal } from "../call";
 import type { Check } from "../frame";
 import { firstOf, spilledOver, unless } from "../frame";
+import { sound } from "../native";
 import { scheduled } from "../schedule-table";
 import { ODD_TUBE } from "../tube";
 import { CYCLE, SCHEDULE, TO_TARGET } from "./results";
@@ -66,7 +67,7 @@ export const CHECKS: readonly Check[] = [
     name: "check_heat",
     problem: firstOf(
       unless("COUNT({heats})=5", "a sector has no heat input"),
-      unless("ISNUMBER({heat_most})", "no qualified maximum to judge by"),
+      unless(`AND(ISNUMBER({heat_most}),${sound(["heat_most"])})`, "no qualified maximum to judge by"),
       unless(
         "{heat}<={heat_most}*(1+1E-9)",
         '="above the qualified maximum: "&ROUND({heat},3)&" against "&{heat_most}',
@@ -87,7 +88,7 @@ export const CHECKS: readonly Check[] = [
     label: "Purge flow",
     name: "check_flow",
     problem: firstOf(
-      unless("COUNT({purge_flow},{laminar})=2", "no flow to judge"),
+      unless(`AND(COUNT({purge_flow},{laminar})=2,${sound(["purge_flow"])})`, "no flow to judge"),
       unless(
         "{purge_flow}<={laminar}*(1+1E-9)",
         "above laminar: the gas mixes with the air instead of pushing it out",
@@ -112,7 +113,10 @@ export const CHECKS: readonly Check[] = [
     label: "Dams",
     name: "check_dams",
     problem: firstOf(
-      unless("COUNT({dam_distance},{dam_spacing_read})=2", "no distance to judge"),
+      unless(
+        `AND(COUNT({dam_distance},{dam_spacing_read})=2,${sound(["dam_least", "dam_limit", "dam_spacing"])})`,
+        "no distance to judge",
+      ),
       unless(
         "{dam_spacing_read}/2>={dam_distance}*(1-1E-9)",
         "dams too near the weld: half their spacing is less than the distance",
@@ -122,6 +126,10 @@ export const CHECKS: readonly Check[] = [
   {
     label: "Cycle",
     name: "check_cycle",
-    problem: firstOf(refusal("CYCLE_TIME", CYCLE), unless("ISNUMBER({cycle})", "no cycle time")),
+    problem: firstOf(
+      unless("COUNT({speed},{overlap},{dwell},{downslope})=4", "no travel to time"),
+      refusal("CYCLE_TIME", CYCLE),
+      unless("ISNUMBER({cycle})", "no cycle time"),
+    ),
   },
 ];

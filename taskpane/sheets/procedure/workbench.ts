@@ -7,6 +7,7 @@ import { SHARE } from "../../../src/quantity";
 import { call } from "../call";
 import type { Layout } from "../layout";
 import { address } from "../layout";
+import { sound } from "../native";
 import type { ChartPlan } from "../sheet";
 import { typed } from "../typed";
 
@@ -86,7 +87,7 @@ function whatIf(form: Layout): void {
         `=IF(ISNUMBER({mean_first}),{mean_first}*(1+${change}),"")`,
         `=INDEX(${section},1,1)`,
         `=INDEX(${section},1,2)`,
-        `=IF(COUNT(${heat},{heat_most})<2,"no maximum to judge by",IF(${heat}<={heat_most}*(1+1E-9),"within the maximum","ABOVE the maximum"))`,
+        `=IF(OR(COUNT(${heat},{heat_most})<2,NOT(${sound(["heat_most"])})),"no maximum to judge by",IF(${heat}<={heat_most}*(1+1E-9),"within the maximum","ABOVE the maximum"))`,
         `=${heatInput}`,
       ],
       "result",
