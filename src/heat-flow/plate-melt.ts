@@ -5,7 +5,7 @@ import type { Current, Length, Share, Temperature } from "../quantity";
 import { CURRENT, LENGTH, SHARE, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import type { ReadyPlate } from "./melt";
-import { meanWidth, meltDepth, meltSection, powerOfFace, powerOfMean, powerOfRoot, readyPlate } from "./melt";
+import { meltDepth, meltSection, powerOfFace, powerOfMean, powerOfRoot, readyPlate } from "./melt";
 import type { Weld } from "./plate";
 import { fusedWidth, plateOf, riseToMelt, widestBead } from "./plate";
 
