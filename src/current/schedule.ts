@@ -162,9 +162,9 @@ function scheduleOf(od: Length, wall: Length, material: Material, choices: Choic
 export const PROMISE = 0.12;
 
 /** What the schedule melts at the end of each sector; refused where that is not the bead it was made for. */
-function promised(od: Length, beadWidth: Length, { plan, pass, lag }: WeldedRing): Section[] {
+function promised(od: Length, beadWidth: Length, { plan, pass }: WeldedRing): Section[] {
   return plan.ends.map((end) => {
-    const section = sectionAt(pass, plan, end, lag);
+    const section = sectionAt(pass, plan, end);
     const width = (section.face + section.root) / 2;
     if (section.root > 0 && Math.abs(width / beadWidth - 1) <= PROMISE) return section;
     throw new Refusal(

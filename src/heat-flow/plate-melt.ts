@@ -5,7 +5,7 @@ import type { Current, Length, Share, Temperature } from "../quantity";
 import { CURRENT, LENGTH, SHARE, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import type { ReadyPlate } from "./melt";
-import { meanWidth, meltDepth, meltSection, powerOfFace, powerOfMean, powerOfRoot, readyPlate } from "./melt";
+import { meltDepth, meltSection, powerOfFace, powerOfMean, powerOfRoot, readyPlate } from "./melt";
 import type { Weld } from "./plate";
 import { fusedWidth, plateOf, riseToMelt, widestBead } from "./plate";
 
@@ -25,8 +25,8 @@ export function ampsOfWidth(melt: Melt, width: Length): Current {
 
 /** Mean of face and root that a current melts: the inverse of `ampsOfWidth`. */
 export function widthOfAmps(melt: Melt, amps: Current): Length {
-  const { ready, rise, power } = melted(melt, amps);
-  return si(meanWidth(ready, rise, power), LENGTH);
+  const { face, root } = melted(melt, amps);
+  return si((face + root) / 2, LENGTH);
 }
 
 export interface Section {
@@ -39,8 +39,7 @@ export interface Section {
 
 /** What a current melts: face, root, depth. */
 export function sectionOfAmps(melt: Melt, amps: Current): Section {
-  const { ready, rise, power } = melted(melt, amps);
-  const { face, root } = meltSection(ready, rise, power);
+  const { ready, rise, power, face, root } = melted(melt, amps);
   return {
     face: si(face, LENGTH),
     root: si(root, LENGTH),
@@ -56,19 +55,31 @@ export function ampsThrough(melt: Melt, rootWidth: Length): Current {
   return si(powerOfRoot(readyPlate(plate), rise, rootWidth) / melt.watts, CURRENT);
 }
 
+interface Melted {
+  readonly ready: ReadyPlate;
+  readonly rise: number;
+  readonly power: number;
+  readonly face: number;
+  readonly root: number;
+}
+
 /** A melt that melts something, and no more than there is an answer for. */
-function melted(melt: Melt, amps: Current): { ready: ReadyPlate; rise: number; power: number } {
+function melted(melt: Melt, amps: Current): Melted {
   const power = above0("amps", amps, CURRENT) * melt.watts;
   const rise = riseToMelt(melt.material, melt.preheat);
   const plate = plateOf(melt);
   const ready = readyPlate(plate);
-  const minimum = powerOfFace(ready, rise, 0);
-  if (power < minimum) {
-    throw outside(amps, rule`melts nothing; melting starts at ${amount(minimum / melt.watts, CURRENT)}`);
+  const { face, root } = meltSection(ready, rise, power);
+  if (face === 0) {
+    const minimum = powerOfFace(ready, rise, 0) / melt.watts;
+    throw outside(amps, rule`melts nothing; melting starts at ${amount(minimum, CURRENT)}`);
   }
-  const maximum = powerOfMean(ready, rise, widestBead(plate));
-  if (power > maximum) throw outside(amps, rule`must be at most ${amount(maximum / melt.watts, CURRENT)}`);
-  return { ready, rise, power };
+  const widest = widestBead(plate);
+  if (!((face + root) / 2 <= widest)) {
+    const maximum = powerOfMean(ready, rise, widest) / melt.watts;
+    throw outside(amps, rule`must be at most ${amount(maximum, CURRENT)}`);
+  }
+  return { ready, rise, power, face, root };
 }
 
 function outside(amps: number, why: ReturnType<typeof rule>): Refusal {

@@ -69,8 +69,7 @@ export function ringBead(program: Program): BeadAt[] {
   refuseAllRound(program.od, coldestRise(pass.history.pass) / rise);
   const arc = movingArc(plate);
   return ends.map((end, i) => {
-    const lag = lagOf(plate.spread + plate.wall, circumference, end);
-    const { face, root } = sectionAt(pass, plan, end, lag);
+    const { face, root } = sectionAt(pass, plan, end);
     return {
       from: si(360 * (ends[i - 1] ?? 0), ANGLE),
       to: si(360 * end, ANGLE),
@@ -82,22 +81,18 @@ export function ringBead(program: Program): BeadAt[] {
   });
 }
 
-/** How far before the sector's end the bead is looked at: its widest place then still has this sector's current. */
-function lagOf(size: number, circumference: number, end: number): number {
-  return Math.min(LAG * size, (circumference * end) / 2);
-}
-
 /** The widest place lies one to three times wall and spread behind the arc. */
 const LAG = 2;
 
-/** Fused widths `lag` m before the end of a sector, in turns. */
+/** Fused widths at the end of a sector, in turns: so little before it that the widest place still has its current. */
 export function sectionAt(
   pass: ReadyPass,
-  { circumference, rise }: Pick<SectorPlan, "circumference" | "rise">,
+  { plate, circumference, rise }: Pick<SectorPlan, "plate" | "circumference" | "rise">,
   end: number,
-  lag: number,
 ): { readonly face: Length; readonly root: Length } {
-  const { face, root } = ringSection(pass, rise, Math.max(0, circumference * end - lag));
+  const travel = circumference * end;
+  const lag = Math.min(LAG * (plate.spread + plate.wall), travel / 2);
+  const { face, root } = ringSection(pass, rise, travel - lag);
   return { face: si(face, LENGTH), root: si(root, LENGTH) };
 }
 

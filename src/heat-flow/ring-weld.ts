@@ -45,8 +45,6 @@ export interface WeldedRing {
   readonly dwellPower: number;
   readonly plan: SectorPlan;
   readonly pass: ReadyPass;
-  /** How far behind the arc the bead is widest, m. */
-  readonly lag: number;
   /** Rise of the ring's coldest place over the rise to melting, at most. */
   readonly coldest: number;
 }
@@ -91,7 +89,7 @@ export function weldRing(weld: RingWeld): WeldedRing {
     share: si(power / first, SHARE),
     rise: si(warmth, TEMPERATURE_RISE),
   }));
-  return { sectors, dwellPower: ring.cold.power, plan, pass, lag: ring.lag, coldest };
+  return { sectors, dwellPower: ring.cold.power, plan, pass, coldest };
 }
 
 /** Ends of sectors in turns. */

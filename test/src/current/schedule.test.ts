@@ -78,10 +78,10 @@ describe.each(TUBES)("%p × %p %s %s", (od, wall, material, units) => {
       expect(root).toBeGreaterThan(0);
       expect(root).toBeLessThanOrEqual(face);
       expect(Math.abs((face + root) / 2 / row("Bead width") - 1)).toBeLessThan(0.12);
-      // Not quite the same place: RING_BEAD does not know the bead that was aimed at.
+      // The fourth sector's end is followed by the overlap in the one and by nothing in the other.
       if (i > 2) return;
-      expect(Math.abs(face / row(`${SECTORS[i] ?? ""} face`) - 1)).toBeLessThan(0.03);
-      expect(Math.abs(root / row(`${SECTORS[i] ?? ""} root`) - 1)).toBeLessThan(0.03);
+      expect(Math.abs(face / row(`${SECTORS[i] ?? ""} face`) - 1)).toBeLessThan(2e-3);
+      expect(Math.abs(root / row(`${SECTORS[i] ?? ""} root`) - 1)).toBeLessThan(2e-3);
     });
   });
 
@@ -246,10 +246,4 @@ describe("heavy small tubes", () => {
     expect(percent).toBeGreaterThanOrEqual(80);
     expect(percent).toBeLessThan(100);
   });
-});
-
-test("a ring so large that its heat never comes round is beyond the range", () => {
-  expect(refusalOf({ style: "steady", units: "SI", od: 200_000, wall: 2, material: "316L" })).toMatch(
-    /^#N\/A od = 200000 mm: is too large a ring for this travel; must be at most [\d.]+ mm$/,
-  );
 });
