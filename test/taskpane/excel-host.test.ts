@@ -110,7 +110,6 @@ describe.each(CASES)("inserting %s", (_, template, units) => {
     });
     expect(sheet.settings.get("frozenRows") ?? 0).toBe(plan.frozenRows);
     expect(sheet.settings.get("pageLayout.setPrintArea")).toBe(plan.print.area);
-    expect(sheet.settings.get("pageLayout.setPrintTitleRows")).toBe(plan.print.titleRows);
     expect(sheet.settings.get("pageLayout.orientation")).toBe(
       plan.print.landscape ? "Landscape" : "Portrait",
     );

@@ -10,6 +10,7 @@ import { factsOf } from "./facts";
 import { noticePage } from "./notice";
 import { referencePage } from "./reference";
 import { refusalsPage } from "./refusals";
+import { sourcesPage } from "./sources";
 
 /** By their path in the repository. */
 export function madeFiles(records: readonly CheckRecord[]): Map<string, string> {
@@ -19,6 +20,7 @@ export function madeFiles(records: readonly CheckRecord[]): Map<string, string> 
     ["docs/reference.md", referencePage(facts)],
     ["docs/how-the-numbers-are-checked.md", checksPage(facts)],
     ["docs/refusals.md", refusalsPage()],
+    ["docs/sources.md", sourcesPage()],
     ["NOTICE.md", noticePage()],
   ]);
 }
