@@ -8,6 +8,7 @@ import type { CheckRecord } from "./check-records";
 import { checksPage } from "./checks";
 import { factsOf } from "./facts";
 import { noticePage } from "./notice";
+import { readmePage } from "./readme";
 import { referencePage } from "./reference";
 import { refusalsPage } from "./refusals";
 
@@ -20,6 +21,7 @@ export function madeFiles(records: readonly CheckRecord[]): Map<string, string> 
     ["docs/how-the-numbers-are-checked.md", checksPage(facts)],
     ["docs/refusals.md", refusalsPage()],
     ["NOTICE.md", noticePage()],
+    ["README.md", readmePage(committed("README.md") ?? "")],
   ]);
 }
 
