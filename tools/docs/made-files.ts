@@ -8,6 +8,7 @@ import type { CheckRecord } from "./check-records";
 import { checksPage } from "./checks";
 import { factsOf } from "./facts";
 import { noticePage } from "./notice";
+import { readmePage } from "./readme";
 import { referencePage } from "./reference";
 import { refusalsPage } from "./refusals";
 import { sourcesPage } from "./sources";
@@ -22,6 +23,7 @@ export function madeFiles(records: readonly CheckRecord[]): Map<string, string> 
     ["docs/refusals.md", refusalsPage()],
     ["docs/sources.md", sourcesPage()],
     ["NOTICE.md", noticePage()],
+    ["README.md", readmePage(committed("README.md") ?? "")],
   ]);
 }
 
