@@ -6,5 +6,5 @@ export default {
   testMatch: ["<rootDir>/test/browser/**/*.test.ts"],
   testPathIgnorePatterns: ["/node_modules/"],
   testTimeout: 60_000,
-  maxWorkers: 1,
+  maxWorkers: 2,
 };

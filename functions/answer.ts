@@ -19,7 +19,7 @@ export function answer<Result extends Answer>(units: unknown, body: (read: Reade
   let system: Units = "US";
   try {
     system = readUnits(units);
-    return sanitised(body(new Reader(system)));
+    return sanitized(body(new Reader(system)));
   } catch (problem) {
     throw hostError(problem, system);
   }
@@ -45,7 +45,7 @@ function hostError(problem: unknown, system: Units): CustomFunctions.Error {
   );
 }
 
-function sanitised<Result extends Answer>(result: Result): Result {
+function sanitized<Result extends Answer>(result: Result): Result {
   if (!Array.isArray(result)) return clean(result) as Result;
   const width = result[0]?.length ?? 0;
   if (width === 0 || result.some((row) => row.length !== width)) throw new Error("ragged table");

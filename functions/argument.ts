@@ -6,7 +6,9 @@
 import type { Of, Quantity, Units } from "../src/quantity";
 import { differs, fromBase, plainNumber, unitPair, written } from "../src/quantity";
 import { Refusal } from "../src/refusal";
-import type { Reader } from "./cells";
+import type { Reader, Typed } from "./cells";
+import type { TradeSizes } from "./sense";
+import { ofTheTrade } from "./sense";
 
 export interface Argument<Value = unknown, Optional extends boolean = boolean> {
   /** The words of the help, without unit and default. */
@@ -34,6 +36,34 @@ type Required<Value> = Argument<Value, false>;
 
 const CELL = { detail: "", quantity: undefined, takes: "cell", optional: false, omitted: "" } as const;
 
+/** The same, where the result may give the number back as it was typed. */
+export function withTyped<Kind extends string>(
+  argument: NumberArgument<Kind>,
+): Required<Typed<Kind>> & { readonly quantity: Quantity<Kind> } {
+  return {
+    ...argument,
+    read: (reader, name, cell) => ({
+      base: argument.read(reader, name, cell),
+      typed: reader.typed(name, cell),
+    }),
+  };
+}
+
+/** A required length that some tube of the trade has: see sense.ts. */
+export function ofTrade(argument: NumberArgument<"length">, sizes: TradeSizes): NumberArgument<"length"> {
+  return {
+    ...argument,
+    read: (reader, name, cell) =>
+      ofTheTrade(
+        name,
+        argument.read(reader, name, cell),
+        sizes,
+        reader.units,
+        reader.typed(name, cell) !== undefined,
+      ),
+  };
+}
+
 /** A required number of a kind of quantity. */
 export function number<Kind extends string>(
   what: string,
@@ -54,12 +84,11 @@ export function orDefault<Kind extends string>(
   argument: NumberArgument<Kind>,
   value: NoInfer<Of<Kind>>,
 ): Optional<Of<Kind>> {
-  const { quantity } = argument;
   return {
     ...argument,
     optional: true,
-    omitted: toldInBoth(value, quantity),
-    read: (reader, name, cell) => reader.numberOr(name, cell, quantity, value),
+    omitted: toldInBoth(value, argument.quantity),
+    read: readOr(argument, () => value),
   };
 }
 
@@ -73,7 +102,7 @@ export function orBySystem<Kind extends string>(
     ...argument,
     optional: true,
     omitted: `${written(values.US, quantity, "US")} | ${written(values.SI, quantity, "SI")}`,
-    read: (reader, name, cell) => reader.numberOr(name, cell, quantity, values[reader.units]),
+    read: readOr(argument, ({ units }) => values[units]),
   };
 }
 
@@ -82,13 +111,15 @@ export function orComputed<Kind extends string>(
   argument: NumberArgument<Kind>,
   omitted: string,
 ): Optional<Of<Kind> | undefined> {
-  const { quantity } = argument;
-  return {
-    ...argument,
-    optional: true,
-    omitted,
-    read: (reader, name, cell) => reader.numberOr(name, cell, quantity, undefined),
-  };
+  return { ...argument, optional: true, omitted, read: readOr(argument, () => undefined) };
+}
+
+/** Reads as the argument itself does, unless it is omitted. */
+function readOr<Kind extends string, Default>(
+  { read }: NumberArgument<Kind>,
+  fallback: (reader: Reader) => Default,
+): (reader: Reader, name: string, cell: unknown) => Of<Kind> | Default {
+  return (reader, name, cell) => (reader.isOmitted(name, cell) ? fallback(reader) : read(reader, name, cell));
 }
 
 /** One of a list of words; `alias` knows what else they are called. */
@@ -137,7 +168,7 @@ export function numbers<Kind extends string>(
   what: string,
   quantity: Quantity<Kind>,
   omitted: string,
-): Optional<Of<Kind>[] | undefined> {
+): Optional<readonly Typed<Kind>[] | undefined> {
   return {
     ...CELL,
     what,
@@ -146,6 +177,24 @@ export function numbers<Kind extends string>(
     optional: true,
     omitted,
     read: (reader, name, range) => reader.numbersOr(name, range, quantity),
+  };
+}
+
+/** The numbers of a required range or cell, blank cells passed over. */
+export function someNumbers<Kind extends string>(
+  what: string,
+  quantity: Quantity<Kind>,
+): Required<readonly Of<Kind>[]> {
+  return {
+    ...CELL,
+    what,
+    quantity,
+    takes: "range",
+    read: (reader, name, range) => {
+      const found = reader.numbersOr(name, range, quantity);
+      if (found !== undefined) return found.map(({ base }) => base);
+      throw new Refusal(name, "blank", ["needs a number or a range of them"]);
+    },
   };
 }
 

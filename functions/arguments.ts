@@ -1,6 +1,6 @@
 /** The arguments that recur, each said once. A default goes to it where a formula has one: `orDefault(PREHEAT, AMBIENT)`. */
 
-import { COMMON_ALLOWANCE } from "../src/gap/electrode";
+import { ARC_VOLTS_GAPS, COMMON_ALLOWANCE } from "../src/gap/electrode";
 import type { Gas } from "../src/gas/gas";
 import { DEFAULT_GAS, GAS_NAMES, GASES } from "../src/gas/gas";
 import { ARC_EFFICIENCY } from "../src/heat-flow/arc";
@@ -23,17 +23,28 @@ import {
 import { BASE_WIDTH, WIDTH_PER_WALL } from "../src/travel/bead";
 import { designationOf } from "../src/metal/names";
 import type { Argument } from "./argument";
-import { named, number, orComputed, orDefault, word } from "./argument";
+import { named, number, ofTrade, orComputed, orDefault, word } from "./argument";
+import { TRADE_ODS, TRADE_WALLS } from "./sense";
 
-export const OD = number("Outside diameter", LENGTH);
-export const WALL = number("Wall thickness", LENGTH);
+export const OD = ofTrade(number("Outside diameter", LENGTH), TRADE_ODS);
+export const WALL = ofTrade(number("Wall thickness", LENGTH), TRADE_WALLS);
+export const NOMINAL_WALL = ofTrade(number("Nominal wall thickness", LENGTH), TRADE_WALLS);
 export const STANDOFF = number("Arc gap", LENGTH);
 export const ALLOWANCE = orDefault(number("Added to half the wall", LENGTH), COMMON_ALLOWANCE);
 export const SPEED_OF_TRAVEL = number("Surface travel", SPEED);
-export const OVERLAP = orDefault(number("Degrees past the full turn", ANGLE), si(0, ANGLE));
+export const DWELL = number("Arc-on time before rotation", TIME);
+export const OVERLAP = number("Overlap past the full turn", ANGLE);
+export const OVERLAP_OR_NONE = orDefault(OVERLAP, si(0, ANGLE));
 
 export const VOLTS = number("Arc voltage", VOLTAGE);
-export const VOLTS_OF_WALL = orComputed(VOLTS, "ARC_VOLTS at STANDOFF of the wall");
+export const VOLTS_OF_WALL = orComputed(
+  VOLTS,
+  `ARC_VOLTS at STANDOFF of the wall, but of ${written(ARC_VOLTS_GAPS[0], LENGTH, "SI")} at the minimum,`,
+);
+export const ARC_SIZE = orComputed(
+  number("Width of the arc's spot, 4σ of its Gaussian", LENGTH),
+  "4 × (0.5 mm + half of STANDOFF)",
+);
 export const MEAN_AMPS = number("Mean current", CURRENT);
 export const PEAK_AMPS = number("Peak current", CURRENT);
 export const PEAK_TIME = number("Time at peak", TIME);

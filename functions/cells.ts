@@ -1,19 +1,22 @@
 /**
  * Reads what a host hands over for an argument: any cell content at all. A number comes out in base SI;
- * everything that is not a plain finite number is refused by name. Left out, null and "" mean "not given".
+ * everything that is not a plain finite number is refused by name. Omitted, null and "" mean "not given".
  */
 
 import type { Of, Quantity, Units } from "../src/quantity";
 import { fromBase, LENGTH, si, toBase, unitOf } from "../src/quantity";
-import { quotedText } from "../src/quoted-text";
+import { quotedText, shortText } from "../src/quoted-text";
 import { Refusal } from "../src/refusal";
-import { DATE_HINT, looksLikeDate, sizeOf } from "../src/sizes";
+import { COMMA_HINT, DATE_HINT, hasComma, isDecimal, LARGEST, looksLikeDate, sizeOf } from "../src/sizes";
 
-const MEND_THE_OTHER = "the cell it comes from holds an error; mend that one first";
-const PLAIN_NUMBER = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i;
-const NUMBER_WITH_COMMA = /^[+-]?[\d.]*,[\d.,]*$/;
-/** A larger number would overflow on its way between units. */
-const LARGEST = 1e300;
+const FIX_THE_CELL = "the referenced cell contains an error; fix it first";
+
+/** A number, and the very one that stands in the cell, where a result gives it back. */
+export interface Typed<Kind extends string> {
+  readonly base: Of<Kind>;
+  /** None where the text has a unit or a fraction, or nobody typed it. */
+  readonly typed: number | undefined;
+}
 
 export class Reader {
   constructor(readonly units: Units) {}
@@ -27,30 +30,26 @@ export class Reader {
     return this.#toBase(argument, content, of);
   }
 
-  /** An optional number: the default stands in base SI, so that it is the same physical quantity in both systems. */
-  numberOr<Kind extends string, Default>(
-    argument: string,
-    cell: unknown,
-    of: Quantity<Kind>,
-    fallback: Default,
-  ): Of<Kind> | Default {
-    const content = single(argument, cell);
-    return isBlank(content) ? fallback : this.#toBase(argument, content, of);
+  /** Whether an optional argument is omitted. */
+  isOmitted(argument: string, cell: unknown): boolean {
+    return isBlank(single(argument, cell));
   }
 
   /**
-   * A required number of a pasted list, where text that says a plain number is one. What a comma parts, decimals or
+   * A required number of a pasted list, where text that says a plain number is one. What a comma separates, decimals or
    * thousands, is nobody's to guess.
    */
   listed<Kind extends string>(argument: string, cell: unknown, of: Quantity<Kind>): Of<Kind> {
-    if (typeof cell !== "string") return this.number(argument, cell, of);
-    if (PLAIN_NUMBER.test(cell.trim())) return this.#toBase(argument, Number(cell), of);
-    if (NUMBER_WITH_COMMA.test(cell.trim())) {
-      throw new Refusal(argument, quoted(cell), [
-        "has a comma, which may part decimals or thousands; write 1.5 or 1500",
-      ]);
-    }
+    if (typeof cell !== "string" || isLength(of)) return this.number(argument, cell, of);
+    const plain = plainNumber(cell);
+    if (plain !== undefined) return this.#toBase(argument, plain, of);
+    if (hasComma(cell.trim())) throw new Refusal(argument, quoted(cell), [COMMA_HINT]);
     return this.number(argument, cell, of);
+  }
+
+  /** The number that a cell says without a unit, which is the reader's to know. */
+  typed(argument: string, cell: unknown): number | undefined {
+    return plainNumber(single(argument, cell));
   }
 
   /** One of a list of words; case and surrounding blanks ignored. A cell turns a word such as 2205 into a number. */
@@ -74,17 +73,21 @@ export class Reader {
     throw new Refusal(argument, quoted(content), ["must be a text"]);
   }
 
-  /** The numbers of a range, blank cells left out; undefined when the range is not given or all blank. */
+  /** The numbers of a range, blank cells passed over; undefined when the range is omitted or all blank. */
   numbersOr<Kind extends string>(
     argument: string,
     range: unknown,
     of: Quantity<Kind>,
-  ): Of<Kind>[] | undefined {
-    const given = rowsOf(range)
-      .flat()
-      .filter((content) => !isBlank(content));
-    if (given.length === 0) return undefined;
-    return given.map((content) => this.#toBase(argument, content, of));
+  ): Typed<Kind>[] | undefined {
+    const given: Typed<Kind>[] = [];
+    // A whole column is mostly blank, and is not copied to find that out.
+    for (const row of Array.isArray(range) ? (range as unknown[]) : [range]) {
+      for (const content of Array.isArray(row) ? (row as unknown[]) : [row]) {
+        if (isBlank(content)) continue;
+        given.push({ base: this.#toBase(argument, content, of), typed: plainNumber(content) });
+      }
+    }
+    return given.length === 0 ? undefined : given;
   }
 
   /** Base SI → the number that goes into the cell. */
@@ -92,25 +95,30 @@ export class Reader {
     return fromBase(base, of, this.units);
   }
 
-  /** A length as text, as people write sizes; undefined for anything that is read like other numbers. */
-  #size(argument: string, content: unknown): number | undefined {
-    if (typeof content === "number" && this.units === "US" && looksLikeDate(content)) {
+  /** A length with a mark or a fraction, as people write sizes; what says a plain number is read as that number. */
+  #size(argument: string, content: unknown): { readonly base: number } | { readonly number: unknown } {
+    const number = plainNumber(content) ?? content;
+    if (typeof number === "number" && this.units === "US" && looksLikeDate(number)) {
       throw new Refusal(argument, quoted(content), [DATE_HINT]);
     }
-    if (typeof content !== "string") return undefined;
-    const size = sizeOf(content, this.units);
-    if (typeof size === "number") return size;
+    if (typeof number !== "string") return { number };
+    const size = sizeOf(number, this.units);
+    if (typeof size === "number") return { base: size };
     throw new Refusal(argument, quoted(content), [size.why]);
   }
 
   #toBase<Kind extends string>(argument: string, content: unknown, of: Quantity<Kind>): Of<Kind> {
-    if (isLength(of)) {
-      const size = this.#size(argument, content);
-      if (size !== undefined) return si(size, of);
-    }
-    if (typeof content === "number" && Math.abs(content) <= LARGEST) return toBase(content, of, this.units);
-    throw new Refusal(argument, quoted(content), [whyNoNumber(content, inUnit(of, this.units))]);
+    const read = isLength(of) ? this.#size(argument, content) : { number: content };
+    if ("base" in read) return si(read.base, of);
+    const { number } = read;
+    if (typeof number === "number" && Math.abs(number) <= LARGEST) return toBase(number, of, this.units);
+    throw new Refusal(argument, quoted(content), [whyNoNumber(number, inUnit(of, this.units))]);
   }
+}
+
+function plainNumber(content: unknown): number | undefined {
+  if (typeof content === "number") return content;
+  return typeof content === "string" && isDecimal(content.trim()) ? Number(content) : undefined;
 }
 
 function isLength(of: Quantity): boolean {
@@ -144,16 +152,24 @@ export function quoted(content: unknown): string {
 
 /** The content of the one cell an argument takes; refuses a range and a cell that holds an error. */
 function single(argument: string, cell: unknown): unknown {
-  const rows = rowsOf(cell);
-  if (rows.length === 1 && rows[0]?.length === 1) {
-    const content = rows[0][0];
-    const error = errorName(content);
-    if (error === undefined) return content;
-    throw new Refusal(argument, error, [MEND_THE_OTHER]);
+  const [rows, columns] = sizeOfRange(cell);
+  if (rows !== 1 || columns !== 1) {
+    throw new Refusal(argument, "a range", [
+      `takes one cell, not ${String(rows)} × ${String(columns)} cells`,
+    ]);
   }
-  throw new Refusal(argument, "a range", [
-    `takes one cell, not ${String(rows.length)} × ${String(rows[0]?.length ?? 0)} cells`,
-  ]);
+  const content = rowsOf(cell)[0]?.[0];
+  const error = errorName(content);
+  if (error === undefined) return content;
+  throw new Refusal(argument, error, [FIX_THE_CELL]);
+}
+
+/** Rows and columns, of however many, by a look at the first. */
+function sizeOfRange(cell: unknown): [rows: number, columns: number] {
+  if (!Array.isArray(cell)) return [1, 1];
+  const [first] = cell as unknown[];
+  if (cell.length === 0) return [0, 0];
+  return [cell.length, Array.isArray(first) ? first.length : 1];
 }
 
 function oneOf<Word extends string>(
@@ -171,12 +187,12 @@ function oneOf<Word extends string>(
 }
 
 function whyNoNumber(content: unknown, unit: string): string {
-  if (errorName(content) !== undefined) return MEND_THE_OTHER;
+  if (errorName(content) !== undefined) return FIX_THE_CELL;
   if (typeof content === "string" && Number.isFinite(Number(content))) {
     return `is a number stored as text; turn the cell into a number${unit}`;
   }
   if (typeof content === "number") {
-    return Number.isFinite(content) ? "is too large to reckon with" : `must be a finite number${unit}`;
+    return Number.isFinite(content) ? "is out of range (limit 1e300)" : `must be a finite number${unit}`;
   }
   return `must be a number${unit}`;
 }
@@ -190,6 +206,6 @@ function inUnit(of: Quantity, units: Units): string {
 function errorName(content: unknown): string | undefined {
   if (typeof content !== "object" || content === null) return undefined;
   const shape = content as { type?: unknown; basicValue?: unknown; code?: unknown };
-  if (shape.type === "Error" && typeof shape.basicValue === "string") return shape.basicValue;
-  return typeof shape.code === "string" && shape.code.startsWith("#") ? shape.code : undefined;
+  if (shape.type === "Error" && typeof shape.basicValue === "string") return shortText(shape.basicValue);
+  return typeof shape.code === "string" && shape.code.startsWith("#") ? shortText(shape.code) : undefined;
 }

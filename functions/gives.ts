@@ -4,6 +4,7 @@ import type { Amount } from "../src/refusal";
 import type { Of, Quantity, Units } from "../src/quantity";
 import { differs, fromBase, unitOf, unitPair } from "../src/quantity";
 import type { Answer, Value } from "./answer";
+import type { Typed } from "./cells";
 
 export interface Gives<Result> {
   /** The kind of the one number, told behind the formula's meaning; none for text and tables. */
@@ -41,11 +42,24 @@ export function printed<Kind extends string>(quantity: Quantity<Kind>): Gives<Of
   return { ...scalar(quantity), write: (result, units) => asPrinted(fromBase(result, quantity, units)) };
 }
 
-export function printedColumn<Kind extends string>(
+/** One number that is given back as it was typed; one that nobody typed so, as a list prints it. */
+export function asTyped<Kind extends string>(quantity: Quantity<Kind>): Gives<Typed<Kind>> {
+  return {
+    ...scalar(quantity),
+    write: ({ base, typed }, units) => typed ?? asPrinted(fromBase(base, quantity, units)),
+  };
+}
+
+/** A column of such numbers. */
+export function typedColumn<Kind extends string>(
   heading: string,
   quantity: Quantity<Kind>,
-): Column<Of<Kind>> {
-  return { heading, quantity, write: (cell, units) => asPrinted(fromBase(cell, quantity, units)) };
+): Column<Typed<Kind>> {
+  return {
+    heading,
+    quantity,
+    write: ({ base, typed }, units) => typed ?? asPrinted(fromBase(base, quantity, units)),
+  };
 }
 
 /** Decimals that a person can type and what a change of unit may be off. */
@@ -173,7 +187,7 @@ export function entries(told: string): Gives<readonly Entry[]> {
       result.map(({ label, value }) =>
         value === undefined
           ? [label, "", ""]
-          : [label, fromBase(value.base, value.of, units), unitOf(value.of, units)],
+          : [label, asPrinted(fromBase(value.base, value.of, units)), unitOf(value.of, units)],
       ),
   };
 }

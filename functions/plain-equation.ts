@@ -11,6 +11,7 @@ interface Piece {
 
 const GREEK: Readonly<Record<string, string>> = {
   alpha: "α",
+  beta: "β",
   eta: "η",
   theta: "θ",
   kappa: "κ",
@@ -18,6 +19,7 @@ const GREEK: Readonly<Record<string, string>> = {
   mu: "μ",
   nu: "ν",
   xi: "ξ",
+  varphi: "φ",
   pi: "π",
   rho: "ρ",
   sigma: "σ",

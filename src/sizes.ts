@@ -34,6 +34,11 @@ export function wholeAndFraction(
   return { whole: Number(whole), above: Number(above), below: Number(below) };
 }
 
+/** No size takes more signs to write; a longer text is not searched for one. */
+const LONGEST = 40;
+/** A larger number would overflow on its way between units. */
+export const LARGEST = 1e300;
+
 const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i;
 /** A whole number before it, parted by a hyphen or spaces, may be missing. */
 const FRACTION = /^(?:(\d+)(?:\s*-\s*|\s+))?(\d+)\s*\/\s*(\d+)$/;
@@ -44,18 +49,33 @@ const DATE =
 /** Inches are cut in halves: a rule or a drill knows no thirds. */
 const DENOMINATORS = [2, 4, 8, 16, 32, 64, 128];
 
+/** How to type a number that has a comma: what it separates, decimals or thousands, is nobody's to guess. */
+export const COMMA_HINT = "contains a comma (decimal or thousands separator?); type 1.5 or 1500";
+
+/** Whether a text says a number the way a sheet would, without marks or spaces. */
+export function isDecimal(text: string): boolean {
+  return DECIMAL.test(text);
+}
+
+export function hasComma(text: string): boolean {
+  return COMMA.test(text);
+}
+
 /** The size that a text says, m, or in a sentence why it says none. */
 export function sizeOf(text: string, units: Units): Length | { readonly why: string } {
   const typed = spelled(text);
+  if (typed.length > LONGEST) return { why: `must be a number or a size such as ${exampleIn(units)}` };
   const marked = MARK.exec(typed);
   const number = (marked?.[1] ?? typed).trim();
   const system = marked === null ? units : /mm/i.test(marked[2] ?? "") ? "SI" : "US";
-  if (DECIMAL.test(number)) return toBase(Number(number), LENGTH, system);
+  if (DECIMAL.test(number)) {
+    return Math.abs(Number(number)) <= LARGEST
+      ? toBase(Number(number), LENGTH, system)
+      : { why: "is out of range (limit 1e300)" };
+  }
   const fraction = wholeAndFraction(number);
   if (fraction !== undefined) return ofFraction(fraction, typed, marked === null ? "none" : system, units);
-  if (COMMA.test(number)) {
-    return { why: "contains a comma (decimal or thousands separator?); type 1.5 or 1500" };
-  }
+  if (COMMA.test(number)) return { why: COMMA_HINT };
   if (DATE.test(number)) return { why: `looks like a date; type a size such as ${exampleIn(units)}` };
   return { why: `must be a number or a size such as ${exampleIn(units)}` };
 }

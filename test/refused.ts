@@ -5,11 +5,11 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ["=BEAD.STANDOFF(0)", "#VALUE! wall = 0 in: must be above 0"],
   ["=BEAD.STANDOFF(-0.065)", "#VALUE! wall = -0.065 in: must be above 0"],
   ['=BEAD.STANDOFF(-1.651, , "SI")', "#VALUE! wall = -1.651 mm: must be above 0"],
-  ["=BEAD.STANDOFF(0.065, -0.001)", "#VALUE! allowance = -0.001 in: must not be below 0"],
+  ["=BEAD.STANDOFF(0.065, -0.001)", "#VALUE! allowance = -0.001 in: must be 0 or more"],
 
   ["=BEAD.STANDOFF_SPREAD(0, 0.005)", "#VALUE! standoff = 0 in: must be above 0"],
-  ["=BEAD.STANDOFF_SPREAD(0.04, -0.005)", "#VALUE! odTolerance = -0.005 in: must not be below 0"],
-  ["=BEAD.STANDOFF_SPREAD(0.04, 0.005, -0.001)", "#VALUE! runout = -0.001 in: must not be below 0"],
+  ["=BEAD.STANDOFF_SPREAD(0.04, -0.005)", "#VALUE! odTolerance = -0.005 in: must be 0 or more"],
+  ["=BEAD.STANDOFF_SPREAD(0.04, 0.005, -0.001)", "#VALUE! runout = -0.001 in: must be 0 or more"],
   [
     "=BEAD.STANDOFF_SPREAD(0.04, 0.06, 0.02)",
     "#VALUE! standoff = 0.04 in: the electrode could touch the tube; must be above odTolerance/2 + runout/2, 0.04 in",
@@ -25,7 +25,10 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ['=BEAD.FEELER_STACK(1, , 1.01, "SI")', "#VALUE! tolerance = 1.01 mm: must be between 0 mm and 1 mm"],
   ['=BEAD.FEELER_STACK(1, {0.5,0}, , "SI")', "#VALUE! leaves = 0 mm: must be above 0"],
   ['=BEAD.FEELER_STACK(1, {0.5;-0.1}, , "SI")', "#VALUE! leaves = -0.1 mm: must be above 0"],
-  ['=BEAD.FEELER_STACK(1, {0.5;"x"}, , "SI")', '#VALUE! leaves = "x": must be a number (mm)'],
+  [
+    '=BEAD.FEELER_STACK(1, {0.5;"x"}, , "SI")',
+    '#VALUE! leaves = "x": must be a number or a size such as 38.1, 38.1 mm or 1-1/2 in',
+  ],
   ['=BEAD.FEELER_STACK(1, {0.5;TRUE}, , "SI")', "#VALUE! leaves = TRUE: must be a number (mm)"],
   [
     '=BEAD.FEELER_STACK(1, {0.5;0.4}, 0.05, "SI")',
@@ -68,12 +71,12 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ['=BEAD.TRAVEL_RPM(25.4, 0, "SI")', "#VALUE! speed = 0 mm/min: must be above 0"],
   ["=BEAD.TRAVEL_TIME(0, 5)", "#VALUE! od = 0 in: must be above 0"],
   ["=BEAD.TRAVEL_TIME(1, 0)", "#VALUE! speed = 0 in/min: must be above 0"],
-  ["=BEAD.TRAVEL_TIME(1, 5, -1)", "#VALUE! overlap = -1°: must not be below 0"],
+  ["=BEAD.TRAVEL_TIME(1, 5, -1)", "#VALUE! overlap = -1°: must be 0 or more"],
   ["=BEAD.TRAVEL_SUGGEST(0)", "#VALUE! wall = 0 in: must be above 0"],
   ["=BEAD.TRAVEL_SUGGEST(0.065, 0)", "#VALUE! beadWidth = 0 in: must be above 0"],
   ["=BEAD.OVERLAP_SUGGEST(0, 0.065)", "#VALUE! od = 0 in: must be above 0"],
   ["=BEAD.OVERLAP_SUGGEST(1, 0)", "#VALUE! wall = 0 in: must be above 0"],
-  ["=BEAD.OVERLAP_SUGGEST(1, 0.5)", "#VALUE! wall = 0.5 in: must be under half of od, 0.5 in"],
+  ["=BEAD.OVERLAP_SUGGEST(1, 0.5)", "#VALUE! wall = 0.5 in: must be less than half of od, 0.5 in"],
   ["=BEAD.OVERLAP_SUGGEST(1, 0.065, 0)", "#VALUE! beadWidth = 0 in: must be above 0"],
 
   ["=BEAD.HEAT_INPUT(0, 100, 5)", "#VALUE! volts = 0 V: must be above 0"],
@@ -84,9 +87,9 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ["=BEAD.HEAT_PULSED(0, 100, 1, 9, 30, 1, 5)", "#VALUE! peakVolts = 0 V: must be above 0"],
   ["=BEAD.HEAT_PULSED(10, 0, 1, 9, 30, 1, 5)", "#VALUE! peakAmps = 0 A: must be above 0"],
   ["=BEAD.HEAT_PULSED(10, 100, 0, 9, 30, 1, 5)", "#VALUE! peakTime = 0 s: must be above 0"],
-  ["=BEAD.HEAT_PULSED(10, 100, 1, -9, 30, 1, 5)", "#VALUE! backVolts = -9 V: must not be below 0"],
-  ["=BEAD.HEAT_PULSED(10, 100, 1, 9, -30, 1, 5)", "#VALUE! backAmps = -30 A: must not be below 0"],
-  ["=BEAD.HEAT_PULSED(10, 100, 1, 9, 30, -1, 5)", "#VALUE! backTime = -1 s: must not be below 0"],
+  ["=BEAD.HEAT_PULSED(10, 100, 1, -9, 30, 1, 5)", "#VALUE! backVolts = -9 V: must be 0 or more"],
+  ["=BEAD.HEAT_PULSED(10, 100, 1, 9, -30, 1, 5)", "#VALUE! backAmps = -30 A: must be 0 or more"],
+  ["=BEAD.HEAT_PULSED(10, 100, 1, 9, 30, -1, 5)", "#VALUE! backTime = -1 s: must be 0 or more"],
   ["=BEAD.HEAT_PULSED(10, 100, 1, 9, 30, 1, 0)", "#VALUE! speed = 0 in/min: must be above 0"],
   ["=BEAD.HEAT_PULSED(10, 100, 1, 9, 30, 1, 5, 2)", "#VALUE! efficiency = 2: must be above 0 and at most 1"],
   ["=BEAD.HEAT_METERED(0, 10)", "#VALUE! joules = 0 J: must be above 0"],
@@ -94,39 +97,46 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ["=BEAD.HEAT_METERED(1000, 10, 0)", "#VALUE! efficiency = 0: must be above 0 and at most 1"],
   ["=BEAD.AMPS_MEAN(0, 1, 30, 1)", "#VALUE! peakAmps = 0 A: must be above 0"],
   ["=BEAD.AMPS_MEAN(100, 0, 30, 1)", "#VALUE! peakTime = 0 s: must be above 0"],
-  ["=BEAD.AMPS_MEAN(100, 1, -30, 1)", "#VALUE! backAmps = -30 A: must not be below 0"],
-  ["=BEAD.AMPS_MEAN(100, 1, 30, -1)", "#VALUE! backTime = -1 s: must not be below 0"],
-  ["=BEAD.PULSE_SHARE(48, 65, -1)", "#VALUE! backAmps = -1 A: must not be below 0"],
+  ["=BEAD.AMPS_MEAN(100, 1, -30, 1)", "#VALUE! backAmps = -30 A: must be 0 or more"],
+  ["=BEAD.AMPS_MEAN(100, 1, 30, -1)", "#VALUE! backTime = -1 s: must be 0 or more"],
+  ["=BEAD.PULSE_SHARE(48, 65, -1)", "#VALUE! backAmps = -1 A: must be 0 or more"],
   ["=BEAD.PULSE_SHARE(48, 30, 30)", "#VALUE! peakAmps = 30 A: must be above backAmps, 30 A"],
   ["=BEAD.PULSE_SHARE(48, 20, 30)", "#VALUE! peakAmps = 20 A: must be above backAmps, 30 A"],
   ["=BEAD.PULSE_SHARE(19, 65, 19.5)", "#VALUE! meanAmps = 19 A: must be between 19.5 A and 65 A"],
   ["=BEAD.PULSE_SHARE(66, 65, 19.5)", "#VALUE! meanAmps = 66 A: must be between 19.5 A and 65 A"],
   ["=BEAD.PULSE_RATE(0, 0.17)", "#VALUE! speed = 0 in/min: must be above 0"],
   ["=BEAD.PULSE_RATE(5, 0)", "#VALUE! beadWidth = 0 in: must be above 0"],
-  ["=BEAD.PULSE_RATE(5, 0.17, 1)", "#VALUE! overlap = 1: must be at least 0 and under 1"],
-  ["=BEAD.PULSE_RATE(5, 0.17, -0.1)", "#VALUE! overlap = -0.1: must be at least 0 and under 1"],
+  ["=BEAD.PULSE_RATE(5, 0.17, 1)", "#VALUE! overlap = 1: must be 0 or more and less than 1"],
+  ["=BEAD.PULSE_RATE(5, 0.17, -0.1)", "#VALUE! overlap = -0.1: must be 0 or more and less than 1"],
 
   ["=BEAD.AMPS_WALL(0)", "#VALUE! wall = 0 in: must be above 0"],
 
   ["=BEAD.PURGE_VOLUME(0, 12)", "#VALUE! bore = 0 in: must be above 0"],
   ["=BEAD.PURGE_VOLUME(2, 0)", "#VALUE! length = 0 in: must be above 0"],
-  ["=BEAD.PURGE_CHANGES(-1)", "#VALUE! ppm = -1 ppm: must not be below 0"],
+  ["=BEAD.PURGE_CHANGES(-1)", "#VALUE! ppm = -1 ppm: must be 0 or more"],
   ["=BEAD.PURGE_CHANGES(0)", "#N/A ppm = 0 ppm: cannot be reached; must be above supplyPpm, 0 ppm"],
   ["=BEAD.PURGE_CHANGES(5, 5)", "#N/A ppm = 5 ppm: cannot be reached; must be above supplyPpm, 5 ppm"],
   ["=BEAD.PURGE_CHANGES(5, 8)", "#N/A ppm = 5 ppm: cannot be reached; must be above supplyPpm, 8 ppm"],
-  ["=BEAD.PURGE_CHANGES(209500)", "#VALUE! ppm = 209500 ppm: must be under the oxygen in air, 209500 ppm"],
-  ["=BEAD.PURGE_CHANGES(50, -1)", "#VALUE! supplyPpm = -1 ppm: must not be below 0"],
+  [
+    "=BEAD.PURGE_CHANGES(209500)",
+    "#VALUE! ppm = 209500 ppm: must be less than the oxygen in air, 209500 ppm",
+  ],
+  ["=BEAD.PURGE_CHANGES(50, -1)", "#VALUE! supplyPpm = -1 ppm: must be 0 or more"],
   [
     "=BEAD.PURGE_CHANGES(50, 209500)",
-    "#VALUE! supplyPpm = 209500 ppm: must be under the oxygen in air, 209500 ppm",
+    "#VALUE! supplyPpm = 209500 ppm: must be less than the oxygen in air, 209500 ppm",
   ],
   ["=BEAD.PURGE_CHANGES(50, 0, 0)", "#VALUE! cells = 0: must be a whole number from 1 to 1000"],
   ["=BEAD.PURGE_CHANGES(50, 0, 1.5)", "#VALUE! cells = 1.5: must be a whole number from 1 to 1000"],
+  [
+    "=BEAD.PURGE_CHANGES(50, 0, 2.0000001)",
+    "#VALUE! cells = 2.0000001: must be a whole number from 1 to 1000",
+  ],
   ["=BEAD.PURGE_CHANGES(50, 0, 1001)", "#VALUE! cells = 1001: must be a whole number from 1 to 1000"],
   ["=BEAD.PURGE_TIME(0, 12, 20)", "#VALUE! bore = 0 in: must be above 0"],
   ["=BEAD.PURGE_TIME(2, 0, 20)", "#VALUE! length = 0 in: must be above 0"],
   ["=BEAD.PURGE_TIME(2, 12, 0)", "#VALUE! flow = 0 ft³/h: must be above 0"],
-  ['=BEAD.PURGE_TIME(50, 300, 0, , , , "SI")', "#VALUE! flow = 0 L/min: must be above 0"],
+  ['=BEAD.PURGE_TIME(50, 300, 0, , , , , "SI")', "#VALUE! flow = 0 L/min: must be above 0"],
   ["=BEAD.PURGE_TIME(2, 12, 20, 0)", "#N/A ppm = 0 ppm: cannot be reached; must be above supplyPpm, 0 ppm"],
   ["=BEAD.PURGE_TIME(2, 12, 20, 50, 0, 0)", "#VALUE! cells = 0: must be a whole number from 1 to 1000"],
   ["=BEAD.PURGE_FLOW(0, 12, 20)", "#VALUE! bore = 0 in: must be above 0"],
@@ -139,26 +149,26 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ["=BEAD.PURGE_OXYGEN(0, 12, 20, 60)", "#VALUE! bore = 0 in: must be above 0"],
   ["=BEAD.PURGE_OXYGEN(2, 0, 20, 60)", "#VALUE! length = 0 in: must be above 0"],
   ["=BEAD.PURGE_OXYGEN(2, 12, 0, 60)", "#VALUE! flow = 0 ft³/h: must be above 0"],
-  ["=BEAD.PURGE_OXYGEN(2, 12, 20, -1)", "#VALUE! seconds = -1 s: must not be below 0"],
+  ["=BEAD.PURGE_OXYGEN(2, 12, 20, -1)", "#VALUE! seconds = -1 s: must be 0 or more"],
   [
     "=BEAD.PURGE_OXYGEN(2, 12, 20, 60, 209500)",
-    "#VALUE! supplyPpm = 209500 ppm: must be under the oxygen in air, 209500 ppm",
+    "#VALUE! supplyPpm = 209500 ppm: must be less than the oxygen in air, 209500 ppm",
   ],
   [
     "=BEAD.PURGE_OXYGEN(2, 12, 20, 60, 0, 1001)",
     "#VALUE! cells = 1001: must be a whole number from 1 to 1000",
   ],
   ["=BEAD.PURGE_LEAK(0, 1)", "#VALUE! flow = 0: must be above 0"],
-  ["=BEAD.PURGE_LEAK(10, -1)", "#VALUE! leak = -1: must not be below 0"],
+  ["=BEAD.PURGE_LEAK(10, -1)", "#VALUE! leak = -1: must be 0 or more"],
 
   ["=BEAD.CYCLE_TIME(0, 5)", "#VALUE! od = 0 in: must be above 0"],
   ["=BEAD.CYCLE_TIME(1, 0)", "#VALUE! speed = 0 in/min: must be above 0"],
-  ["=BEAD.CYCLE_TIME(1, 5, -1)", "#VALUE! prepurge = -1 s: must not be below 0"],
-  ["=BEAD.CYCLE_TIME(1, 5, , -1)", "#VALUE! dwell = -1 s: must not be below 0"],
-  ["=BEAD.CYCLE_TIME(1, 5, , , -1)", "#VALUE! overlap = -1°: must not be below 0"],
-  ["=BEAD.CYCLE_TIME(1, 5, , , , -1)", "#VALUE! downslope = -1 s: must not be below 0"],
-  ["=BEAD.CYCLE_PHASES(1, 5, , , , , -1)", "#VALUE! postpurge = -1 s: must not be below 0"],
-  ["=BEAD.CYCLE_PHASES(1, 5, , , , , , -1)", "#VALUE! handling = -1 s: must not be below 0"],
+  ["=BEAD.CYCLE_TIME(1, 5, -1)", "#VALUE! prepurge = -1 s: must be 0 or more"],
+  ["=BEAD.CYCLE_TIME(1, 5, , -1)", "#VALUE! dwell = -1 s: must be 0 or more"],
+  ["=BEAD.CYCLE_TIME(1, 5, , , -1)", "#VALUE! overlap = -1°: must be 0 or more"],
+  ["=BEAD.CYCLE_TIME(1, 5, , , , -1)", "#VALUE! downslope = -1 s: must be 0 or more"],
+  ["=BEAD.CYCLE_PHASES(1, 5, , , , , -1)", "#VALUE! postpurge = -1 s: must be 0 or more"],
+  ["=BEAD.CYCLE_PHASES(1, 5, , , , , , -1)", "#VALUE! handling = -1 s: must be 0 or more"],
 
   [
     "=BEAD.HEAT_INPUT(1E300, 1E300, 1)",
@@ -166,17 +176,82 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ],
   ["=BEAD.STANDOFF()", "#VALUE! wall = blank: needs a number (in)"],
   [
-    '=BEAD.STANDOFF("0.065")',
-    '#VALUE! wall = "0.065": is a number stored as text; turn the cell into a number (in)',
+    '=BEAD.HEAT_INPUT("10", 100, 5)',
+    '#VALUE! volts = "10": is a number stored as text; turn the cell into a number (V)',
   ],
-  ['=BEAD.STANDOFF("thin")', '#VALUE! wall = "thin": must be a number (in)'],
+  [
+    '=BEAD.STANDOFF("thin")',
+    '#VALUE! wall = "thin": must be a number or a size such as 1.5, 1-1/2 or 38.1 mm',
+  ],
+  [
+    '=BEAD.STANDOFF("thin", , "SI")',
+    '#VALUE! wall = "thin": must be a number or a size such as 38.1, 38.1 mm or 1-1/2 in',
+  ],
+  [
+    '=BEAD.STANDOFF("0,065")',
+    '#VALUE! wall = "0,065": contains a comma (decimal or thousands separator?); type 1.5 or 1500',
+  ],
+  [
+    '=BEAD.STANDOFF("1/16", , "SI")',
+    '#VALUE! wall = "1/16": is a fraction, which is a size in inches; type 1/16 in, or millimeters',
+  ],
+  [
+    '=BEAD.STANDOFF("1/2 mm")',
+    '#VALUE! wall = "1/2 mm": is a fraction of a millimeter; type it with decimals',
+  ],
+  ['=BEAD.STANDOFF("1/15")', '#VALUE! wall = "1/15": is no fraction of an inch; type it with decimals'],
+  [
+    '=BEAD.STANDOFF("1/2/2026")',
+    '#VALUE! wall = "1/2/2026": looks like a date; type a size such as 1.5, 1-1/2 or 38.1 mm',
+  ],
+  [
+    "=BEAD.STANDOFF(46024)",
+    "#VALUE! wall = 46024: looks like a size that the sheet turned into a date; type it as 0 1/2, '1/2 or 0.5",
+  ],
+  ['=BEAD.STANDOFF("1E301 mm")', '#VALUE! wall = "1E301 mm": is out of range (limit 1e300)'],
+  ["=BEAD.SIZE(-1)", "#VALUE! text = -1 in: must be 0 or more"],
+
+  [
+    "=BEAD.AMPS_WALL(1.65)",
+    '#VALUE! wall = 1.65 in: no tube of this trade has such a wall (maximum 1 in); for millimeters give "SI"',
+  ],
+  ["=BEAD.STANDOFF(39)", "#VALUE! wall = 39 in: no tube of this trade has such a wall (maximum 1 in)"],
+  [
+    '=BEAD.STANDOFF("1-5/8")',
+    "#VALUE! wall = 1.625 in: no tube of this trade has such a wall (maximum 1 in)",
+  ],
+  [
+    '=BEAD.STANDOFF(0.065, , "SI")',
+    '#VALUE! wall = 0.065 mm: no tube of this trade has such a wall (minimum 0.1 mm); for inches give "US"',
+  ],
+  [
+    "=BEAD.STANDOFF(0.00393)",
+    "#VALUE! wall = 0.00393 in: no tube of this trade has such a wall (minimum 0.00393701 in)",
+  ],
+  [
+    "=BEAD.TRAVEL_SPEED(25.4, 1)",
+    '#VALUE! od = 25.4 in: no tube of this trade has such an outside diameter (maximum 20 in); for millimeters give "SI"',
+  ],
+  [
+    '=BEAD.TRAVEL_SPEED(509, 1, "SI")',
+    "#VALUE! od = 509 mm: no tube of this trade has such an outside diameter (maximum 508 mm)",
+  ],
+  [
+    "=BEAD.OVERLAP_SUGGEST(1, 0.065, 4)",
+    "#VALUE! beadWidth = 4 in: must be at most the circumference, 3.14159 in",
+  ],
+  // π·0.3 mm = 0.942478 mm; 1 mm + 2·0.1 mm = 1.2 mm.
+  [
+    '=BEAD.OVERLAP_SUGGEST(0.3, 0.1, , "SI")',
+    "#N/A od = 0.3 mm: the default bead, 1.2 mm, is wider than the circumference",
+  ],
   ["=BEAD.STANDOFF(TRUE)", "#VALUE! wall = TRUE: must be a number (in)"],
   ["=BEAD.STANDOFF({0.065,0.083})", "#VALUE! wall = a range: takes one cell, not 1 × 2 cells"],
-  ["=BEAD.STANDOFF(1E301)", "#VALUE! wall = 1e+301: is too large to reckon with"],
+  ["=BEAD.STANDOFF(1E301)", "#VALUE! wall = 1e+301: is out of range (limit 1e300)"],
   ['=BEAD.STANDOFF(0.065, , "metric")', '#VALUE! units = "metric": must be one of US, SI'],
   [
-    '=BEAD.AMPS_WALL(0.065, "316")',
-    '#VALUE! material = "316": must be one of 304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600',
+    '=BEAD.AMPS_WALL(0.065, "317")',
+    '#VALUE! material = "317": must be one of 304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600',
   ],
   ['=BEAD.HEAT_INPUT(24, 120, 10, "80%")', '#VALUE! efficiency = "80%": must be a number'],
   ["=BEAD.PURGE_LEAK(, 0.05)", "#VALUE! flow = blank: needs a number"],
@@ -225,19 +300,19 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
 
   [
     "=BEAD.PURGE_VENT(20, 20)",
-    "#VALUE! pressure = 20 inH₂O: must be at most 10.0366 inH₂O, where the gas still passes for incompressible",
+    "#VALUE! pressure = 20 inH₂O: must be at most 10.0366 inH₂O, where the gas can still be treated as incompressible",
   ],
   [
     '=BEAD.PURGE_VENT(10, 40, , , "SI")',
-    "#VALUE! pressure = 40 mbar: must be at most 25 mbar, where the gas still passes for incompressible",
+    "#VALUE! pressure = 40 mbar: must be at most 25 mbar, where the gas can still be treated as incompressible",
   ],
   [
     "=BEAD.PURGE_PRESSURE(20, 0.05)",
-    "#VALUE! ventDiameter = 0.05 in: must be at least 0.0963266 in for this flow; under it the pressure is above 10.0366 inH₂O, where the gas no longer passes for incompressible",
+    "#VALUE! ventDiameter = 0.05 in: must be at least 0.0963266 in for this flow; below it the pressure exceeds 10.0366 inH₂O, where the gas can no longer be treated as incompressible",
   ],
   [
     '=BEAD.PURGE_PRESSURE(10, 1, , , "SI")',
-    "#VALUE! ventDiameter = 1 mm: must be at least 2.51836 mm for this flow; under it the pressure is above 25 mbar, where the gas no longer passes for incompressible",
+    "#VALUE! ventDiameter = 1 mm: must be at least 2.51836 mm for this flow; below it the pressure exceeds 25 mbar, where the gas can no longer be treated as incompressible",
   ],
   [
     "=BEAD.CREW_HEADS(0, 900)",
@@ -245,7 +320,7 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ],
   [
     '=BEAD.GAS_CYLINDER(50, 200, 201, 15, "SI")',
-    "#VALUE! residual = 201 bar: must not be above pressure, 200 bar",
+    "#VALUE! residual = 201 bar: must be at most pressure, 200 bar",
   ],
   [
     '=BEAD.GAS_CYLINDER(50, 400, 0, 15, "SI")',
@@ -260,11 +335,11 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
 
   [
     "=BEAD.AMPS_MELT(0.019, 5)",
-    "#VALUE! volts = left out: give the arc voltage; it is estimated only for a wall of 0.0193701 in to 0.21622 in",
+    "#VALUE! volts = omitted: give the arc voltage; it is estimated only for a wall of 0.0193701 in to 0.21622 in",
   ],
   [
     "=BEAD.AMPS_MELT(0.3, 5)",
-    "#VALUE! volts = left out: give the arc voltage; it is estimated only for a wall of 0.0193701 in to 0.21622 in",
+    "#VALUE! volts = omitted: give the arc voltage; it is estimated only for a wall of 0.0193701 in to 0.21622 in",
   ],
   [
     "=BEAD.AMPS_MELT(0.065, 5, , , , , 3000)",
@@ -279,21 +354,21 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ["=BEAD.DAM_DISTANCE(60, 1, 0.065, 46, 9.4, 5)", "#VALUE! limit = 60 °F: must be above ambient, 68 °F"],
   [
     "=BEAD.DAM_DISTANCE(3000, 1, 0.065, 46, 9.4, 5)",
-    "#N/A limit = 3000 °F: the weld itself only reaches 2416.89 °F by this reckoning",
+    "#N/A limit = 3000 °F: the weld itself only reaches 2416.89 °F by this calculation",
   ],
   [
     "=BEAD.AMPS_SECTORS(0.125, 0.03, 5, 4, 0, 60)",
-    "#N/A dwell = 60 s: melts the tube all round before the head turns; dwell less",
+    "#N/A dwell = 60 s: shorten the dwell; would melt the full circumference before rotation",
   ],
   [
     "=BEAD.AMPS_SECTORS(0.25, 0.035, 10, 4, 0, 0, 1)",
-    "#N/A speed = 10 in/min: the tube's own heat melts it ahead of the arc 306° into the rotation; go faster, lap less or aim at a narrower bead",
+    "#N/A speed = 10 in/min: the tube's own heat melts it ahead of the arc 306° into the rotation; increase travel speed, reduce overlap or target a narrower bead",
   ],
   ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 4, 0, 3601)", "#VALUE! dwell = 3601 s: must be between 0 s and 3600 s"],
-  // By hand: 0.02·4·5.848e-6 m²/s/(π·0.935 mm) = 9.556 mm/min.
+  // By hand: 0.02·4·5.848e-6 m²/s/(π·0.8 mm) = 11.169 mm/min.
   [
-    '=BEAD.AMPS_SECTORS(1, 0.065, 0.07, , , , , , , , , "SI")',
-    "#VALUE! speed = 0.07 mm/min: must be between 9.55624 mm/min and 4778120 mm/min",
+    '=BEAD.AMPS_SECTORS(1, 0.2, 0.07, , , , , , , , , "SI")',
+    "#VALUE! speed = 0.07 mm/min: must be between 11.1689 mm/min and 5584430 mm/min",
   ],
   ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 361)", "#VALUE! sectors = 361: must be a whole number from 1 to 360"],
   ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 4, 1081)", "#VALUE! overlap = 1081°: must be between 0° and 1080°"],
@@ -302,7 +377,7 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     "#VALUE! wall = 0.3 in: arc voltage is estimated only for a wall of 0.0193701 in to 0.21622 in",
   ],
   [
-    '=BEAD.SCHEDULE(25.4, 1.65, "C12200", , "SI")',
+    '=BEAD.SCHEDULE(25.4, 1.65, "C12200", , , , , , , , , , , "SI")',
     "#N/A wall = 1.65 mm: calls for 576.67 A, which no standard electrode is listed for",
   ],
   [
@@ -310,9 +385,24 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     '#N/A od = 0.05554 in: the first sector needs a mean of 3.68834 A, which no pulse between 5.83963 A and 19.4654 A gives; ask for "steady"',
   ],
   [
-    '=BEAD.SCHEDULE(3.45, 1.696, "304L", "steady", "SI")',
-    "#N/A od = 3.45 mm: has no suggested schedule with this wall; at 127.141 mm/min after a dwell of 4.28438 s the ring is too small, and melts ahead of the arc, or too large to reckon with",
+    '=BEAD.SCHEDULE(3.45, 1.696, "304L", "steady", , , , , , , , , , "SI")',
+    "#N/A od = 3.45 mm: has no suggested schedule with this wall; suggested speed = 127.141 mm/min: the tube's own heat melts it ahead of the arc 108° into the rotation; increase travel speed, reduce overlap or target a narrower bead",
   ],
+  ["=BEAD.SCHEDULE(1, 0.065, , , 0)", "#VALUE! volts = 0 V: must be above 0"],
+  ["=BEAD.SCHEDULE(1, 0.065, , , , 1.01)", "#VALUE! efficiency = 1.01: must be above 0 and at most 1"],
+  ["=BEAD.SCHEDULE(1, 0.065, , , , , 0)", "#VALUE! speed = 0 in/min: must be above 0"],
+  ["=BEAD.SCHEDULE(1, 0.065, , , , , , 0)", "#VALUE! beadWidth = 0 in: must be above 0"],
+  ["=BEAD.SCHEDULE(1, 0.065, , , , , , , 1081)", "#VALUE! overlap = 1081°: must be between 0° and 1080°"],
+  [
+    "=BEAD.SCHEDULE(1, 0.065, , , , , , , , 3000)",
+    "#N/A dwell = 3000 s: shorten the dwell; would melt the full circumference before rotation",
+  ],
+  ["=BEAD.SCHEDULE(1, 0.065, , , , , , , , , 0)", "#VALUE! peak = 0 A: must be above 0"],
+  [
+    "=BEAD.SCHEDULE(1, 0.065, , , , , , , , , 600, 0)",
+    "#N/A peak = 600 A: calls for 600 A, which no standard electrode is listed for",
+  ],
+  ["=BEAD.SCHEDULE(1, 0.065, , , , , , , , , , 1.01)", "#VALUE! background = 1.01: must be between 0 and 1"],
 
   ["=BEAD.TAKEOFF()", "#VALUE! joints = blank: needs rows of quantity, od, wall and, if you like, material"],
   [
@@ -323,7 +413,7 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     "=BEAD.TAKEOFF({1})",
     "#VALUE! joints = 1 column: must be 3 or 4 columns: quantity, od, wall and, if you like, material",
   ],
-  ["=BEAD.TAKEOFF({8,1,0.065}, -1)", "#VALUE! handlingSeconds = -1 s: must not be below 0"],
+  ["=BEAD.TAKEOFF({8,1,0.065}, -1)", "#VALUE! handlingSeconds = -1 s: must be 0 or more"],
 ];
 
 /** Beyond what can be typed as a call: what stands in the cells, shown as a reader would write it. */
@@ -331,12 +421,12 @@ export const REFUSED_CELLS: readonly [call: string, cells: readonly unknown[], s
   [
     "=BEAD.STANDOFF(#N/A)",
     [{ type: "Error", basicValue: "#N/A" }],
-    "#VALUE! wall = #N/A: the cell it comes from holds an error; mend that one first",
+    "#VALUE! wall = #N/A: the referenced cell contains an error; fix it first",
   ],
   [
     "=BEAD.STANDOFF(#DIV/0!)",
     [{ code: "#DIV/0!" }],
-    "#VALUE! wall = #DIV/0!: the cell it comes from holds an error; mend that one first",
+    "#VALUE! wall = #DIV/0!: the referenced cell contains an error; fix it first",
   ],
   [
     "=BEAD.STANDOFF(a linked data type)",
@@ -360,19 +450,26 @@ export const REFUSED_CELLS: readonly [call: string, cells: readonly unknown[], s
 export const REMARKED: readonly [call: string, text: string][] = [
   [
     '=BEAD.TAKEOFF({"1,5",1,0.065})',
-    "quantity: has a comma, which may part decimals or thousands; write 1.5 or 1500",
+    "quantity: contains a comma (decimal or thousands separator?); type 1.5 or 1500",
   ],
   [
     '=BEAD.TAKEOFF({8,1,"1,651"})',
-    "wall: has a comma, which may part decimals or thousands; write 1.5 or 1500",
+    "wall: contains a comma (decimal or thousands separator?); type 1.5 or 1500",
   ],
-  ["=BEAD.TAKEOFF({8,500,0.065})", "od: must be at most 393.701 in"],
+  [
+    "=BEAD.TAKEOFF({8,500,0.065})",
+    'od: no tube of this trade has such an outside diameter (maximum 20 in); for millimeters give "SI"',
+  ],
+  [
+    "=BEAD.TAKEOFF({8,2,1.65})",
+    'wall: no tube of this trade has such a wall (maximum 1 in); for millimeters give "SI"',
+  ],
   ["=BEAD.TAKEOFF({8.5,1,0.065})", "quantity: must be a whole number from 1 to 1000000000"],
   [
     '=BEAD.TAKEOFF({8,1,0.065,"brass"})',
     "material: must be one of 304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600",
   ],
-  ['=BEAD.TAKEOFF({8,1,"about 0.065"})', "wall: must be a number (in)"],
+  ['=BEAD.TAKEOFF({8,1,"about 0.065"})', "wall: must be a number or a size such as 1.5, 1-1/2 or 38.1 mm"],
   ['=BEAD.REASON("STANDOFF", -0.065)', "wall = -0.065 in: must be above 0"],
   ['=BEAD.REASON("STANDOFF", 1, 2, "US", 4)', "STANDOFF takes 3 arguments, not 4"],
   ['=BEAD.REASON("ABOUT", "STANDOFF", 2)', "ABOUT takes 1 argument, not 2"],

@@ -11,7 +11,7 @@ const ELECTRODE_LENGTH = formula({
   id: "ELECTRODE_LENGTH",
   meaning: "Electrode length from its seat to the tip",
   args: {
-    reach: number("From tube centre to the electrode's seat in the rotor", LENGTH),
+    reach: number("From tube center to the electrode's seat in the rotor", LENGTH),
     od: OD,
     standoff: STANDOFF,
   },
@@ -19,12 +19,12 @@ const ELECTRODE_LENGTH = formula({
   tex: [String.raw`L = R - \frac{d}{2} - g`],
   where: {
     L: "electrode length from seat to tip",
-    R: "reach from tube centre to the seat (reach)",
+    R: "reach from tube center to the seat (reach)",
     d: "outside diameter (od)",
     g: "arc gap (standoff)",
   },
   validity: "reach above od/2 + standoff",
-  assumptions: "The electrode points straight at the tube's centre",
+  assumptions: "The electrode points straight at the tube's center",
   source: "Geometry",
   unchecked: "Geometry alone: the check is its arithmetic worked out by hand",
   related: ["STANDOFF", "STANDOFF_SPREAD", "ELECTRODE_DIAMETER"],

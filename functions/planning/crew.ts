@@ -57,7 +57,7 @@ const CREW_OUTPUT = formula({
   },
   gives: scalar(COUNT),
   tex: [
-    String.raw`J = \text{shift}\cdot\text{availability}\cdot r(N)`,
+    String.raw`J = \text{shift}\cdot\text{availability}\cdot\max\left(r(N),\ \frac{1}{\text{load} + \text{machine}}\right)`,
     String.raw`\text{steady:}\quad r(N) = \frac{N}{\max\bigl(\text{load} + \text{machine},\ N\,(\text{load} + \text{walk})\bigr)}`,
     String.raw`\text{random:}\quad r(N) = \frac{N}{\text{machine} + w(N)},\quad r(0) = 0`,
     String.raw`w(N) = (\text{load} + \text{walk})\,\bigl(1 + r(N-1)\,w(N-1)\bigr)`,
@@ -65,7 +65,7 @@ const CREW_OUTPUT = formula({
   where: {
     J: "joints per shift",
     N: "heads of the one operator (heads)",
-    r: "joints per second",
+    r: "joints per second of an operator who walks; one who stays at one head makes 1/(load + machine)",
     w: "time that a joint's head stands, waiting and served, s",
     shift: "its length, s (hours × 3600)",
     ...WORK_WHERE,

@@ -1,7 +1,7 @@
 /** Machine time, hours and gas of a whole list of joints. */
 
 import type { Counted } from "../../src/planning/takeoff";
-import { LARGEST_OD, MOST_JOINTS, Takeoff, WALLS } from "../../src/planning/takeoff";
+import { MOST_JOINTS, Takeoff } from "../../src/planning/takeoff";
 import { COMMON_TARGET_PPM } from "../../src/purge/purge";
 import type { Count, Duration, Speed, Time, Units, Volume } from "../../src/quantity";
 import {
@@ -19,9 +19,10 @@ import {
 } from "../../src/quantity";
 import { Refusal } from "../../src/refusal";
 import { number, orComputed, orDefault, toldInBoth } from "../argument";
-import { FLOW_OF_PURGE, FLOW_OF_TORCH, OVERLAP } from "../arguments";
+import { FLOW_OF_PURGE, FLOW_OF_TORCH, OVERLAP_OR_NONE } from "../arguments";
 import { family, formula } from "../formula";
 import { columnOrWords, table, wordsColumn } from "../gives";
+import { TRADE_ODS, TRADE_WALLS } from "../sense";
 import { JOINTS, MOST_ROWS } from "./joints";
 
 interface Row {
@@ -36,8 +37,6 @@ interface Row {
   readonly remark: string;
 }
 
-const [THINNEST, THICKEST] = WALLS;
-
 const TAKEOFF_OF_JOINTS = formula({
   id: "TAKEOFF",
   meaning: "Machine time, hours and gas of a whole list of joints, one row per line, the totals last",
@@ -50,7 +49,7 @@ const TAKEOFF_OF_JOINTS = formula({
       number("Purge of the bore before the cycle", TIME),
       "PURGE_TIME of the damSpacing, or 0 without one",
     ),
-    overlap: OVERLAP,
+    overlap: OVERLAP_OR_NONE,
     damSpacing: orComputed(number("Length of bore from dam to dam", LENGTH), "no purge time of its own"),
     ppm: orDefault(number("Oxygen to reach", OXYGEN), COMMON_TARGET_PPM),
     supplyPpm: orDefault(number("Oxygen in the purge gas", OXYGEN), si(0, OXYGEN)),
@@ -68,7 +67,7 @@ const TAKEOFF_OF_JOINTS = formula({
       remark: wordsColumn("remark"),
     },
     {
-      more: "Joints counted; travel as suggested; cycle and purge of one joint; time and gas of the line. As many rows as joints has, then the totals and how many lines are counted. A line that cannot be counted gives the reason in its remark and has no numbers; beside a header stand the headings, beside a blank line nothing.",
+      more: "Joints counted; travel as suggested; cycle and purge of one joint; time and gas of the line. As many rows as joints has (of whole columns, down to the last that is filled), then the totals and how many lines are counted. A line that cannot be counted gives the reason in its remark and has no numbers; beside a header stand the headings, beside a blank line nothing.",
     },
   ),
   tex: [
@@ -92,7 +91,7 @@ const TAKEOFF_OF_JOINTS = formula({
     Qₚ: "flow into the bore (purgeFlow)",
     tₚ: "purge before the cycle starts (purgeSeconds, or PURGE_TIME of the line's bore)",
   },
-  validity: `As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 1 to ${plainNumber(MOST_JOINTS)}; wall ${toldInBoth(THINNEST, LENGTH)} to ${toldInBoth(THICKEST, LENGTH)}, od to ${toldInBoth(LARGEST_OD, LENGTH)}; up to ${plainNumber(MOST_ROWS)} rows. A row is a header if its words are words of a header and none of its cells reads as a number or a size.`,
+  validity: `As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 1 to ${plainNumber(MOST_JOINTS)}; wall ${toldInBoth(TRADE_WALLS.min, LENGTH)} to ${toldInBoth(TRADE_WALLS.max, LENGTH)}, od to ${toldInBoth(TRADE_ODS.max, LENGTH)}; up to ${plainNumber(MOST_ROWS)} rows. A row is a header if its words are words of a header and none of its cells reads as a number or a size.`,
   assumptions:
     "One head working by itself: CREW_OUTPUT gives the output of several. The bore purge stays on through the cycle.",
   source:

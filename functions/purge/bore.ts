@@ -2,12 +2,7 @@
 
 import { LAMINAR_LIMIT, laminarFlow, reynolds } from "../../src/purge/bore-flow";
 import { blowOutPressure } from "../../src/purge/puddle";
-import {
-  GREATEST_VENT_PRESSURE,
-  SHARP_EDGE_DISCHARGE,
-  ventDiameter,
-  ventPressure,
-} from "../../src/purge/vent";
+import { MAX_VENT_PRESSURE, SHARP_EDGE_DISCHARGE, ventDiameter, ventPressure } from "../../src/purge/vent";
 import { BORE_PRESSURE, COUNT, FLOW, LENGTH, plainNumber, SHARE } from "../../src/quantity";
 import { number, orDefault, toldInBoth } from "../argument";
 import { BORE, FLOW_OF_PURGE, GAS, MATERIAL } from "../arguments";
@@ -18,7 +13,7 @@ const DISCHARGE = {
   ...orDefault(number("Discharge coefficient, above 0 to 1", SHARE), SHARP_EDGE_DISCHARGE),
   omitted: `${plainNumber(SHARP_EDGE_DISCHARGE)} (sharp edge)`,
 };
-const VENT_LIMIT = toldInBoth(GREATEST_VENT_PRESSURE, BORE_PRESSURE);
+const VENT_LIMIT = toldInBoth(MAX_VENT_PRESSURE, BORE_PRESSURE);
 const REYNOLDS_SOURCE =
   "Reynolds; ρ and μ by [tegeler-1999], [lemmon-jacobsen-2004] and the equations of [coolprop-8.0.0]";
 const ORIFICE_SOURCE = "Orifice equation of [iso-5167-2] and textbooks, without the velocity of approach";

@@ -4,8 +4,8 @@ import { itemAt } from "../../src/numerics/item";
 import { LENGTH } from "../../src/quantity";
 import { EXCEPTIONS, weldLimits } from "../../src/tables/acceptance";
 import { NOMINAL_SIZES, pipeOd, pipeWall } from "../../src/tables/pipe";
-import { number, text, toldInBoth } from "../argument";
-import { OD } from "../arguments";
+import { text, toldInBoth } from "../argument";
+import { NOMINAL_WALL, OD } from "../arguments";
 import { family, formula } from "../formula";
 import { column, printed, row } from "../gives";
 
@@ -54,7 +54,7 @@ const SIZES_TAKEN = EXCEPTIONS.map(
 const ACCEPT_LIMITS = formula({
   id: "ACCEPT_LIMITS",
   meaning: "Maximum concavity, convexity and misalignment of a hygienic tube butt weld",
-  args: { od: OD, wall: number("Nominal wall thickness", LENGTH) },
+  args: { od: OD, wall: NOMINAL_WALL },
   gives: row({
     concavity: column("concavity", LENGTH),
     convexity: column("convexity", LENGTH),

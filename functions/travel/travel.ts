@@ -1,11 +1,17 @@
 /** Travel of the arc around the tube: its speed, its time and how far it overlaps. */
 
 import { commonBeadWidth } from "../../src/travel/bead";
-import { tube } from "../../src/limits";
 import { ANGLE, LENGTH, ROTATION, SPEED, TIME } from "../../src/quantity";
-import { rotation, suggestedOverlap, suggestedSpeed, travelSpeed, travelTime } from "../../src/travel/travel";
+import {
+  commonOverlap,
+  rotation,
+  suggestedOverlap,
+  suggestedSpeed,
+  travelSpeed,
+  travelTime,
+} from "../../src/travel/travel";
 import { number, orComputed } from "../argument";
-import { BEAD_WIDTH, COMMON_WIDTH, MATERIAL, OD, OVERLAP, SPEED_OF_TRAVEL, WALL } from "../arguments";
+import { BEAD_WIDTH, COMMON_WIDTH, MATERIAL, OD, OVERLAP_OR_NONE, SPEED_OF_TRAVEL, WALL } from "../arguments";
 import { family, formula } from "../formula";
 import { scalar } from "../gives";
 
@@ -52,7 +58,7 @@ const TRAVEL_RPM = formula({
 const TRAVEL_TIME = formula({
   id: "TRAVEL_TIME",
   meaning: "Time of one revolution and the overlap",
-  args: { od: OD, speed: SPEED_OF_TRAVEL, overlap: OVERLAP },
+  args: { od: OD, speed: SPEED_OF_TRAVEL, overlap: OVERLAP_OR_NONE },
   gives: scalar(TIME),
   tex: [String.raw`t = \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ}`],
   where: {
@@ -76,16 +82,20 @@ const TRAVEL_SUGGEST = formula({
   meaning: "Suggested travel speed for a wall",
   args: { wall: WALL, beadWidth: BEAD_WIDTH, material: MATERIAL },
   gives: scalar(SPEED),
-  tex: [String.raw`v = \frac{1.6\,\alpha}{b},\quad\text{so that}\quad \frac{v\,b}{4\alpha} = 0.4`],
+  tex: [
+    String.raw`v = \frac{1.6\,\alpha}{b},\quad\text{so that}\quad \frac{v\,b}{4\alpha} = 0.4`,
+    String.raw`\text{held from 3 to 10 in/min (76.2 to 254 mm/min)}`,
+  ],
   where: {
     v: "surface travel",
     α: "diffusivity of the metal near 1200 K (material)",
     b: "target fused width (beadWidth)",
   },
   validity: "A starting value for full-penetration single passes",
-  assumptions: "As AMPS_MELT: heat uniform through the wall, α constant",
+  assumptions:
+    "α near 1200 K stands for the metal; thick walls and conductive metals are held to what heads turn at",
   source:
-    "Dimensionless speed of the plate of [rosenthal-1946]; the target 0.4 and the default width are common practice",
+    "Dimensionless speed of the plate of [rosenthal-1946]; the target 0.4, the default width and 3 to 10 in/min are common practice",
   unconfirmed:
     "The level 0.4 and the default width are estimates from common practice; no published table confirms the width",
   related: ["AMPS_MELT", "MELT_WIDTH", "TRAVEL_RPM", "SCHEDULE"],
@@ -111,17 +121,15 @@ const OVERLAP_SUGGEST = formula({
     b: "fused width (beadWidth)",
     d: "outside diameter (od)",
   },
-  validity: "wall less than half of od",
+  validity: "wall less than half of od; the bead no wider than the circumference",
   source: "Geometry; one bead width of overlap is common practice",
   unconfirmed: "The default width is an estimate from common practice",
   related: ["TRAVEL_TIME", "AMPS_SECTORS", "CYCLE_PHASES", "SCHEDULE"],
   synonyms: ["tie-in", "lap", "overrun", "weld past the start"],
   figure: "overlap",
   example: { args: [1, 0.065], gives: "20" },
-  calc: ({ od, wall, beadWidth }) => {
-    tube(od, wall);
-    return suggestedOverlap(od, wall, beadWidth ?? commonBeadWidth(wall));
-  },
+  calc: ({ od, wall, beadWidth }) =>
+    beadWidth === undefined ? commonOverlap(od, wall) : suggestedOverlap(od, wall, beadWidth),
 });
 
 export const TRAVEL = family("Travel", [

@@ -1,6 +1,6 @@
 /** Heat input of an arc per length of bead, and the pulsed current behind it. */
 
-import { above0, atLeast0, between, shareAbove0 } from "../limits";
+import { above0, atLeast0, between, isAbove, isBelow, shareAbove0 } from "../limits";
 import type { Current, Energy, Frequency, HeatInput, Length, Share, Speed, Time, Voltage } from "../quantity";
 import { CURRENT, ENERGY, FREQUENCY, HEAT_INPUT, LENGTH, SHARE, si, SPEED, TIME, VOLTAGE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -63,10 +63,10 @@ function pulseTime(peakTime: Time, backTime: Time): number {
   return above0("peakTime", peakTime, TIME) + atLeast0("backTime", backTime, TIME);
 }
 
-/** Share of the pulse time at peak, 0 to 1, that gives a mean current: (mean − back)/(peak − back). */
+/** Fraction of the pulse time at peak, 0 to 1, that gives a mean current: (mean − back)/(peak − back). */
 export function pulseShare(mean: Current, peak: Current, back: Current): Share {
   atLeast0("backAmps", back, CURRENT);
-  if (peak <= back) {
+  if (!isAbove(peak, back)) {
     throw new Refusal(
       "peakAmps",
       amount(peak, CURRENT),
@@ -79,10 +79,10 @@ export function pulseShare(mean: Current, peak: Current, back: Current): Share {
 /** Common practice of pulsed tube welding: successive spots overlap by three quarters. */
 export const COMMON_SPOT_OVERLAP = si(0.75, SHARE);
 
-/** Pulses per second at which successive spots of one bead width overlap by a share of it: v/(b·(1 − overlap)). */
+/** Pulses per second at which successive spots of one bead width overlap by a fraction of it: v/(b·(1 − overlap)). */
 export function pulseRate(speed: Speed, beadWidth: Length, overlap: Share): Frequency {
-  if (!(overlap >= 0 && overlap < 1)) {
-    throw new Refusal("overlap", amount(overlap, SHARE), rule`must be at least 0 and under 1`);
+  if (!(overlap >= 0 && isBelow(overlap, 1))) {
+    throw new Refusal("overlap", amount(overlap, SHARE), rule`must be 0 or more and less than ${amount(1, SHARE)}`);
   }
   return si(
     above0("speed", speed, SPEED) / (above0("beadWidth", beadWidth, LENGTH) * (1 - overlap)),

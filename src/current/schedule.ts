@@ -3,64 +3,39 @@
 import { ampsByWall } from "./amperage";
 import { commonBeadWidth } from "../travel/bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "../planning/cycle";
-import { arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
-import { itemAt } from "../numerics/item";
+import { ARC_VOLTS_GAPS, arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
 import { commonArcVolts, wattsPerAmp } from "../heat-flow/arc";
-import type { Plate } from "../heat-flow/plate";
-import { plateOf } from "../heat-flow/plate";
-import type { RingPass, Sector } from "../heat-flow/sectors";
-import { COMMON_SECTORS, ringSectors } from "../heat-flow/sectors";
-import { startDwell } from "../heat-flow/start-dwell";
-import { COMMON_SPOT_OVERLAP, heatInput, pulseRate, pulseShare } from "./heat-input";
-import { above0, between, tube } from "../limits";
+import { dwellOf } from "../heat-flow/dwell";
+import { powerOfRoot, readyPlate } from "../heat-flow/melt";
+import { commonArcSize } from "../heat-flow/plate";
+import { sectionAt } from "../heat-flow/ring-forward";
+import type { WeldedRing } from "../heat-flow/ring-weld";
+import { COMMON_SECTORS, weldRing } from "../heat-flow/ring-weld";
+import type { Choices } from "./choices";
+import { byChoices } from "./choices";
+import { heatInput } from "./heat-input";
+import type { Pulse } from "./pulse";
+import { pulseOf } from "./pulse";
+import { refuseThick, remarksOn } from "./remarks";
+import { above0, between, isAt, tube } from "../limits";
 import type { Material } from "../metal/material";
+import { AMBIENT } from "../metal/material";
 import type {
   Angle,
   Current,
-  Frequency,
   HeatInput,
   Length,
   Rotation,
-  Share,
   Speed,
   TemperatureRise,
   Time,
   Units,
   Voltage,
 } from "../quantity";
-import { ANGLE, CURRENT, LENGTH, SHARE, si, SPEED, TIME } from "../quantity";
+import { ANGLE, CURRENT, LENGTH, SHARE, si, TIME } from "../quantity";
+import type { Rule } from "../refusal";
 import { amount, orRefusal, Refusal, rule } from "../refusal";
 import { rotation, suggestedOverlap, suggestedSpeed, travelTime } from "../travel/travel";
-
-/** Common practice of pulsed tube welding: background over peak. */
-export const COMMON_BACKGROUND = si(0.3, SHARE);
-
-export type Style = "pulsed" | "steady";
-
-/** What a person may set; the rest follows from tube and metal. */
-export interface Choices {
-  readonly style: Style;
-  readonly volts: Voltage | undefined;
-  readonly efficiency: Share;
-  readonly speed: Speed | undefined;
-  readonly beadWidth: Length | undefined;
-  readonly overlap: Angle | undefined;
-  readonly dwell: Time | undefined;
-  /** Peak of the first sector. */
-  readonly peak: Current | undefined;
-  /** Background over peak. */
-  readonly background: Share;
-  /** Added to half the wall for the arc gap. */
-  readonly allowance: Length;
-}
-
-export interface Pulse {
-  /** Peak and background of each sector, the overlap last. */
-  readonly peaks: readonly Current[];
-  readonly backs: readonly Current[];
-  readonly rate: Frequency;
-  readonly share: Share;
-}
 
 export interface Schedule {
   readonly bore: Length;
@@ -72,10 +47,16 @@ export interface Schedule {
   readonly rotor: Rotation;
   readonly prepurge: Time;
   readonly dwell: Time;
+  /** Current of the dwell: that of the bead on the cold tube. */
+  readonly dwellAmps: Current;
   /** Mean current of each sector, the overlap last. */
   readonly means: readonly Current[];
   /** Rise ahead of the arc at the end of each sector, the overlap last. */
   readonly rises: readonly TemperatureRise[];
+  /** Fused widths at the end of each sector, the overlap last. */
+  readonly sections: readonly Section[];
+  /** Minimum steady current that melts through the cold wall. */
+  readonly throughAmps: Current;
   /** None when the arc is steady. */
   readonly pulse: Pulse | undefined;
   /** The full turn alone. */
@@ -85,12 +66,19 @@ export interface Schedule {
   readonly overlap: Angle;
   readonly downslope: Time;
   readonly postpurge: Time;
-  /** Arc energy over travel in the hottest sector. */
+  /** Arc energy over travel at the largest current of dwell and sectors. */
   readonly heatInput: HeatInput;
   /** Dwell, rotation and downslope. */
   readonly arcTime: Time;
+  readonly remarks: readonly Rule[];
 }
 
+interface Section {
+  readonly face: Length;
+  readonly root: Length;
+}
+
+/** The schedule of a tube. What cannot be answered is refused by the tube, or by the choice that stands in the way. */
 export function schedule(
   od: Length,
   wall: Length,
@@ -99,20 +87,48 @@ export function schedule(
   units: Units,
 ): Schedule {
   tube(od, wall);
+  refuseThick(wall);
+  // Also of a steady arc, which has no pulse: what is typed must be possible, whether it counts or not.
+  if (choices.peak !== undefined) above0("peak", choices.peak, CURRENT);
+  between("background", choices.background, SHARE, 0, 1);
+  return byChoices(od, choices, (those) => scheduleOf(od, wall, material, those, units));
+}
+
+function scheduleOf(od: Length, wall: Length, material: Material, choices: Choices, units: Units): Schedule {
   const gap = standoff(wall, choices.allowance);
   const volts = choices.volts ?? voltsAt(gap, wall, choices.allowance);
+  const watts = wattsPerAmp(volts, choices.efficiency);
   const beadWidth = choices.beadWidth ?? commonBeadWidth(wall);
   const speed = choices.speed ?? suggestedSpeed(beadWidth, material);
   const overlap = choices.overlap ?? suggestedOverlap(od, wall, beadWidth);
-  const plate = plateOf(wall, material);
-  const dwell = choices.dwell ?? startDwell(plate, speed, beadWidth);
-  const pass = { od, speed, beadWidth, dwell, sectors: COMMON_SECTORS, overlap };
-  const sectors = sectorsOf(plate, pass, choices);
-  const watts = wattsPerAmp(volts, choices.efficiency);
-  const means = sectors.map(({ power }) => si(power / watts, CURRENT));
-  const hottest = si(Math.max(...means), CURRENT);
+  const weld = { wall, speed, material, arcSize: choices.arcSize ?? commonArcSize(gap) };
+  const dwell = choices.dwell ?? dwellOf(weld, beadWidth);
+  const ring = weldRing({
+    ...weld,
+    od,
+    beadWidth,
+    dwell,
+    sectors: COMMON_SECTORS,
+    overlap,
+    preheat: AMBIENT,
+  });
+  const sections = promised(od, beadWidth, ring);
+  const steady = ring.sectors.map(({ power }) => si(power / watts, CURRENT));
   const pulse =
-    choices.style === "pulsed" ? pulseOf(od, wall, material, means, speed, beadWidth, choices) : undefined;
+    choices.style === "pulsed"
+      ? pulseOf({
+          od,
+          steady,
+          speed,
+          beadWidth,
+          peak: choices.peak ?? ampsByWall(wall, material),
+          background: choices.background,
+        })
+      : undefined;
+  const means = pulse?.means ?? steady;
+  const dwellAmps = si(ring.dwellPower / watts, CURRENT);
+  const hottest = si(Math.max(dwellAmps, ...means), CURRENT);
+  const { plate, rise } = ring.plan;
   const rotationTime = travelTime(od, speed, overlap);
   const downslope = commonDownslope(beadWidth, speed);
   return {
@@ -123,71 +139,53 @@ export function schedule(
     beadWidth,
     speed,
     rotor: rotation(od, speed),
-    prepurge: si(COMMON_PREPURGE, TIME),
+    prepurge: COMMON_PREPURGE,
     dwell,
+    dwellAmps,
     means,
-    rises: sectors.map(({ rise }) => rise),
+    rises: ring.sectors.map((sector) => sector.rise),
+    sections,
+    throughAmps: si(powerOfRoot(readyPlate(plate), rise, 0) / watts, CURRENT),
     pulse,
     turnTime: travelTime(od, speed, si(0, ANGLE)),
     rotationTime,
     overlap,
     downslope,
-    postpurge: si(COMMON_POSTPURGE, TIME),
+    postpurge: COMMON_POSTPURGE,
     heatInput: heatInput(volts, hottest, speed, si(1, SHARE)),
     arcTime: si(dwell + rotationTime + downslope, TIME),
+    remarks: remarksOn(wall, ring.coldest, choices.volts !== undefined),
   };
 }
 
-/** Speaks of the wall where its common gap has no voltage, of the gap where it was set otherwise. */
-function voltsAt(gap: Length, wall: Length, allowance: Length): Voltage {
-  return allowance === COMMON_ALLOWANCE ? commonArcVolts(wall, "wall") : arcVolts(gap);
-}
+/** How far the bead at a sector's end, where it is widest, may be off the wanted width, as a part of it. */
+export const PROMISE = 0.12;
 
-/** Peak of the first sector by the rule of thumb; the share that makes its mean; later sectors in the means' proportion. */
-function pulseOf(
-  od: Length,
-  wall: Length,
-  material: Material,
-  means: readonly Current[],
-  speed: Speed,
-  beadWidth: Length,
-  { peak: chosen, background }: Choices,
-): Pulse {
-  const first = itemAt(means, 0);
-  const peak = above0("peak", chosen ?? ampsByWall(wall, material), CURRENT);
-  const back = si(between("background", background, SHARE, 0, 1) * peak, CURRENT);
-  if (!(first > back && first < peak)) {
-    const [argument, value] =
-      chosen === undefined
-        ? (["od", amount(od, LENGTH)] as const)
-        : (["peak", amount(peak, CURRENT)] as const);
+/** What the schedule melts at the end of each sector; refused where that is not the bead it was made for. */
+function promised(od: Length, beadWidth: Length, { plan, pass, lag }: WeldedRing): Section[] {
+  return plan.ends.map((end) => {
+    const section = sectionAt(pass, plan, end, lag);
+    const width = (section.face + section.root) / 2;
+    if (section.root > 0 && Math.abs(width / beadWidth - 1) <= PROMISE) return section;
     throw new Refusal(
-      argument,
-      value,
-      rule`the first sector needs a mean of ${amount(first, CURRENT)}, which no pulse between ${amount(back, CURRENT)} and ${amount(peak, CURRENT)} gives; ask for "steady"`,
+      "od",
+      amount(od, LENGTH),
+      rule`is too small for this bead: by ${amount(Math.round(360 * end), ANGLE)} four sectors make it ${amount(width, LENGTH)} wide, face and root, in place of ${amount(beadWidth, LENGTH)}`,
       "unanswerable",
     );
-  }
-  const peaks = means.map((mean) => si((peak * mean) / first, CURRENT));
-  return {
-    peaks,
-    backs: peaks.map((amps) => si(background * amps, CURRENT)),
-    rate: pulseRate(speed, beadWidth, COMMON_SPOT_OVERLAP),
-    share: pulseShare(first, peak, back),
-  };
+  });
 }
 
-/** Speaks of the tube where the ring refuses a speed or a dwell that was suggested here, which nobody typed. */
-function sectorsOf(plate: Plate, pass: RingPass, choices: Choices): Sector[] {
-  const sectors = orRefusal(() => ringSectors(plate, pass));
-  if (!(sectors instanceof Refusal)) return sectors;
-  const { argument } = sectors;
-  if (argument in choices && choices[argument as keyof Choices] !== undefined) throw sectors;
+/** Speaks of the wall where its common gap has no voltage, of the allowance where that makes the gap. */
+function voltsAt(gap: Length, wall: Length, allowance: Length): Voltage {
+  if (isAt(allowance, COMMON_ALLOWANCE)) return commonArcVolts(wall, "wall");
+  const volts = orRefusal(() => arcVolts(gap));
+  if (!(volts instanceof Refusal)) return volts;
+  const [least, most] = ARC_VOLTS_GAPS;
   throw new Refusal(
-    "od",
-    amount(pass.od, LENGTH),
-    rule`has no suggested schedule with this wall; at ${amount(pass.speed, SPEED)} after a dwell of ${amount(pass.dwell, TIME)} the ring is too small, and melts ahead of the arc, or too large to reckon with`,
-    "unanswerable",
+    "allowance",
+    amount(allowance, LENGTH),
+    rule`makes the standoff ${amount(gap, LENGTH)}; arc voltage is estimated only for ${amount(least, LENGTH)} to ${amount(most, LENGTH)}`,
   );
 }
 

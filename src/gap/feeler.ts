@@ -1,7 +1,7 @@
 /** Feeler leaves for a gap: which of the set to stack. */
 
 import { itemAt } from "../numerics/item";
-import { above0, between } from "../limits";
+import { above0, atMost, between } from "../limits";
 import type { Length, Units } from "../quantity";
 import { COUNT, LENGTH, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -24,7 +24,7 @@ export const COMMON_TOLERANCE: Record<Units, Length> = {
   SI: si(0.000_025, LENGTH),
 };
 
-/** Leaves are told apart to a tenth of a micrometre, finer than any gauge is made. */
+/** Leaves are told apart to a tenth of a micrometer, finer than any gauge is made. */
 const GRAIN = 1e-7;
 /** Slack for arithmetic on grains, far under one of them. */
 const ROUNDING = 1e-6;
@@ -39,9 +39,7 @@ const OUT_OF_REACH = 255;
  * then the thickest first leaf. No leaf twice. Exact search over sums in whole grains.
  */
 export function feelerStack(gap: Length, leaves: readonly Length[], tolerance: Length): Length[] {
-  if (above0("gap", gap, LENGTH) > THICKEST_GAP) {
-    throw new Refusal("gap", amount(gap, LENGTH), rule`must be at most ${amount(THICKEST_GAP, LENGTH)}`);
-  }
+  atMost("gap", above0("gap", gap, LENGTH), LENGTH, THICKEST_GAP);
   between("tolerance", tolerance, LENGTH, 0, WIDEST_TOLERANCE);
   if (leaves.length > MOST_LEAVES) {
     throw new Refusal(

@@ -15,7 +15,7 @@ const CRITICAL_DENSITY = 535.6;
 /**
  * n·δ^d·τ^t·exp(−δ^l), δ = ρ/ρc and τ = Tc/T; no exponential where l is 0. Rows of [n, d, t, l]. The equation has four
  * more terms, Gaussians about the critical point with exp(−225·(τ − 1.11)²) at the most: above 240 K they are under
- * 1e-20 and left out.
+ * 1e-20 and neglected.
  */
 const TERMS = [
   [0.088_722_304_990_011, 1, 0, 0],

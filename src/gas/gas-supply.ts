@@ -2,7 +2,7 @@
 
 import { argonDensity } from "./argon";
 import type { Gas } from "./gas";
-import { above0, atLeast0, between, shareAbove0 } from "../limits";
+import { above0, atLeast0, between, isAbove, shareAbove0 } from "../limits";
 import type {
   AnyFlow,
   CylinderPressure,
@@ -14,7 +14,17 @@ import type {
   Units,
   Volume,
 } from "../quantity";
-import { ANY_FLOW, CYLINDER_PRESSURE, FLOW, LIQUID_VOLUME, TEMPERATURE, TIME, VOLUME, si } from "../quantity";
+import {
+  ANY_FLOW,
+  CYLINDER_PRESSURE,
+  FLOW,
+  LIQUID_VOLUME,
+  TEMPERATURE,
+  TIME,
+  VOLUME,
+  si,
+  toBase,
+} from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /** Gas of one joint, m³: torch and purge, each flow for its time. */
@@ -28,10 +38,9 @@ export function jointGas(torchFlow: Flow, torchSeconds: Time, purgeFlow: Flow, p
 
 /** The atmosphere that a gauge reads from, Pa. */
 const ATMOSPHERE = 101_325;
-export const GREATEST_PRESSURE = si(35e6, CYLINDER_PRESSURE);
-/** −30 to 60 °C: where cylinders stand, with room on both sides; a hair more, so that no change of unit shuts out the limit itself. */
-const ROUNDING = 1e-9;
-export const TEMPERATURES = [si(243.15 - ROUNDING, TEMPERATURE), si(333.15 + ROUNDING, TEMPERATURE)] as const;
+export const MAX_CYLINDER_PRESSURE = si(35e6, CYLINDER_PRESSURE);
+/** −30 to 60 °C: where cylinders stand, with room on both sides. */
+export const TEMPERATURES = [si(243.15, TEMPERATURE), si(333.15, TEMPERATURE)] as const;
 
 interface State {
   readonly temperature: Temperature;
@@ -39,7 +48,7 @@ interface State {
   readonly pressure: number;
 }
 
-/** What a gas supplier's cubic foot or litre means: 70 °F and 1 atm (14.696 psi); 15 °C and 1 bar. */
+/** What a gas supplier's cubic foot or liter means: 70 °F and 1 atm (14.696 psi); 15 °C and 1 bar. */
 export const STANDARD_STATE: Record<Units, State> = {
   US: { temperature: si(((70 + 459.67) * 5) / 9, TEMPERATURE), pressure: ATMOSPHERE },
   SI: { temperature: si(288.15, TEMPERATURE), pressure: 100_000 },
@@ -57,25 +66,23 @@ export function cylinderArgon(
   standard: State,
 ): Volume {
   above0("waterVolume", waterVolume, VOLUME);
-  between("pressure", pressure, CYLINDER_PRESSURE, 0, GREATEST_PRESSURE);
+  between("pressure", pressure, CYLINDER_PRESSURE, 0, MAX_CYLINDER_PRESSURE);
   atLeast0("residual", residual, CYLINDER_PRESSURE);
   between("temperature", temperature, TEMPERATURE, ...TEMPERATURES);
-  if (residual > pressure) {
+  if (isAbove(residual, pressure)) {
     throw new Refusal(
       "residual",
       amount(residual, CYLINDER_PRESSURE),
-      rule`must not be above pressure, ${amount(pressure, CYLINDER_PRESSURE)}`,
+      rule`must be at most pressure, ${amount(pressure, CYLINDER_PRESSURE)}`,
     );
   }
   const full = argonDensity(pressure + ATMOSPHERE, temperature);
-  const empty = argonDensity(residual + ATMOSPHERE, temperature);
+  const empty = argonDensity(Math.min(residual, pressure) + ATMOSPHERE, temperature);
   return si((waterVolume * (full - empty)) / argonDensity(standard.pressure, standard.temperature), VOLUME);
 }
 
-/**
- * Gas of a liter of liquid argon: 841 L at 70 °F and 1 atm (2018 International Fire Code, Table G101.2, 29.71 ft³).
- */
-const GAS_OF_LIQUID = 841;
+/** [ifc-2018]: 29.71 ft³ of gas at 70 °F and 1 atm from a liter of liquid argon; a volume over a volume. */
+const GAS_OF_LIQUID = toBase(29.71, VOLUME, "US") / toBase(1, LIQUID_VOLUME, "US");
 
 /** Argon that a liquid container gives, m³ at the standard state: its usable liquid, boiled off. */
 export function liquidArgon(liquid: LiquidVolume, usable: Share, standard: State): Volume {

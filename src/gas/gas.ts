@@ -49,5 +49,5 @@ export type GasName = keyof typeof GASES;
 
 export const GAS_NAMES = ["AR", "N2", "HE", "AIR"] as const satisfies readonly GasName[];
 
-/** The gas of a formula whose gas argument is left out. */
+/** The gas of a formula whose gas argument is omitted. */
 export const DEFAULT_GAS: GasName = "AR";

@@ -1,6 +1,6 @@
 /** The arc between the power a weld needs and the current on the dial. */
 
-import { COMMON_ALLOWANCE, arcVolts, standoff } from "../gap/electrode";
+import { ARC_VOLTS_GAPS, COMMON_ALLOWANCE, arcVolts, standoff } from "../gap/electrode";
 import { above0, between, shareAbove0 } from "../limits";
 import type { Length, Share, Voltage } from "../quantity";
 import { LENGTH, SHARE, si, VOLTAGE } from "../quantity";
@@ -14,32 +14,42 @@ export const ARC_EFFICIENCY = si(0.78, SHARE);
 
 /** Far beyond any arc on either side; inside, nothing overflows. */
 const VOLTS = [1, 1000] as const;
-const LEAST_EFFICIENCY = 0.001;
+const MIN_EFFICIENCY = 0.001;
 
 /** W into the tube per A. */
 export function wattsPerAmp(volts: Voltage, efficiency: Share): number {
-  between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS);
-  between("efficiency", shareAbove0("efficiency", efficiency), SHARE, LEAST_EFFICIENCY, 1);
-  return volts * efficiency;
+  return (
+    between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS) *
+    between("efficiency", shareAbove0("efficiency", efficiency), SHARE, MIN_EFFICIENCY, 1)
+  );
 }
 
 /** The walls, m, whose common standoff lies in the 0.5 to 3 mm that the estimate of arc voltage holds for. */
-export const ARC_VOLTS_WALLS = [wallOf(0.0005), wallOf(0.003)] as const;
+export const ARC_VOLTS_WALLS = [wallOf(ARC_VOLTS_GAPS[0]), wallOf(ARC_VOLTS_GAPS[1])] as const;
 
 function wallOf(gap: number): Length {
   return si(2 * (gap - COMMON_ALLOWANCE), LENGTH);
 }
 
-/** Arc voltage at the common standoff of a wall. Outside its range the caller says which argument can mend it. */
-export function commonArcVolts(wall: Length, mend = "volts"): Voltage {
-  const [least, most] = ARC_VOLTS_WALLS;
-  if (wall >= least && wall <= most) return arcVolts(standoff(wall, COMMON_ALLOWANCE));
-  const range = rule`${amount(least, LENGTH)} to ${amount(most, LENGTH)}`;
-  if (mend === "volts") {
-    throw new Refusal("volts", "left out", [
-      "give the arc voltage; it is estimated only for a wall of ",
-      ...range,
-    ]);
+/**
+ * Arc voltage at the common standoff of a wall; of a thinner wall than the estimate holds for, that at its minimum gap.
+ * Beyond the thickest the caller says which argument can fix it.
+ */
+export function commonArcVolts(wall: Length, fix = "volts"): Voltage {
+  const most = ARC_VOLTS_WALLS[1];
+  if (above0("wall", wall, LENGTH) <= most) {
+    return arcVolts(si(Math.max(ARC_VOLTS_GAPS[0], standoff(wall, COMMON_ALLOWANCE)), LENGTH));
   }
-  throw new Refusal(mend, amount(wall, LENGTH), ["arc voltage is estimated only for a wall of ", ...range]);
+  if (fix === "volts") {
+    throw new Refusal(
+      "volts",
+      "omitted",
+      rule`give the arc voltage; it is estimated only for walls up to ${amount(most, LENGTH)}`,
+    );
+  }
+  throw new Refusal(
+    fix,
+    amount(wall, LENGTH),
+    rule`arc voltage is estimated only for walls up to ${amount(most, LENGTH)}`,
+  );
 }

@@ -1,43 +1,81 @@
-/** The plate that a tube wall is to the heat: what of metal, wall and warmth the heat-flow formulas need. */
+/** The border between what a formula is told of a weld and the numbers of the model: checked, in base SI. */
 
+import { COMMON_ALLOWANCE, standoff } from "../gap/electrode";
 import { above0, between, temperature } from "../limits";
 import type { Material } from "../metal/material";
 import { AMBIENT, meltingRise } from "../metal/material";
-import type { Length, Speed } from "../quantity";
+import type { Length, Speed, Temperature } from "../quantity";
 import { LENGTH, si, SPEED } from "../quantity";
+import { amount, Refusal, rule } from "../refusal";
+import type { ArcPlate } from "./arc-plate";
+import { effectiveMetal, metalNumbers } from "./effective";
+import { meanRadiusSpeed } from "./ring-pass";
 
-export interface Plate {
+/** What every formula of heat flow is told of the wall and the arc on it. */
+export interface Weld {
   readonly wall: Length;
-  /** k, W/(m·K) */
-  readonly conductivity: number;
-  /** α, m²/s */
-  readonly diffusivity: number;
-  /** θ: from the warmth of the metal to its liquidus, K */
-  readonly meltingRise: number;
+  /** Surface travel, told at the outside of a tube. */
+  readonly speed: Speed;
+  readonly material: Material;
+  /** Width of the arc's spot, 4σ; of the common standoff where it is omitted. */
+  readonly arcSize: Length | undefined;
 }
 
-/** The wall, hot properties, at `preheat` K before the arc comes. */
-export function plateOf(wall: Length, material: Material, preheat = AMBIENT): Plate {
-  return {
-    wall: between("wall", above0("wall", wall, LENGTH), LENGTH, ...LENGTHS),
-    conductivity: material.hotConductivity.value,
-    diffusivity: material.hotDiffusivity.value,
-    meltingRise: meltingRise(material, temperature("preheat", preheat)),
-  };
+/** Far beyond any weld on either side: 0.05 mm to 100 mm of wall. */
+export const WALLS = [si(0.000_05, LENGTH), si(0.1, LENGTH)] as const;
+/** Bead and arc spot: 0.01 mm to 100 mm. */
+const WIDTHS = [si(0.000_01, LENGTH), si(0.1, LENGTH)] as const;
+/** From 0.6 mm to 60 m a minute. */
+const SPEEDS = [si(0.000_01, SPEED), si(1, SPEED)] as const;
+/** v·(h + 2σ)/(4α) up to which there is an answer: twenty times that of usual travel, and no heat gets ahead of it. */
+const SHARPEST = 6;
+/** v·b/(4α) up to which the inverse was proved; beads of the trade have 0.2 to 0.9. */
+const WIDEST = 3;
+
+/** The spot of a free arc in argon: 0.5 mm + half the gap on each side of its middle, σ. */
+const SPOT = { base: 0.0005, perGap: 0.5, widths: 4 } as const;
+
+/** Width of the arc's spot, 4σ, m: 4 × (0.5 mm + half the gap). An estimate; published spots are about 4 mm wide. */
+export function commonArcSize(gap: Length): Length {
+  return si(SPOT.widths * (SPOT.base + SPOT.perGap * gap), LENGTH);
 }
 
-/** Far beyond any weld on either side; inside, nothing overflows. A micrometre to a metre. */
-const LENGTHS = [si(1e-6, LENGTH), si(1, LENGTH)] as const;
-/** From 0.06 mm to 60 m a minute. */
-const SPEEDS = [si(1e-6, SPEED), si(1, SPEED)] as const;
-
-export function arcSpeed(speed: Speed): Speed {
-  return between("speed", above0("speed", speed, SPEED), SPEED, ...SPEEDS);
+/** The wall under the arc, as a flat plate. */
+export function plateOf(weld: Weld): ArcPlate {
+  const { wall, speed, material, arcSize } = weld;
+  between("wall", above0("wall", wall, LENGTH), LENGTH, ...WALLS);
+  between("speed", above0("speed", speed, SPEED), SPEED, ...SPEEDS);
+  if (arcSize !== undefined) between("arcSize", above0("arcSize", arcSize, LENGTH), LENGTH, ...WIDTHS);
+  const spread = (arcSize ?? commonArcSize(standoff(wall, COMMON_ALLOWANCE))) / SPOT.widths;
+  const metal = effectiveMetal(metalNumbers(material));
+  const fastest = (SHARPEST * 4 * metal.diffusivity) / (wall + 2 * spread);
+  if (speed > fastest) {
+    throw new Refusal(
+      "speed",
+      amount(speed, SPEED),
+      rule`must be at most ${amount(fastest, SPEED)} with this wall and arc`,
+    );
+  }
+  return { metal, wall, spread, speed };
 }
 
-export function fusedWidth(width: Length): Length {
-  return between("beadWidth", above0("beadWidth", width, LENGTH), LENGTH, ...LENGTHS);
+/** The same on a tube, whose metal passes the arc at the mean radius. */
+export function ringPlateOf(od: Length, weld: Weld): ArcPlate {
+  const plate = plateOf(weld);
+  return { ...plate, speed: meanRadiusSpeed(od, weld.wall, weld.speed) };
 }
 
-/** The narrowest and the widest bead there is an answer for, m. */
-export const WIDTHS = LENGTHS;
+/** The widest bead there is an answer for, m. */
+export function widestBead({ metal, speed }: ArcPlate): Length {
+  return si(Math.min(WIDTHS[1], (WIDEST * 4 * metal.diffusivity) / speed), LENGTH);
+}
+
+/** A bead's width the model answers for. */
+export function fusedWidth(argument: string, width: Length, plate: ArcPlate): Length {
+  return between(argument, above0(argument, width, LENGTH), LENGTH, WIDTHS[0], widestBead(plate));
+}
+
+/** θ: from the metal's temperature before welding to its liquidus, K. */
+export function riseToMelt(material: Material, preheat: Temperature = AMBIENT): number {
+  return meltingRise(material, temperature("preheat", preheat));
+}

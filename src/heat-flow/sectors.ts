@@ -1,103 +1,163 @@
-/** Current sector by sector round a tube that warms up as it is welded. */
+/** Power sector by sector round a tube that warms up as it is welded. Base SI. */
 
 import { itemAt } from "../numerics/item";
-import { above0, atLeast0, between, tube, wholeFrom1 } from "../limits";
-import type { Angle, Count, Length, Share, Speed, TemperatureRise, Time } from "../quantity";
-import { ANGLE, COUNT, LENGTH, SHARE, si, SPEED, TEMPERATURE_RISE, TIME } from "../quantity";
-import { amount, Refusal, rule } from "../refusal";
-import { dimensionlessWidth, meltPower, meltResistance } from "./melt-power";
-import type { Plate } from "./plate";
-import { arcSpeed } from "./plate";
-import type { Course } from "./ring";
-import { meanPower, powerAt, ringCourse } from "./ring";
+import type { ArcPlate } from "./arc-plate";
+import type { MeltSection, ReadyPlate } from "./melt";
+import { meltSection, powerOfMean, readyPlate } from "./melt";
+import { riseAt } from "./moving-arc";
+import { readyPass, ringCrest } from "./ring-bead";
+import type { BeadSide } from "./ring-course";
+import { meanPower, powerAt, ringCourse } from "./ring-course";
+import type { RingPass } from "./ring-pass";
+import { crestAt, firstGuess } from "./widest";
 
-export interface RingPass {
-  readonly od: Length;
-  readonly speed: Speed;
-  readonly beadWidth: Length;
-  /** Arc on before the head turns, s. */
-  readonly dwell: Time;
-  readonly sectors: Count;
-  /** Degrees past the full turn. */
-  readonly overlap: Angle;
+export interface SectorPlan {
+  /** With the speed at the mean radius. */
+  readonly plate: ArcPlate;
+  /** At the mean radius, m. */
+  readonly circumference: number;
+  /** Mean of face and root, m. */
+  readonly width: number;
+  /** From the tube's first temperature to its liquidus, K. */
+  readonly rise: number;
+  /** s */
+  readonly dwell: number;
+  /** Ends of the sectors in turns, rising; the last may be past 1 by the overlap. */
+  readonly ends: readonly number[];
 }
 
-export interface Sector {
-  /** Degrees of rotation. */
-  readonly from: Angle;
-  readonly to: Angle;
-  /** Mean power into the tube, W. */
+export interface SectorPower {
+  /** Mean power into the metal, W; 0 or less where the tube's own heat alone would melt it. */
   readonly power: number;
-  /** Power over that of the first sector. */
-  readonly share: Share;
-  /** How much warmer the tube is ahead of the arc than at the start, at the sector's end, K. */
-  readonly rise: TemperatureRise;
+  /** How much warmer the tube is for the bead at the sector's end than at the start, K. */
+  readonly warmth: number;
 }
 
-/** Quarters of the full turn, as shops set them. */
-export const COMMON_SECTORS = si(4, COUNT);
-export const MOST_SECTORS = si(360, COUNT);
-export const MOST_OVERLAP = si(1080, ANGLE);
-const LONGEST_DWELL = 3600;
-/** v·C/(4α): from a ring that soaks as fast as the arc moves to one whose heat never catches up. */
-const PECLETS = [0.02, 10_000] as const;
+/** A plan worked out. */
+export interface PlannedRing {
+  readonly sectors: readonly SectorPower[];
+  /** The bead on the cold tube: the power of the dwell, W, and what it melts. */
+  readonly cold: MeltSection & { readonly power: number };
+  /** How far behind the arc the bead is widest, m: the further of face and root. */
+  readonly lag: number;
+}
+
+/** Sectors' powers, W. */
+export function sectorPowers(plan: SectorPlan): readonly SectorPower[] {
+  return plannedRing(plan).sectors;
+}
 
 /**
- * Sectors of equal length, the overlap as one more when there is any. The power is that of the bead, lowered in the
- * proportion in which the ring's own heat (dwell included) has already warmed the metal ahead of the arc.
+ * Sectors' powers, W: the bead's power on a cold plate, lowered as the ring's own heat comes back to the arc, then
+ * corrected once by the temperature that everything superposed in time gives the bead's edge. The dwell has the power
+ * of the cold plate.
  */
-export function ringSectors(plate: Plate, pass: RingPass): Sector[] {
-  const { sectors, overlap } = pass;
-  wholeFrom1("sectors", sectors, MOST_SECTORS);
-  between("overlap", atLeast0("overlap", overlap, ANGLE), ANGLE, 0, MOST_OVERLAP);
-  const power = meltPower(plate, pass.speed, pass.beadWidth);
-  const course = courseOf(plate, pass);
-  const ends = Array.from({ length: sectors }, (_, i) => (i + 1) / sectors);
-  if (overlap > 0) ends.push(1 + overlap / 360);
-  const means = ends.map((end, i) => meanPower(course, ends[i - 1] ?? 0, end));
-  return ends.map((end, i) => ({
-    from: si(360 * (ends[i - 1] ?? 0), ANGLE),
-    to: si(360 * end, ANGLE),
-    power: power * itemAt(means, i),
-    share: si(itemAt(means, i) / itemAt(means, 0), SHARE),
-    rise: si(Math.max(0, plate.meltingRise * (1 - powerAt(course, end))), TEMPERATURE_RISE),
+export function plannedRing(plan: SectorPlan): PlannedRing {
+  const { plate, circumference, rise, ends } = plan;
+  const bead = coldBead(plan);
+  const travel = circumference * itemAt(ends, ends.length - 1);
+  const course = ringCourse({ ...plan, travel, target: bead.target, sides: bead.sides });
+  const turn = circumference / plate.speed;
+  const means = ends.map((end, i) => meanPower(course, turn * (ends[i - 1] ?? 0), turn * end));
+  const misses = edgeMisses(plan, bead, means);
+  const sectors = ends.map((end, i) => ({
+    power: (rise / bead.target) * (itemAt(means, i) + meanOver(misses, ends[i - 1] ?? 0, end)),
+    warmth: Math.max(0, rise * (1 - powerAt(course, turn * end))),
   }));
+  const [face, root] = bead.squares.map((square) => 2 * Math.sqrt(square)) as [number, number];
+  const lag = Math.max(...bead.sides.map(({ edges }) => -itemAt(edges, 0).ahead));
+  return { sectors, cold: { face, root, power: rise / bead.target }, lag };
 }
 
-function courseOf(plate: Plate, { od, speed, beadWidth, dwell, overlap }: RingPass): Course {
-  tube(od, plate.wall);
-  const circumference = Math.PI * (above0("od", od, LENGTH) - plate.wall);
-  const atPeclet = (peclet: number): number => (4 * plate.diffusivity * peclet) / circumference;
-  between("speed", arcSpeed(speed), SPEED, atPeclet(PECLETS[0]), atPeclet(PECLETS[1]));
-  between("dwell", atLeast0("dwell", dwell, TIME), TIME, 0, LONGEST_DWELL);
-  const turns = 1 + overlap / 360;
-  const course = ringCourse({
-    peclet: (speed * circumference) / (4 * plate.diffusivity),
-    resistance: meltResistance(dimensionlessWidth(plate, speed, beadWidth)),
-    dwell: (dwell * speed) / circumference,
-    turns,
+/** The same weld as a pass: the dwell with the cold plate's power, then the sectors' powers. */
+export function plannedPass(
+  { plate, circumference, dwell, ends }: SectorPlan,
+  dwellPower: number,
+  powers: readonly number[],
+): RingPass {
+  const turn = circumference / plate.speed;
+  const steps = powers.map((power, i) => ({ from: dwell + turn * (ends[i - 1] ?? 0), power }));
+  const end = dwell + turn * itemAt(ends, ends.length - 1);
+  return { plate, circumference, dwell, steps: [{ from: 0, power: dwellPower }, ...steps], end };
+}
+
+/** The wanted bead on a cold plate. */
+interface ColdBead {
+  /** Melting rise per watt of its power, K/W. */
+  readonly target: number;
+  readonly sides: readonly [face: BeadSide, root: BeadSide];
+  /** u = y² of its edges, m². */
+  readonly squares: readonly [face: number, root: number];
+}
+
+function coldBead({ plate, rise, width }: SectorPlan): ColdBead {
+  const ready = readyPlate(plate);
+  const cold = powerOfMean(ready, rise, width);
+  const { face, root } = meltSection(ready, rise, cold);
+  const share = face / (face + root);
+  return {
+    target: rise / cold,
+    sides: [
+      sideOf(ready, ready.face, (face * face) / 4, share),
+      sideOf(ready, ready.root, (root * root) / 4, 1 - share),
+    ],
+    squares: [(face * face) / 4, (root * root) / 4],
+  };
+}
+
+/** Places round the pass at which the course is checked. */
+const CHECKS = 8;
+
+interface Miss {
+  /** turns */
+  readonly at: number;
+  /** Melting rise less the edge's temperature, over the melting rise. */
+  readonly miss: number;
+}
+
+/** How far the edge of the wanted bead is from melting where the sectors have the relative powers `means`. */
+function edgeMisses(
+  plan: SectorPlan,
+  { target, sides, squares }: ColdBead,
+  means: readonly number[],
+): Miss[] {
+  const { plate, circumference, rise, ends } = plan;
+  const last = itemAt(ends, ends.length - 1);
+  const cold = rise / target;
+  const powers = means.map((mean) => Math.max(0, mean * cold));
+  const { history, face, root } = readyPass(plannedPass(plan, cold, powers));
+  const weights = [face, root];
+  return Array.from({ length: CHECKS }, (_, i) => {
+    const at = (last * (i + 0.5)) / CHECKS;
+    let reached = 0;
+    sides.forEach((side, s) => {
+      const square = itemAt(squares, s);
+      const lag = -itemAt(side.edges, 0).ahead / plate.speed;
+      const crest = ringCrest(history, itemAt(weights, s), at * circumference, square, lag);
+      reached += (side.weight * crest.value) / rise;
+    });
+    return { at, miss: 1 - reached };
   });
-  refuseMolten(course, turns, dwell, speed);
-  return course;
 }
 
-/** Where the tube's own heat alone would melt it there is no current that keeps the bead. */
-function refuseMolten(course: Course, turns: number, dwell: Time, speed: Speed): void {
-  const first = course.powers.findIndex((power) => power <= 0) * course.step;
-  const molten = first < 0 || first > turns ? turns : first;
-  if (powerAt(course, molten) > 0) return;
-  if (molten === 0) {
-    throw new Refusal(
-      "dwell",
-      amount(dwell, TIME),
-      rule`melts the tube all round before the head turns; dwell less`,
-      "unanswerable",
-    );
-  }
-  throw new Refusal(
-    "speed",
-    amount(speed, SPEED),
-    rule`the tube's own heat melts it ahead of the arc ${amount(Math.round(360 * molten), ANGLE)} into the rotation; go faster, lap less or aim at a narrower bead`,
-    "unanswerable",
-  );
+/** Mean miss of the checks within a sector, or that of the nearest check where there is none. */
+function meanOver(misses: readonly Miss[], from: number, to: number): number {
+  const within = misses.filter(({ at }) => at >= from && at < to);
+  if (within.length > 0) return within.reduce((sum, { miss }) => sum + miss, 0) / within.length;
+  const middle = (from + to) / 2;
+  const away = (a: Miss): number => Math.abs(a.at - middle);
+  return misses.reduce((best, next) => (away(next) < away(best) ? next : best)).miss;
+}
+
+/** Places along the edge, in distances of the cold bead's widest place behind the arc; that place is the first. */
+const PLACES = [1, 1.5, 2.5, 4] as const;
+
+function sideOf({ arc }: ReadyPlate, weights: Float64Array, square: number, weight: number): BeadSide {
+  const { ahead, value } = crestAt(arc, weights, square, firstGuess(arc));
+  const edges = PLACES.map((place) => ({
+    ahead: place * ahead,
+    square,
+    part: riseAt(arc, weights, place * ahead, square).value / value,
+  }));
+  return { edges, weight };
 }

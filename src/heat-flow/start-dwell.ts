@@ -1,30 +1,60 @@
 /** How long the arc stands still before it travels. */
 
+import { itemAt } from "../numerics/item";
 import { rootBetween } from "../numerics/root";
-import { scaledE1 } from "../numerics/exponential-integral";
-import { dimensionlessWidth, meltResistance } from "./melt-power";
-import type { Plate } from "./plate";
-import type { Length, Speed, Time } from "../quantity";
-import { TIME, si } from "../quantity";
+import type { ArcPlate } from "./arc-plate";
+import { agingOf, strengthAt, varianceAt } from "./arc-plate";
+import { logPanels, rootPanel } from "./gauss";
+import { firstAge } from "./moving-arc";
+import { throughWall } from "./through-wall";
+import { squareWhere } from "./widest";
+
+/** Width of a panel in ln τ. */
+const LONGEST_PANEL = 1.2;
+/** Between these, in units of the shortest time that counts and of the loss's own time, every width is reached. */
+const SHORTEST = 1e-3;
+const LONGEST = 40;
+
+/** Mean of face and root that an arc of 1/`target` W per K melts out when it has stood still for `seconds`, m. */
+export function standingWidth(plate: ArcPlate, target: number, seconds: number): number {
+  const aging = agingOf(plate);
+  const rate = plate.metal.diffusivity / (plate.wall * plate.wall);
+  const precision: number[] = [];
+  const weights: [face: number[], root: number[]] = [[], []];
+  const each = (age: number, weight: number): void => {
+    const variance = varianceAt(aging, age);
+    const mean = (weight * strengthAt(aging, age)) / variance;
+    precision.push(1 / variance);
+    weights.forEach((side, part) => side.push(mean * throughWall(rate * age, part)));
+  };
+  const first = Math.min(firstAge(plate), seconds / 2);
+  rootPanel(0, first, each);
+  logPanels(first, seconds, LONGEST_PANEL, each);
+  const widthOf = (side: readonly number[]): number => {
+    const crestOf = (square: number): { value: number; bySquare: number } => {
+      let value = 0;
+      let bySquare = 0;
+      for (let i = 0; i < side.length; i += 1) {
+        const p = itemAt(precision, i);
+        const share = itemAt(side, i) * Math.exp(-0.5 * p * square);
+        value += share;
+        bySquare -= 0.5 * p * share;
+      }
+      return { value, bySquare };
+    };
+    return 2 * Math.sqrt(squareWhere(crestOf, target));
+  };
+  return (widthOf(weights[0]) + widthOf(weights[1])) / 2;
+}
 
 /**
- * Seconds a standing line source of the bead's own power needs to melt out to half its width:
- * E₁(b²/16αt) = 4πkhθ/q. Wall, conductivity and warmth fall out, for q is in proportion to them.
+ * Seconds a standing arc of `power` W needs to melt out to `width` m, mean of face and root, with `rise` K from the
+ * tube's first temperature to its liquidus: the moving arc's integral without the travel. An arc that makes this width
+ * while it travels always does while it stands, for every instant's heat then stays where it is.
  */
-export function startDwell(plate: Plate, speed: Speed, width: Length): Time {
-  return si((width * width * dwellNumber(dimensionlessWidth(plate, speed, width))) / plate.diffusivity, TIME);
-}
-
-/** The dwell in units of b²/α, αt/b², which follows from λb/2 = v·b/(4α) alone. */
-export function dwellNumber(halfWidth: number): number {
-  return 1 / (16 * inverseE1(meltResistance(halfWidth)));
-}
-
-/** The u with E₁(u) = value; u > e^−(value + 1), for E₁(u) > −ln u − γ, and u < max(1, −ln value), for E₁(u) < e^−u. */
-function inverseE1(value: number): number {
-  const miss = (logU: number): number => {
-    const u = Math.exp(logU);
-    return Math.log(scaledE1(u)) - u - Math.log(value);
-  };
-  return Math.exp(rootBetween(miss, -value - 1, Math.log(Math.max(1, -Math.log(value)))));
+export function startDwell(plate: ArcPlate, rise: number, power: number, width: number): number {
+  const shortest = SHORTEST * firstAge(plate);
+  const longest = LONGEST / agingOf(plate).decay;
+  const miss = (log: number): number => standingWidth(plate, rise / power, Math.exp(log)) / width - 1;
+  return Math.exp(rootBetween(miss, Math.log(shortest), Math.log(longest)));
 }

@@ -3,12 +3,16 @@
  * "Hot" stands for the metal on its way to melting, near 1200 K (927 °C); "cold" for room temperature, 25 °C.
  */
 
+import { isBelow } from "../limits";
 import { si, TEMPERATURE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import type { Sourced } from "../sourced";
 import { estimate, memory, published } from "../sourced";
+import type { Thermal } from "./thermal";
+import { THERMAL } from "./thermal";
 
-export interface Material {
+/** What the table below says of a metal; thermal.ts says the rest. */
+interface Tabulated {
   /** W/(m·K) near 1200 K. */
   readonly hotConductivity: Sourced;
   /** m²/s near 1200 K. */
@@ -22,6 +26,8 @@ export interface Material {
   /** N/m: the liquid near its liquidus, with the sulfur that tube and pipe carry. */
   readonly surfaceTension: Sourced;
 }
+
+export interface Material extends Tabulated, Thermal {}
 
 /** The tables below keep the units of their sources: mm²/s, °C, MJ/(m³·K). */
 const MM2_PER_S = 1e-6;
@@ -38,8 +44,8 @@ const LIQUID_NICKEL = "pure nickel, 1.778 N/m ([iida-guthrie-1988]), less 5 % fo
 /** A row of the table: what people call the metal, and its numbers. */
 function metal<const Name extends string>(
   designation: Name,
-  properties: Material,
-): readonly [designation: Name, properties: Material] {
+  properties: Tabulated,
+): readonly [designation: Name, properties: Tabulated] {
   return [designation, properties];
 }
 
@@ -169,7 +175,9 @@ const METALS = [
 
 export type Designation = (typeof METALS)[number][0];
 
-export const MATERIALS = Object.fromEntries(METALS) as Readonly<Record<Designation, Material>>;
+export const MATERIALS = Object.fromEntries(
+  METALS.map(([designation, properties]) => [designation, { ...properties, ...THERMAL[designation] }]),
+) as Readonly<Record<Designation, Material>>;
 
 export const DESIGNATIONS: readonly Designation[] = METALS.map(([designation]) => designation);
 
@@ -182,7 +190,7 @@ export const AMBIENT = si(celsius(20), TEMPERATURE);
 /** θ: how far the metal has to be heated to melt, K. Refuses a start at or above the liquidus. */
 export function meltingRise(material: Material, start: number): number {
   const rise = material.liquidus.value - start;
-  if (rise > 0) return rise;
+  if (isBelow(start, material.liquidus.value)) return rise;
   throw new Refusal(
     "preheat",
     amount(start, TEMPERATURE),

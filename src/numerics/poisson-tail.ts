@@ -1,5 +1,5 @@
 /**
- * The chance of fewer than `terms` events where x are expected, e^{−x}·Σ_{k<terms} x^k/k!: the regularised upper
+ * The chance of fewer than `terms` events where x are expected, e^{−x}·Σ_{k<terms} x^k/k!: the regularized upper
  * incomplete gamma function Q(terms, x). All terms are positive, so nothing cancels; each is measured by the largest,
  * so nothing overflows.
  */

@@ -1,6 +1,6 @@
 /** One operator and several weld heads: how many to give, and what they put out. */
 
-import { above0, atLeast0, shareAbove0, wholeFrom1 } from "../limits";
+import { above0, atLeast0, shareAbove0, wholeDown, wholeFrom1 } from "../limits";
 import type { Count, Duration, Share, Time } from "../quantity";
 import { COUNT, DURATION, si, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -27,14 +27,11 @@ export type Pattern = (typeof PATTERNS)[number];
 /** Common practice: a shift of eight hours, s. */
 export const COMMON_SHIFT = si(8 * 3600, DURATION);
 export const MOST_HEADS = si(1000, COUNT);
-/** Keeps a whole number of heads from being lost to rounding. */
-const ROUNDING = 1e-9;
 
 /** Whole heads that one operator keeps busy, at least 1: ⌊(load + machine)/(load + walk)⌋. Steady times. */
 export function headsPerOperator(work: Work): Count {
   const attention = attentionOf(work);
-  if (attention > 0)
-    return si(Math.max(1, Math.floor(((work.load + work.machine) / attention) * (1 + ROUNDING))), COUNT);
+  if (attention > 0) return si(Math.max(1, wholeDown((work.load + work.machine) / attention)), COUNT);
   throw new Refusal(
     "loadSeconds",
     amount(work.load, TIME),
@@ -45,10 +42,19 @@ export function headsPerOperator(work: Work): Count {
 
 /** Joints in a shift from one operator's heads. */
 export function crewOutput(heads: Count, work: Work, shift: Shift, pattern: Pattern): Count {
-  wholeFrom1("heads", heads, MOST_HEADS);
+  const whole = wholeFrom1("heads", heads, MOST_HEADS);
   attentionOf(work);
   const seconds = above0("hours", shift.seconds, DURATION) * shareAbove0("availability", shift.availability);
-  return si(seconds * (pattern === "steady" ? steadyRate(heads, work) : randomRate(heads, work)), COUNT);
+  return si(seconds * rateOf(whole, work, pattern), COUNT);
+}
+
+/**
+ * Joints per second. Whoever stays at one head walks nowhere: that is what one head makes, and the least of several,
+ * where the way to the next costs more than it gains.
+ */
+function rateOf(heads: number, work: Work, pattern: Pattern): number {
+  const rate = pattern === "steady" ? steadyRate(heads, work) : randomRate(heads, work);
+  return Math.max(rate, 1 / (work.load + work.machine));
 }
 
 /**

@@ -3,14 +3,14 @@
 import { commonBeadWidth } from "../travel/bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope, cycleTime } from "./cycle";
 import { jointGas } from "../gas/gas-supply";
-import { dwellNumber } from "../heat-flow/start-dwell";
+import { TABLE_WALLS, usualDwell } from "../heat-flow/dwell-table";
 import { above0, atLeast0, atMost, between, tube, wholeFrom1 } from "../limits";
 import type { Material } from "../metal/material";
 import { purgeChanges, purgeVolume } from "../purge/purge";
 import type { Angle, Count, Duration, Flow, Length, Oxygen, Speed, Time, Volume } from "../quantity";
-import { ANGLE, COUNT, DURATION, FLOW, LENGTH, si, TIME, VOLUME } from "../quantity";
+import { ANGLE, COUNT, DURATION, FLOW, LENGTH, OXYGEN, si, TIME, VOLUME } from "../quantity";
 import { orRefusal, Refusal } from "../refusal";
-import { SUGGESTED_PECLET, suggestedSpeed } from "../travel/travel";
+import { suggestedSpeed } from "../travel/travel";
 
 /** So many joints of one tube. */
 export interface Line {
@@ -55,7 +55,7 @@ export interface Counted {
 export const MOST_JOINTS = si(1e9, COUNT);
 export const LARGEST_OD = si(10, LENGTH);
 /** Within the walls and beads that the heat flow answers. */
-export const WALLS = [si(1e-6, LENGTH), si(0.1, LENGTH)] as const;
+export const WALLS = TABLE_WALLS;
 
 /**
  * A list counted line by line. A line's machine time is prepurge 30 s, dwell, turn with overlap at the suggested speed,
@@ -73,11 +73,6 @@ export class Takeoff {
   readonly #terms: Terms;
   /** Volume changes of the sweep, the same for every bore. */
   readonly #changes: Count;
-  /**
-   * Dwell in units of b²/α. It is slow to find, but the suggested speed is that of one v·b/(4α), and so the same for
-   * every line.
-   */
-  readonly #dwell = dwellNumber(SUGGESTED_PECLET);
 
   constructor(terms: Terms) {
     atLeast0("handlingSeconds", terms.handling, TIME);
@@ -86,14 +81,16 @@ export class Takeoff {
     if (terms.purgeSeconds !== undefined) atLeast0("purgeSeconds", terms.purgeSeconds, TIME);
     atLeast0("overlap", terms.overlap, ANGLE);
     if (terms.damSpacing !== undefined) above0("damSpacing", terms.damSpacing, LENGTH);
-    this.#changes =
-      terms.damSpacing === undefined ? si(0, COUNT) : purgeChanges(terms.ppm, terms.supplyPpm, ONE_CELL);
+    atLeast0("ppm", terms.ppm, OXYGEN);
+    atLeast0("supplyPpm", terms.supplyPpm, OXYGEN);
+    const sweeps = terms.damSpacing !== undefined && terms.purgeSeconds === undefined;
+    this.#changes = sweeps ? purgeChanges(terms.ppm, terms.supplyPpm, ONE_CELL) : si(0, COUNT);
     this.#terms = terms;
   }
 
-  /** Adds a line to the sums, or leaves out one that cannot be read or counted and says why: no line is lost unseen. */
+  /** Adds a line to the sums, or omits one that cannot be read or counted and says why: no line is lost unseen. */
   add(readLine: () => Line): Counted | Refusal {
-    const line = orRefusal(() => count(readLine(), this.#terms, this.#dwell, this.#changes));
+    const line = orRefusal(() => count(readLine(), this.#terms, this.#changes));
     if (line instanceof Refusal) {
       this.omitted += 1;
     } else {
@@ -107,8 +104,9 @@ export class Takeoff {
   }
 }
 
-function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: number, changes: Count): Counted {
-  wholeFrom1("quantity", quantity, MOST_JOINTS);
+function count(line: Line, terms: Terms, changes: Count): Counted {
+  const { od, wall, material } = line;
+  const quantity = wholeFrom1("quantity", line.quantity, MOST_JOINTS);
   atMost("od", od, LENGTH, LARGEST_OD);
   tube(od, wall);
   between("wall", wall, LENGTH, ...WALLS);
@@ -118,7 +116,7 @@ function count({ quantity, od, wall, material }: Line, terms: Terms, dwell: numb
     od,
     speed,
     prepurge: COMMON_PREPURGE,
-    dwell: si((dwell * beadWidth * beadWidth) / material.hotDiffusivity.value, TIME),
+    dwell: usualDwell(wall, material),
     overlap: terms.overlap,
     downslope: commonDownslope(beadWidth, speed),
     postpurge: COMMON_POSTPURGE,

@@ -5,7 +5,7 @@ import { above0 } from "../limits";
 import type { Count, Flow, Length } from "../quantity";
 import { COUNT, FLOW, LENGTH, si } from "../quantity";
 
-/** Greatest Reynolds number at which flow in a pipe is taken for laminar; eddies die out below about 2300. */
+/** Maximum Reynolds number at which flow in a pipe is taken for laminar; eddies die out below about 2300. */
 export const LAMINAR_LIMIT = si(2000, COUNT);
 
 /** Reynolds number of a gas in a round bore: 4ρQ/(πμd), gas at 20 °C and 1 atm. */
@@ -14,7 +14,7 @@ export function reynolds(bore: Length, flow: Flow, gas: Gas): Count {
   return si(momentum / (Math.PI * gas.viscosity.value * above0("bore", bore, LENGTH)), COUNT);
 }
 
-/** Greatest flow, m³/s, that stays laminar: the flow at Re = 2000. */
+/** Maximum flow, m³/s, that stays laminar: the flow at Re = 2000. */
 export function laminarFlow(bore: Length, gas: Gas): Flow {
   const { density, viscosity } = gas;
   return si(

@@ -7,7 +7,7 @@ import { BORE_PRESSURE, LENGTH, si } from "../quantity";
 
 /**
  * Pressure that blows out a molten root, Pa: 2σ/w. A long root of width w bulges at most to a half-cylinder of
- * diameter w, across which surface tension holds σ/(w/2) (Young–Laplace). The weight of the metal is left out.
+ * diameter w, across which surface tension holds σ/(w/2) (Young–Laplace). The weight of the metal is neglected.
  */
 export function blowOutPressure(rootWidth: Length, material: Material): BorePressure {
   return si((2 * material.surfaceTension.value) / above0("rootWidth", rootWidth, LENGTH), BORE_PRESSURE);

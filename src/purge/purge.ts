@@ -3,7 +3,7 @@
  * 1 is a fully mixed volume (the safe default), many come near to plain displacement.
  */
 
-import { above0, atLeast0, wholeFrom1 } from "../limits";
+import { above0, atLeast0, isAbove, isBelow, wholeFrom1 } from "../limits";
 import { logPoissonTail, poissonTail } from "../numerics/poisson-tail";
 import type { AnyFlow, Count, Flow, Length, Oxygen, Time, Volume } from "../quantity";
 import { ANY_FLOW, COUNT, FLOW, LENGTH, OXYGEN, si, TIME, VOLUME } from "../quantity";
@@ -24,23 +24,23 @@ export function purgeVolume(bore: Length, length: Length): Volume {
 /** Oxygen after n volume changes, ppm: Cs + (C₀ − Cs)·e^{−cells·n}·Σ_{k<cells} (cells·n)^k/k!. */
 export function oxygenAfter(changes: Count, supplyPpm: Oxygen, cells: Count): Oxygen {
   checkSupply(supplyPpm);
-  wholeFrom1("cells", cells, MOST_CELLS);
-  return si(supplyPpm + (AIR_PPM - supplyPpm) * poissonTail(cells, cells * changes), OXYGEN);
+  const whole = wholeFrom1("cells", cells, MOST_CELLS);
+  return si(supplyPpm + (AIR_PPM - supplyPpm) * poissonTail(whole, whole * changes), OXYGEN);
 }
 
 /** Volume changes that bring air down to `ppm`: the inverse of `oxygenAfter`. Out of reach at or below the supply. */
 export function purgeChanges(ppm: Oxygen, supplyPpm: Oxygen, cells: Count): Count {
   checkSupply(supplyPpm);
-  wholeFrom1("cells", cells, MOST_CELLS);
+  const whole = wholeFrom1("cells", cells, MOST_CELLS);
   atLeast0("ppm", ppm, OXYGEN);
-  if (ppm >= AIR_PPM) {
+  if (!isBelow(ppm, AIR_PPM)) {
     throw new Refusal(
       "ppm",
       amount(ppm, OXYGEN),
-      rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
+      rule`must be less than the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
     );
   }
-  if (ppm <= supplyPpm) {
+  if (!isAbove(ppm, supplyPpm)) {
     throw new Refusal(
       "ppm",
       amount(ppm, OXYGEN),
@@ -49,7 +49,7 @@ export function purgeChanges(ppm: Oxygen, supplyPpm: Oxygen, cells: Count): Coun
     );
   }
   const left = (ppm - supplyPpm) / (AIR_PPM - supplyPpm);
-  return si(changesTo(left, cells), COUNT);
+  return si(changesTo(left, whole), COUNT);
 }
 
 /**
@@ -117,10 +117,10 @@ export function leakOxygen(flow: AnyFlow, leak: AnyFlow): Oxygen {
 
 function checkSupply(supplyPpm: Oxygen): void {
   atLeast0("supplyPpm", supplyPpm, OXYGEN);
-  if (supplyPpm < AIR_PPM) return;
+  if (isBelow(supplyPpm, AIR_PPM)) return;
   throw new Refusal(
     "supplyPpm",
     amount(supplyPpm, OXYGEN),
-    rule`must be under the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
+    rule`must be less than the oxygen in air, ${amount(AIR_PPM, OXYGEN)}`,
   );
 }

@@ -4,7 +4,7 @@
  */
 
 import type { Gas } from "../gas/gas";
-import { above0, shareAbove0 } from "../limits";
+import { above0, isAbove, shareAbove0 } from "../limits";
 import type { BorePressure, Flow, Length, Share } from "../quantity";
 import { BORE_PRESSURE, FLOW, LENGTH, SHARE, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -13,10 +13,10 @@ import { amount, Refusal, rule } from "../refusal";
 export const SHARP_EDGE_DISCHARGE = si(0.61, SHARE);
 
 /**
- * Highest bore pressure that the vent equation is offered for, Pa. At 2.5 % of an atmosphere the expansion of the
- * gas changes the flow by about half a per cent ([iso-5167-2]), less than the discharge coefficient is known to.
+ * Maximum bore pressure that the vent equation is offered for, Pa. At 2.5 % of an atmosphere the expansion of the
+ * gas changes the flow by about half a percent ([iso-5167-2]), less than the discharge coefficient is known to.
  */
-export const GREATEST_VENT_PRESSURE = si(2500, BORE_PRESSURE);
+export const MAX_VENT_PRESSURE = si(2500, BORE_PRESSURE);
 
 /** Pressure across a hole, Pa, from Q = Cd·A·√(2Δp/ρ). */
 export function orificePressure(flow: number, diameter: number, density: number, discharge: number): number {
@@ -35,13 +35,13 @@ export function ventDiameter(flow: Flow, pressure: BorePressure, gas: Gas, disch
   above0("flow", flow, FLOW);
   above0("pressure", pressure, BORE_PRESSURE);
   shareAbove0("discharge", discharge);
-  if (pressure <= GREATEST_VENT_PRESSURE) {
+  if (!isAbove(pressure, MAX_VENT_PRESSURE)) {
     return si(orificeDiameter(flow, pressure, gas.density.value, discharge), LENGTH);
   }
   throw new Refusal(
     "pressure",
     amount(pressure, BORE_PRESSURE),
-    rule`must be at most ${amount(GREATEST_VENT_PRESSURE, BORE_PRESSURE)}, where the gas still passes for incompressible`,
+    rule`must be at most ${amount(MAX_VENT_PRESSURE, BORE_PRESSURE)}, where the gas can still be treated as incompressible`,
   );
 }
 
@@ -51,11 +51,13 @@ export function ventPressure(flow: Flow, diameter: Length, gas: Gas, discharge: 
   above0("ventDiameter", diameter, LENGTH);
   shareAbove0("discharge", discharge);
   const pressure = orificePressure(flow, diameter, gas.density.value, discharge);
-  if (pressure <= GREATEST_VENT_PRESSURE) return si(pressure, BORE_PRESSURE);
-  const least = orificeDiameter(flow, GREATEST_VENT_PRESSURE, gas.density.value, discharge);
+  if (!isAbove(pressure, MAX_VENT_PRESSURE)) {
+    return si(Math.min(pressure, MAX_VENT_PRESSURE), BORE_PRESSURE);
+  }
+  const least = orificeDiameter(flow, MAX_VENT_PRESSURE, gas.density.value, discharge);
   throw new Refusal(
     "ventDiameter",
     amount(diameter, LENGTH),
-    rule`must be at least ${amount(least, LENGTH)} for this flow; under it the pressure is above ${amount(GREATEST_VENT_PRESSURE, BORE_PRESSURE)}, where the gas no longer passes for incompressible`,
+    rule`must be at least ${amount(least, LENGTH)} for this flow; below it the pressure exceeds ${amount(MAX_VENT_PRESSURE, BORE_PRESSURE)}, where the gas can no longer be treated as incompressible`,
   );
 }

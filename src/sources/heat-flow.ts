@@ -31,6 +31,15 @@ export const HEAT_FLOW_SOURCES = {
     standing: "textbook",
     access: "memory",
   },
+  "eagar-tsai-1983": {
+    short: "Eagar & Tsai 1983",
+    author: "T. W. Eagar and N.-S. Tsai",
+    title: "Temperature Fields Produced by Traveling Distributed Heat Sources",
+    where: "Welding Journal 62, 346s",
+    edition: "1983",
+    standing: "paper",
+    access: "memory",
+  },
   "kou-le-1984": {
     short: "Kou & Le 1984",
     author: "S. Kou and Y. Le",

@@ -13,6 +13,16 @@ export const METAL_SOURCES = {
     standing: "handbook",
     access: "memory",
   },
+  "brooks-2003": {
+    short: "Brooks et al. 2003",
+    author: "R. F. Brooks, J. A. J. Robinson, L. A. Chapman and M. J. Richardson",
+    title: "The enthalpy of a solid and liquid titanium–aluminium–vanadium alloy",
+    where: "High Temperatures – High Pressures 35/36",
+    edition: "2003/2004",
+    standing: "paper",
+    access: "second-hand",
+    note: "Only the abstract was read; the wording of the title is not certain.",
+  },
   "capriccioli-frosi-2009": {
     short: "Capriccioli & Frosi 2009",
     author: "A. Capriccioli and P. Frosi",
@@ -88,6 +98,15 @@ export const METAL_SOURCES = {
     standing: "paper",
     access: "memory",
     note: "The abstract was read; the constants of the equation are from memory.",
+  },
+  "nist-janaf": {
+    short: "NIST-JANAF tables",
+    author: "M. W. Chase",
+    title: "NIST-JANAF Thermochemical Tables",
+    where: "Journal of Physical and Chemical Reference Data, Monograph 9",
+    edition: "4th edition, 1998",
+    standing: "reference library",
+    access: "memory",
   },
   "paradis-2002": {
     short: "Paradis, Ishikawa & Yoda 2002",

@@ -22,6 +22,16 @@ export const WELDING_SOURCES = {
     standing: "paper",
     access: "copy",
   },
+  "asm-handbook-6": {
+    short: "ASM Handbook 6",
+    author: "ASM International",
+    title: "ASM Handbook, volume 6: Welding, Brazing, and Soldering",
+    where: "ASM International",
+    edition: NOT_NOTED,
+    standing: "handbook",
+    access: "second-hand",
+    note: "Used for one statement: a single autogenous TIG pass penetrates typically 3 mm of stainless steel.",
+  },
   "gas-company-handbook": {
     short: "a gas company's welder's handbook",
     author: "a gas company",
@@ -49,6 +59,16 @@ export const WELDING_SOURCES = {
     standing: "textbook",
     access: "second-hand",
     note: "Read in a public companion that transcribes its examples.",
+  },
+  "kraus-1987": {
+    short: "Kraus 1987",
+    author: "H. G. Kraus",
+    title: "Surface temperatures of TIG weld pools in thin 304 plate (wording of the title not noted)",
+    where: "Welding Journal 66, December",
+    edition: "1987",
+    standing: "paper",
+    access: "copy",
+    note: "Used for three arcs on 1.5 mm 304: 38 A 7.5 V, 50 A 8.0 V, 70 A 8.5 V, at a gap that was not noted.",
   },
   "lancaster-physics": {
     short: "Lancaster",

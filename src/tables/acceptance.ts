@@ -1,6 +1,6 @@
 /** Limits of form for hygienic tube butt welds. */
 
-import { tube } from "../limits";
+import { isAbove, tube } from "../limits";
 import type { Length } from "../quantity";
 import { LENGTH, si } from "../quantity";
 
@@ -21,16 +21,14 @@ export const EXCEPTIONS: readonly SizeException[] = [
   { od: si(0.1016, LENGTH), misalignment: si(0.000_381, LENGTH) },
   { od: si(0.1524, LENGTH), misalignment: si(0.000_762, LENGTH) },
 ];
-/** Keeps a tube just at its tolerance from falling out by rounding. */
-const ROUNDING = 1e-9;
 
 /**
- * Greatest concavity, convexity and outside misalignment, m: [asme-bpe-2012], Table MJ-8.4-1, 10 %, 10 % and 15 % of
+ * Maximum concavity, convexity and outside misalignment, m: [asme-bpe-2012], Table MJ-8.4-1, 10 %, 10 % and 15 % of
  * the nominal wall. A tube measured within its tolerance counts as its nominal size.
  */
 export function weldLimits(od: Length, wall: Length): WeldLimits {
   tube(od, wall);
-  const exception = EXCEPTIONS.find((size) => Math.abs(od - size.od) <= size.misalignment + ROUNDING);
+  const exception = EXCEPTIONS.find((size) => !isAbove(Math.abs(od - size.od), size.misalignment));
   return {
     concavity: si(0.1 * wall, LENGTH),
     convexity: si(0.1 * wall, LENGTH),

@@ -1,6 +1,6 @@
 /**
  * Pipe by nominal size: [asme-b36.19m] (schedules with an S) and [asme-b36.10m] (without), NPS 1/8 to 12. Both
- * standards print an inch and a millimetre column; the inch one is the origin, the millimetres are rounded from it.
+ * standards print an inch and a millimeter column; the inch one is the origin, the millimeters are rounded from it.
  */
 
 import type { Length, Units } from "../quantity";
@@ -33,13 +33,13 @@ interface Pipe {
   readonly SI: Column;
 }
 
-function pipe(nps: string, inches: Column, millimetres: Column): Pipe {
-  return { nps, size: nominalSize(nps), US: inches, SI: millimetres };
+function pipe(nps: string, inches: Column, millimeters: Column): Pipe {
+  return { nps, size: nominalSize(nps), US: inches, SI: millimeters };
 }
 
 /**
- * Millimetres compared with the piping tables of a general open reference library (fluids 1.3.1); inches from memory,
- * each of which rounds to its millimetres. NPS 10 and 12 are 273.1 and 323.9 mm as in B36.19M; B36.10M prints
+ * Millimeters compared with the piping tables of a general open reference library (fluids 1.3.1); inches from memory,
+ * each of which rounds to its millimeters. NPS 10 and 12 are 273.1 and 323.9 mm as in B36.19M; B36.10M prints
  * 273.0 and 323.8 for the same inches.
  */
 const PIPES: readonly Pipe[] = [
@@ -68,7 +68,7 @@ export const NOMINAL_SIZES = PIPES.map(({ nps }) => nps);
 
 /** Outside diameter of a nominal size, m, by the column that the system of units reads. */
 export function pipeOd(nps: string, units: Units): Length {
-  return si(inMetres(pipeOf(nps)[units][0], units), LENGTH);
+  return si(inMeters(pipeOf(nps)[units][0], units), LENGTH);
 }
 
 /** Wall of a nominal size and schedule, m, by the column that the system of units reads. */
@@ -85,7 +85,7 @@ export function pipeWall(nps: string, schedule: string, units: Units): Length {
     );
   }
   const wall = wallIn(found[units], known);
-  if (wall !== undefined) return si(inMetres(wall, units), LENGTH);
+  if (wall !== undefined) return si(inMeters(wall, units), LENGTH);
   const listed = SCHEDULES.filter((one) => wallIn(found[units], one) !== undefined);
   throw new Refusal(
     "schedule",
@@ -122,6 +122,6 @@ function wallIn(column: Column, schedule: PipeSchedule): number | undefined {
   return walls[schedule];
 }
 
-function inMetres(printed: number, units: Units): number {
+function inMeters(printed: number, units: Units): number {
   return units === "US" ? printed * 0.0254 : printed / 1000;
 }

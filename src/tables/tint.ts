@@ -1,6 +1,6 @@
 /** Color samples for purged welds. */
 
-import { atLeast0 } from "../limits";
+import { atLeast0, isAbove } from "../limits";
 import type { Count, Oxygen } from "../quantity";
 import { COUNT, OXYGEN, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -13,7 +13,7 @@ export const MOST_SAMPLED = si(SAMPLES[9], OXYGEN);
 /** Number of the D18.2 sample welded with the smallest listed oxygen level that is not under `ppm`. */
 export function tintSample(ppm: Oxygen): Count {
   atLeast0("ppm", ppm, OXYGEN);
-  const index = SAMPLES.findIndex((level) => level >= ppm);
+  const index = SAMPLES.findIndex((level) => !isAbove(ppm, level));
   if (index >= 0) return si(index + 1, COUNT);
   throw new Refusal(
     "ppm",

@@ -17,7 +17,7 @@ export interface Spill {
 export interface SnapshotCell {
   readonly at: string;
   readonly value: Value;
-  /** The formula with its =; left out for a typed cell, and for one that a formula elsewhere fills. */
+  /** The formula with its =; omitted for a typed cell, and for one that a formula elsewhere fills. */
   readonly formula?: string;
   /** Where the value is part of a larger answer, in its first cell too. */
   readonly spill?: Spill;

@@ -38,7 +38,7 @@ export interface Host {
   putFormula(formula: string): Promise<boolean>;
   /** Enters our formulas on the sheet being shown once more; gives how many. */
   repairFormulas(): Promise<number>;
-  /** Computes the sheet being shown anew. */
+  /** Recalculates the sheet being shown. */
   recalculate(): Promise<void>;
   /** Version of the functions that are running, where that can be told. */
   functionsVersion(): Promise<string | undefined>;

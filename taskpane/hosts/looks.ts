@@ -1,4 +1,4 @@
-/** How each kind of cell looks, in terms both hosts understand. Colours hold 4.5:1 against their fill. */
+/** How each kind of cell looks, in terms both hosts understand. Colors hold 4.5:1 against their fill. */
 
 import type { Look, SIGNS } from "../sheets/sheet";
 

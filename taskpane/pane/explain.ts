@@ -22,7 +22,7 @@ export function cellExplainer(host: Host): HTMLElement {
 function explanation(cell: SelectedCell | undefined): Node[] {
   if (cell === undefined) return [element("p", {}, "Select a cell.")];
   const ours = formulasIn(cell.formula);
-  if (ours.length === 0) return [element("p", {}, `${cell.address} holds no Ringbead formula.`)];
+  if (ours.length === 0) return [element("p", {}, `${cell.address} has no Ringbead formula.`)];
   const refused = cell.message !== "" && cell.shown.startsWith("#");
   return [
     refused
@@ -45,9 +45,9 @@ function explanation(cell: SelectedCell | undefined): Node[] {
 /** What the host's own error means where no refusal explains it. */
 function hint({ shown, message }: SelectedCell): string {
   if (message !== "") return "";
-  if (shown === "#NAME?")
-    return ": Excel does not know the formula yet; “Repair formulas” below enters it again.";
-  if (shown === "#BUSY!") return ": still computing; if it stays so, “Recalculate this sheet” below.";
-  if (shown === "#SPILL!") return ": the cells that the answer needs are not empty.";
-  return shown.startsWith("#") ? ": ask BEAD.REASON with the same arguments for the reason." : "";
+  if (shown === "#NAME?") return ": Excel does not know the formula yet; press “Repair formulas” below.";
+  if (shown === "#BUSY!")
+    return ": still calculating; if it stays that way, press “Recalculate this sheet” below.";
+  if (shown === "#SPILL!") return ": the cells that the answer has to fill are not empty.";
+  return shown.startsWith("#") ? ": BEAD.REASON with the same arguments gives the reason." : "";
 }

@@ -1,4 +1,4 @@
-/** The formulas' help as the build read it from their comments: the same text that BEAD.ABOUT gives. */
+/** The formulas' help as the build wrote it from their records: the same text that BEAD.ABOUT gives. */
 
 import help from "../../generated/help.json";
 

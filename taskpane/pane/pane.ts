@@ -15,7 +15,7 @@ import { troublePart } from "./trouble";
 
 const SYSTEM_NAMES: Record<Units, string> = {
   US: "US: inches, ft³/h, psi",
-  SI: "SI: millimetres, L/min, bar",
+  SI: "SI: millimeters, L/min, bar",
 };
 
 /** Builds the pane inside `root`, light or dark as its surroundings are. */
@@ -24,7 +24,7 @@ export function mountPane(root: ParentNode & Node, host: Host, helpPage: string,
   const say = (text: string): void => {
     status.textContent = text;
   };
-  /** Runs what a button asks for; a failure is said, never swallowed. */
+  /** Runs what a button asks for; a failure is stated, never swallowed. */
   const attempt = (work: () => Promise<string>) => async (): Promise<void> => {
     say("Working…");
     try {
@@ -79,7 +79,7 @@ function insertPart(host: Host, attempt: Attempt): HTMLElement {
     "div",
     { class: "choice" },
     guard,
-    element("label", { for: guard.id }, "Protect the computed cells, without a password"),
+    element("label", { for: guard.id }, "Protect the computed cells (no password)"),
   );
   const insert = async (): Promise<string> => {
     const template = TEMPLATES.find(({ id }) => id === which.value);
@@ -106,12 +106,11 @@ function insertPart(host: Host, attempt: Attempt): HTMLElement {
 function convertPart(host: Host, attempt: Attempt): HTMLElement {
   const run = async (): Promise<string> => {
     const form = await host.readForm();
-    if (form === undefined)
-      return "The sheet being shown is not one that Ringbead inserted; nothing to convert.";
+    if (form === undefined) return "Ringbead did not insert this sheet; there is nothing to convert.";
     const conversion = convert(form);
     if ("problem" in conversion) return conversion.problem;
     await host.editForm(form, conversion.edits);
-    return `Converted to ${conversion.to}: the typed numbers were rewritten, the physics is the same.`;
+    return `Converted to ${conversion.to}: the typed numbers were rewritten; the physics is unchanged.`;
   };
   return part(
     "Convert this sheet",

@@ -2,12 +2,12 @@
 
 export type Theme = "light" | "dark";
 
-/** The theme of a background colour such as #262626, by its perceived lightness; undefined for what is no colour. */
+/** The theme of a background color such as #262626, by its perceived lightness; undefined for what is no color. */
 export function themeOf(background: string | undefined): Theme | undefined {
   const digits = /^#?([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(background ?? "");
   if (digits === null) return undefined;
   const [red = 0, green = 0, blue = 0] = digits.slice(1).map((pair) => parseInt(pair, 16));
-  // Shares of the three colours in what the eye sees (ITU-R BT.601).
+  // Shares of the three colors in what the eye sees (ITU-R BT.601).
   return 0.299 * red + 0.587 * green + 0.114 * blue < 128 ? "dark" : "light";
 }
 

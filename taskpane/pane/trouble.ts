@@ -9,8 +9,8 @@ type Attempt = (work: () => Promise<string>) => () => Promise<void>;
 export function troublePart(host: Host, attempt: Attempt): HTMLElement {
   const repair = async (): Promise<string> => {
     const count = await host.repairFormulas();
-    if (count === 0) return "This sheet holds no Ringbead formula; nothing to repair.";
-    return `Entered ${String(count)} formula${count === 1 ? "" : "s"} of this sheet again.`;
+    if (count === 0) return "This sheet has no Ringbead formulas; there is nothing to repair.";
+    return `Re-entered ${String(count)} formula${count === 1 ? "" : "s"} on this sheet.`;
   };
   const recalculate = async (): Promise<string> => {
     await host.recalculate();
@@ -25,18 +25,18 @@ export function troublePart(host: Host, attempt: Attempt): HTMLElement {
     element(
       "p",
       {},
-      "Cells show #NAME? or their formulas begin with _xldudf_: this enters them again, as they are.",
+      "If cells show #NAME? or their formulas begin with _xldudf_, this re-enters them unchanged.",
     ),
     button("Repair formulas", attempt(repair)),
-    element("p", {}, "Cells show #BUSY! or old numbers: this computes them anew."),
+    element("p", {}, "If cells show #BUSY! or old numbers, this recalculates them."),
     button("Recalculate this sheet", attempt(recalculate)),
     versions,
   );
 }
 
-/** "" when all is well, or when the host cannot tell. */
+/** "" when they agree, or when the host cannot tell. */
 async function compareVersions(host: Host): Promise<string> {
   const running = await host.functionsVersion().catch(() => undefined);
   if (running === undefined || running === VERSION) return "";
-  return `The formulas are of version ${running}, this pane of ${VERSION}: close and open ${host.label} again, so that both are new.`;
+  return `The formulas are version ${running}, this pane is version ${VERSION}: close and reopen ${host.label} to update both.`;
 }

@@ -11,7 +11,7 @@ import type { Layout } from "./layout";
 import { address } from "./layout";
 
 /** More rows than a schedule has: what a sheet keeps free for it. */
-const ROWS = 44;
+const ROWS = 64;
 
 /** Values of the schedule by its label; "" while there is none. */
 export function scheduled(label: string): string {

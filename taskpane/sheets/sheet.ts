@@ -31,9 +31,9 @@ export interface CellPlan {
   readonly look: Look;
   /** Number format; omitted for text. "@" keeps whatever is typed as text, so that 1/2 is no date. */
   readonly format?: string;
-  /** How many columns the cell spreads over, 1 if left out. */
+  /** How many columns the cell spreads over, 1 if omitted. */
   readonly columns?: number;
-  /** How many rows the cell spreads over, 1 if left out. */
+  /** How many rows the cell spreads over, 1 if omitted. */
   readonly rows?: number;
 }
 
@@ -45,7 +45,7 @@ export interface NamePlan {
   readonly name: string;
   /** A cell, or a column of cells such as B12:B27. */
   readonly at: string;
-  /** The quantity in the cell, so that conversion can rewrite number and format; left out for text. */
+  /** The quantity in the cell, so that conversion can rewrite number and format; omitted for text. */
   readonly quantity?: Quantity;
   readonly input: boolean;
 }

@@ -127,7 +127,7 @@ test("the gas estimate by a person's edits: a line more, one blanked, another cy
   expect(more).toBeGreaterThan(total);
   await open.page.keyboard.press("ArrowUp");
   await open.page.keyboard.press("Delete");
-  expect(await open.value("lines_verdict")).toMatch(/1 line left out/);
+  expect(await open.value("lines_verdict")).toMatch(/1 line omitted/);
   expect(Number(await open.value("total_gas"))).toBeCloseTo(total, 6);
   const containers = Number(await open.value("containers_exact"));
   await open.edit("water_volume", "0.88");

@@ -95,7 +95,7 @@ test("Excel hears every function, and the pane tells the sentence behind the sel
 });
 
 test("offers protection, repair and recalculation in Excel", async () => {
-  await page.getByLabel("Protect the computed cells, without a password").check();
+  await page.getByLabel("Protect the computed cells (no password)").check();
   await expect(page.getByRole("button", { name: "Repair formulas" }).count()).resolves.toBe(1);
   await expect(page.getByRole("button", { name: "Recalculate this sheet" }).count()).resolves.toBe(1);
 });

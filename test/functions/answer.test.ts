@@ -44,7 +44,7 @@ describe("what goes back", () => {
     expect(Object.is(answerAlike(() => [[1, -0]])[0]?.[1], 0)).toBe(true);
   });
 
-  test("text of the greatest length a cell can hold; longer text ends in an ellipsis", () => {
+  test("text of the maximum length a cell can hold; longer text ends in an ellipsis", () => {
     const longest = "x".repeat(32_767);
     expect(answerAlike(() => longest)).toBe(longest);
     const cut = answerAlike(() => `${longest}x`);

@@ -113,7 +113,7 @@ describe("the invocation object that a host appends changes nothing", () => {
   });
 });
 
-describe("an optional argument left out is null, undefined, blank text or not there at all", () => {
+describe("an optional argument omitted is null, undefined, blank text or not there at all", () => {
   const optional = HELP.flatMap((about) =>
     about.parameters.flatMap(({ name, optional: may }, i) =>
       may ? [[about.id, name, about, i] as const] : [],

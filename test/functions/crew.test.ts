@@ -6,7 +6,7 @@ describe("CREW_HEADS", () => {
     test("(120 + 900)/(120 + 30) = 6.8, six heads", () => {
       expect(number("CREW_HEADS", 120, 900, 30)).toBe(6);
     });
-    test("walking left out is 0: 1020/120 = 8.5, eight heads", () => {
+    test("walking omitted is 0: 1020/120 = 8.5, eight heads", () => {
       expect(number("CREW_HEADS", 120, 900)).toBe(8);
       expect(number("CREW_HEADS", 120, 900, "")).toBe(8);
     });
@@ -22,9 +22,9 @@ describe("CREW_HEADS", () => {
       [0, 900],
       "#N/A loadSeconds = 0 s: must be above 0 when walkSeconds is 0; heads that need no operator have no limit",
     ],
-    [[-1, 900], "#VALUE! loadSeconds = -1 s: must not be below 0"],
+    [[-1, 900], "#VALUE! loadSeconds = -1 s: must be 0 or more"],
     [[120, 0], "#VALUE! machineSeconds = 0 s: must be above 0"],
-    [[120, 900, -5], "#VALUE! walkSeconds = -5 s: must not be below 0"],
+    [[120, 900, -5], "#VALUE! walkSeconds = -5 s: must be 0 or more"],
     [[null, 900], "#VALUE! loadSeconds = blank: needs a number (s)"],
     [[120, "long"], '#VALUE! machineSeconds = "long": must be a number (s)'],
     [[120, true], "#VALUE! machineSeconds = TRUE: must be a number (s)"],
@@ -46,26 +46,42 @@ describe("CREW_OUTPUT", () => {
       });
     },
   );
+  describe(evidence("CREW_OUTPUT", BY_HAND, "one head: nowhere to walk to"), () => {
+    test("28 800/(120 + 600) = 40 joints, whatever the walk to a next head would be", () => {
+      for (const pattern of ["steady", "random"]) {
+        for (const walk of [0, 30, 3600]) {
+          expect(number("CREW_OUTPUT", 1, 120, 600, 8, 1, pattern, walk)).toBeCloseTo(40, 10);
+        }
+      }
+    });
+    test("nor does an operator walk for less: two heads an hour apart make no fewer joints than one", () => {
+      // Walking, 28 800/(120 + 3600) = 7.7 joints.
+      expect(number("CREW_OUTPUT", 2, 120, 600, 8, 1, "steady", 3600)).toBeCloseTo(40, 10);
+      expect(number("CREW_OUTPUT", 2, 120, 600, 8, 1, "random", 3600)).toBeCloseTo(40, 10);
+      // 28 800/(120 + 240) = 80 with a walk that pays.
+      expect(number("CREW_OUTPUT", 2, 120, 600, 8, 1, "steady", 240)).toBeCloseTo(80, 10);
+    });
+  });
   describe(evidence("CREW_OUTPUT", BY_HAND, "random times: the queue of two heads"), () => {
     test("2 heads at random, load = machine = 60 s, p0 = 1/(1 + 2 + 2) = 1/5, 0.8 of 480 joints", () => {
       // Finite source with r = 1: weights 1, 2·1, 2·1·1; the operator is busy for 4/5 of the shift, a joint a minute.
       expect(number("CREW_OUTPUT", 2, 60, 60, 8, 1, "random")).toBeCloseTo(384, 10);
     });
   });
-  test("hours, availability and pattern left out are 8, 1 and steady", () => {
+  test("hours, availability and pattern omitted are 8, 1 and steady", () => {
     expect(number("CREW_OUTPUT", 3, 120, 600)).toBe(number("CREW_OUTPUT", 3, 120, 600, 8, 1, "Steady ", 0));
   });
   test.each([
     [[0, 120, 600], "#VALUE! heads = 0: must be a whole number from 1 to 1000"],
     [[2.5, 120, 600], "#VALUE! heads = 2.5: must be a whole number from 1 to 1000"],
     [[1001, 120, 600], "#VALUE! heads = 1001: must be a whole number from 1 to 1000"],
-    [[2, -120, 600], "#VALUE! loadSeconds = -120 s: must not be below 0"],
+    [[2, -120, 600], "#VALUE! loadSeconds = -120 s: must be 0 or more"],
     [[2, 120, 0], "#VALUE! machineSeconds = 0 s: must be above 0"],
     [[2, 120, 600, 0], "#VALUE! hours = 0 h: must be above 0"],
     [[2, 120, 600, 8, 0], "#VALUE! availability = 0: must be above 0 and at most 1"],
     [[2, 120, 600, 8, 85], "#VALUE! availability = 85: must be above 0 and at most 1"],
     [[2, 120, 600, 8, 1, "poisson"], '#VALUE! pattern = "poisson": must be one of steady, random'],
-    [[2, 120, 600, 8, 1, "steady", -1], "#VALUE! walkSeconds = -1 s: must not be below 0"],
+    [[2, 120, 600, 8, 1, "steady", -1], "#VALUE! walkSeconds = -1 s: must be 0 or more"],
     [["", 120, 600], "#VALUE! heads = blank: needs a number"],
   ])("%j: %s", (cells, sentence) => {
     expect(refusal("CREW_OUTPUT", ...cells)).toBe(sentence);

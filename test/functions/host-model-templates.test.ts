@@ -14,7 +14,7 @@ import { BLANKS } from "./host-model";
 
 let blank: BlankAs = null;
 
-/** What the engine hands over as null is a blank cell; what is left out it does not hand over. */
+/** What the engine hands over as null is a blank cell; what is omitted it does not hand over. */
 function filled(cell: unknown): unknown {
   if (Array.isArray(cell)) return cell.map(filled);
   return cell === null ? blank : (cell ?? null);

@@ -61,7 +61,7 @@ describe("the model itself", () => {
     expect(throwing({ message: "m" })).toEqual(new ErrorCell("#VALUE!", ""));
   });
 
-  test("a blank cell arrives as the host has it, what is left out as null, and an invocation comes last", () => {
+  test("a blank cell arrives as the host has it, what is omitted as null, and an invocation comes last", () => {
     for (const blank of BLANKS) expect(receiving(one, [BLANK], blank)).toEqual([blank]);
     expect(receiving(one, [undefined])).toEqual([null]);
     expect(receiving(one, [])).toEqual([null]);
@@ -115,12 +115,12 @@ describe.each(HELP.map((about) => [about.id, about] as const))("%s", (id, about)
     for (const blank of BLANKS) expect(disagreement(excel(id, given, blank), about.result)).toBeUndefined();
   });
 
-  test("a blank cell in an optional place is left out, or is 0 where the host makes it so", () => {
+  test("a blank cell in an optional place is omitted, or is 0 where the host makes it so", () => {
     optionalPlaces(about).forEach((index) => {
-      const leftOut = withGiven(given, index, undefined);
+      const omitted = withGiven(given, index, undefined);
       const blank = withGiven(given, index, BLANK);
       for (const host of [null, ""] as const)
-        expect(excel(id, blank, host)).toEqual(excel(id, leftOut, host));
+        expect(excel(id, blank, host)).toEqual(excel(id, omitted, host));
       expect(isSound(excel(id, blank, 0))).toBe(true);
     });
   });

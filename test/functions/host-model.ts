@@ -89,7 +89,7 @@ function once(
   return shown(() => formula(...args));
 }
 
-/** An argument as the function gets it; what is left out is null, so that a default in the code never applies. */
+/** An argument as the function gets it; what is omitted is null, so that a default in the code never applies. */
 function received(given: Given, parameter: CalledParameter, blank: BlankAs): unknown {
   if (given === undefined) return null;
   const rows: readonly (readonly Scalar[])[] = isRange(given) ? given : [[given]];

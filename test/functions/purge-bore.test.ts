@@ -1,4 +1,4 @@
-/** Flow in the bore, its vent, and what root and colour bear. */
+/** Flow in the bore, its vent, and what root and color bear. */
 
 import fc from "fast-check";
 
@@ -37,7 +37,7 @@ describe("flow in the bore", () => {
       }),
     );
   });
-  test("the gas left out is argon", () => {
+  test("the gas omitted is argon", () => {
     expect(number("PURGE_REYNOLDS", 2, 20)).toBe(number("PURGE_REYNOLDS", 2, 20, "AR"));
     expect(number("PURGE_LAMINAR", 2)).toBe(number("PURGE_LAMINAR", 2, "ar"));
   });
@@ -114,7 +114,7 @@ describe("the root's ceiling", () => {
       }),
     );
   });
-  test("the material left out is 316L", () => {
+  test("the material omitted is 316L", () => {
     expect(number("PURGE_CEILING", 0.15)).toBe(number("PURGE_CEILING", 0.15, "316L"));
   });
 });
@@ -131,7 +131,7 @@ describe("refusals", () => {
     [
       "PURGE_VENT",
       [10, 30, "AR", 0.61, "SI"],
-      "#VALUE! pressure = 30 mbar: must be at most 25 mbar, where the gas still passes for incompressible",
+      "#VALUE! pressure = 30 mbar: must be at most 25 mbar, where the gas can still be treated as incompressible",
     ],
     ["PURGE_VENT", [20, 0.5, "AR", 1.2], "#VALUE! discharge = 1.2: must be above 0 and at most 1"],
     ["PURGE_VENT", [20, 0.5, "AR", 0], "#VALUE! discharge = 0: must be above 0 and at most 1"],
@@ -141,7 +141,7 @@ describe("refusals", () => {
       "PURGE_PRESSURE",
       [10, 1, "AR", 0.61, "SI"],
       // √(2·2500/1.66182) = 54.8521 m/s; 1.66667e-4/(0.61·54.8521) m² = 4.98107 mm², a hole of 2.51836 mm.
-      "#VALUE! ventDiameter = 1 mm: must be at least 2.51836 mm for this flow; under it the pressure is above 25 mbar, where the gas no longer passes for incompressible",
+      "#VALUE! ventDiameter = 1 mm: must be at least 2.51836 mm for this flow; below it the pressure exceeds 25 mbar, where the gas can no longer be treated as incompressible",
     ],
     ["PURGE_CEILING", [0], "#VALUE! rootWidth = 0 in: must be above 0"],
     [
@@ -149,7 +149,7 @@ describe("refusals", () => {
       [4, "307", "SI"],
       '#VALUE! material = "307": must be one of 304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600',
     ],
-    ["PURGE_TINT", [-1], "#VALUE! ppm = -1 ppm: must not be below 0"],
+    ["PURGE_TINT", [-1], "#VALUE! ppm = -1 ppm: must be 0 or more"],
     [
       "PURGE_TINT",
       [30_000],

@@ -166,7 +166,7 @@ describe("refusals", () => {
   });
 
   test.each([
-    [[2, 1], "#VALUE! wall = 1 in: must be under half of od, 1 in"],
+    [[2, 1], "#VALUE! wall = 1 in: must be less than half of od, 1 in"],
     [[0, 0.065], "#VALUE! od = 0 in: must be above 0"],
     [[50.8, -1.65, "SI"], "#VALUE! wall = -1.65 mm: must be above 0"],
     [[2, null], "#VALUE! wall = blank: needs a number (in)"],

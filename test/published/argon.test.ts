@@ -94,7 +94,7 @@ describe(
 
 /**
  * Pressure, Pa, at a density and temperature, from CoolProp 8.0.0, twelve digits: proves every coefficient, and that
- * what is left out near the critical point does not count here.
+ * what is omitted near the critical point does not count here.
  */
 describe(
   evidence(
@@ -127,8 +127,8 @@ describe(evidence("GAS_CYLINDER", MEMORY, "dymond-smith-1980", "second virial co
     const pressure = 1000;
     const density = argonDensity(pressure, 300);
     const compressibility = pressure / (density * SPECIFIC_GAS_CONSTANT * 300);
-    const cubicCentimetresPerMole = ((compressibility - 1) / (density / 0.039_948)) * 1e6;
-    expect(Math.abs(cubicCentimetresPerMole + 15.5)).toBeLessThan(0.5);
+    const cubicCentimetersPerMole = ((compressibility - 1) / (density / 0.039_948)) * 1e6;
+    expect(Math.abs(cubicCentimetersPerMole + 15.5)).toBeLessThan(0.5);
   });
 });
 
@@ -187,22 +187,22 @@ describe(
       [49.0, 2640, "331.25"],
       [16, 2015, "82.76"],
       [29.5, 2000, "151.44"],
-    ])("%d L at %d psi, 70 °F: %s ft³", (litres, psig, printed) => {
-      expectPrinted(contentsAt70F(litres / 28.316_846_592, psig), printed);
+    ])("%d L at %d psi, 70 °F: %s ft³", (liters, psig, printed) => {
+      expectPrinted(contentsAt70F(liters / 28.316_846_592, psig), printed);
     });
 
-    /** From an absolute pressure, m³; the atmosphere left at gauge zero is 1.01325 L a litre of cylinder. */
-    function contentsAt15C(litres: number, barAbsolute: number): number {
-      return (number("GAS_CYLINDER", litres, barAbsolute - 1.01325, 0, 15, "SI") + litres * 1.01325) / 1000;
+    /** From an absolute pressure, m³; the atmosphere left at gauge zero is 1.01325 L a liter of cylinder. */
+    function contentsAt15C(liters: number, barAbsolute: number): number {
+      return (number("GAS_CYLINDER", liters, barAbsolute - 1.01325, 0, 15, "SI") + liters * 1.01325) / 1000;
     }
     test.each([
       [50, 200, "10.6672"],
       [50, 300, "15.2825"],
       [20, 200, "4.2669"],
       [10, 200, "2.1334"],
-    ])("%d L at %d bar absolute, 15 °C: %s m³ of 15 °C and 1 bar", (litres, bar, printed) => {
+    ])("%d L at %d bar absolute, 15 °C: %s m³ of 15 °C and 1 bar", (liters, bar, printed) => {
       // The atmosphere left is counted as an ideal gas here, which is right to 1e-5 of it, under 1 cm³.
-      expectPrinted(contentsAt15C(litres, bar), printed);
+      expectPrinted(contentsAt15C(liters, bar), printed);
     });
 
     test("50 L hold 17.800 kg at 200 bar and 25.501 kg at 300 bar, 15 °C", () => {

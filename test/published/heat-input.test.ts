@@ -44,15 +44,15 @@ describe("arc energy of a steady arc", () => {
       ["steel", 9.7, "10.3"],
       ["titanium", 14.3, "7.0"],
     ])("20 V, 200 A, 75 %%, a bead of 30 mm² in %s: the printed speed", (_, meltEnergy, speed) => {
-      const joulesPerMillimetre = number("HEAT_INPUT", 20, 200, 1 * PER_SECOND, 0.75, "SI") * 1000;
-      expectPrinted(joulesPerMillimetre / (meltEnergy * 30), speed);
+      const joulesPerMillimeter = number("HEAT_INPUT", 20, 200, 1 * PER_SECOND, 0.75, "SI") * 1000;
+      expectPrinted(joulesPerMillimeter / (meltEnergy * 30), speed);
     });
   });
 
   describe(evidence("HEAT_INPUT", MEMORY, "groover-manufacturing", "example 29.2"), () => {
     test("3500 W, 0.7 × 0.5, 20 mm² at 10.3 J/mm³: 5.95 mm/s", () => {
-      const joulesPerMillimetre = number("HEAT_INPUT", 35, 100, 1 * PER_SECOND, 0.7 * 0.5, "SI") * 1000;
-      expectPrinted(joulesPerMillimetre / (10.3 * 20), "5.95");
+      const joulesPerMillimeter = number("HEAT_INPUT", 35, 100, 1 * PER_SECOND, 0.7 * 0.5, "SI") * 1000;
+      expectPrinted(joulesPerMillimeter / (10.3 * 20), "5.95");
     });
   });
 

@@ -13,9 +13,9 @@ describe(evidence("PURGE_CEILING", BY_HAND, "Young–Laplace for a half-cylinder
     [3, "1066.7"],
     [4, "800.0"],
     [5, "640.0"],
-  ])("%d mm: %s Pa", (millimetres, printed) => {
+  ])("%d mm: %s Pa", (millimeters, printed) => {
     expectPrinted(
-      blowOutPressure(si(millimetres / 1000, LENGTH), { ...MATERIALS["316L"], surfaceTension }),
+      blowOutPressure(si(millimeters / 1000, LENGTH), { ...MATERIALS["316L"], surfaceTension }),
       printed,
     );
   });

@@ -3,36 +3,26 @@
  * checks of size, no more.
  */
 
-import { number, table } from "../bead";
+import { number } from "../bead";
 import { COMMON_PRACTICE, MEMORY, evidence } from "../evidence";
+import type { Row } from "../schedule-rows";
+import { rowOf } from "../schedule-rows";
 
-function values(od: number, wall: number): Map<unknown, unknown> {
-  return new Map(table("SCHEDULE", od, wall, "316L", "pulsed", "SI").map(([label, value]) => [label, value]));
-}
-
-function first(set: Map<unknown, unknown>, label: string): number {
-  const value = set.get(label);
-  if (typeof value !== "number") throw new Error(label);
-  return value;
+function values(od: number, wall: number): Row {
+  return rowOf({ od, wall, material: "316L", units: "SI" });
 }
 
 /** Arc energy of the mean current at 10 V over travel and thickness, J/mm². */
 function energyPerFace(od: number, wall: number): number {
-  const set = values(od, wall);
-  const [peak, back, share] = [
-    first(set, "Sector 1 peak"),
-    first(set, "Sector 1 background"),
-    first(set, "Peak share of the pulse"),
-  ];
-  const mean = back + (peak - back) * share;
-  return (10 * mean) / ((first(set, "Travel speed") / 60) * wall);
+  const row = values(od, wall);
+  return (10 * row("Sector 1 mean")) / ((row("Travel speed") / 60) * wall);
 }
 
 describe(
   evidence("SCHEDULE", MEMORY, "stainless-butts-table", "amps per wall of 316L, with [amps-by-wall-chart]"),
   () => {
     test.each([1, 1.25, 1.65, 2.11, 2.77, 3.2])("peak 0.8 to 1.8 A per 0.001 in at %p mm", (wall) => {
-      const perThousandth = first(values(50.8, wall), "Sector 1 peak") / (wall / 0.0254);
+      const perThousandth = values(50.8, wall)("Sector 1 peak") / (wall / 0.0254);
       expect(perThousandth).toBeGreaterThanOrEqual(0.8);
       expect(perThousandth).toBeLessThanOrEqual(1.8);
     });
@@ -45,10 +35,10 @@ describe(evidence("AMPS_WALL", COMMON_PRACTICE, "ranges of [amps-by-wall-chart]"
     [0.04, 0.06, 40, 80],
     [0.06, 0.093, 60, 110],
     [0.093, 0.125, 90, 150],
-  ])("%p to %p in: %p to %p A", (thin, thick, least, most) => {
+  ])("%p to %p in: %p to %p A", (thin, thick, low, high) => {
     for (const wall of [thin, (thin + thick) / 2, thick]) {
-      expect(number("AMPS_WALL", wall)).toBeGreaterThan(least - 1e-9);
-      expect(number("AMPS_WALL", wall)).toBeLessThan(most + 1e-9);
+      expect(number("AMPS_WALL", wall)).toBeGreaterThan(low - 1e-9);
+      expect(number("AMPS_WALL", wall)).toBeLessThan(high + 1e-9);
     }
   });
 });

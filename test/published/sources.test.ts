@@ -54,7 +54,9 @@ describe("every key in brackets is one of the bibliography", () => {
 
 describe("published", () => {
   const numbers = Object.entries({ ...MATERIALS, ...GASES }).flatMap(([of, properties]) =>
-    Object.entries<Sourced>(properties).map(([what, property]) => [`${of}: ${what}`, property] as const),
+    Object.entries<Sourced>({ ...properties }).map(
+      ([what, property]) => [`${of}: ${what}`, property] as const,
+    ),
   );
 
   test.each(numbers)(

@@ -1,4 +1,4 @@
-/** Tables of standards: colour samples, form limits, pipe. */
+/** Tables of standards: color samples, form limits, pipe. */
 
 import { expectPrinted, number, table } from "../bead";
 import { MEMORY, PUBLISHED, REFERENCE_LIBRARY, evidence } from "../evidence";
@@ -99,8 +99,8 @@ const MORE_PIPE: [nps: string, schedule: string, wall: string][] = [
 ];
 
 /** Half a unit in the last place, and a hair for values that sit on it: 0.375 in is 9.525 mm, printed 9.53. */
-function roundsTo(inches: number, millimetres: number, decimals: number): boolean {
-  return Math.abs(inches * 25.4 - millimetres) <= 0.5 * 10 ** -decimals + 1e-9;
+function roundsTo(inches: number, millimeters: number, decimals: number): boolean {
+  return Math.abs(inches * 25.4 - millimeters) <= 0.5 * 10 ** -decimals + 1e-9;
 }
 
 describe("ASME B36.19M and B36.10M", () => {
@@ -143,16 +143,16 @@ describe("ASME B36.19M and B36.10M", () => {
       expect(number("PIPE_WALL", nps, carbon)).toBe(number("PIPE_WALL", nps, stainless));
     });
   });
-  test("the inches of every size and wall round to its millimetres", () => {
+  test("the inches of every size and wall round to its millimeters", () => {
     [...STAINLESS_PIPE.map(([nps]) => nps), "3-1/2", "10", "12"].forEach((nps) => {
       expect([nps, roundsTo(number("PIPE_OD", nps), number("PIPE_OD", nps, "SI"), 1)]).toEqual([nps, true]);
       const thin = ["1/8", "1/4", "3/8"].includes(nps) ? [] : ["5S", "5"];
       [...thin, "10S", "40S", "80S", "10", "40", "80"].forEach((schedule) => {
-        const [inches, millimetres] = [
+        const [inches, millimeters] = [
           number("PIPE_WALL", nps, schedule),
           number("PIPE_WALL", nps, schedule, "SI"),
         ];
-        expect([nps, schedule, roundsTo(inches, millimetres, 2)]).toEqual([nps, schedule, true]);
+        expect([nps, schedule, roundsTo(inches, millimeters, 2)]).toEqual([nps, schedule, true]);
       });
     });
   });

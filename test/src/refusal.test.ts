@@ -1,16 +1,16 @@
 import { LENGTH, OXYGEN, SHARE } from "../../src/quantity";
 import { amount, orRefusal, Refusal, rule } from "../../src/refusal";
 
-const HALF_MILLIMETRE = amount(0.0005, LENGTH);
+const HALF_MILLIMETER = amount(0.0005, LENGTH);
 
 test("a rule keeps its words and amounts in order", () => {
   const limit = amount(0.0254, LENGTH);
   expect(rule`must be above 0`).toEqual(["must be above 0"]);
-  expect(rule`between ${limit} and ${HALF_MILLIMETRE}`).toEqual([
+  expect(rule`between ${limit} and ${HALF_MILLIMETER}`).toEqual([
     "between ",
     limit,
     " and ",
-    HALF_MILLIMETRE,
+    HALF_MILLIMETER,
     "",
   ]);
 });
@@ -25,8 +25,8 @@ test("a value in words stands as it is, and a quantity without a unit has none",
   expect(new Refusal("wall", "blank", ["needs a number"]).sentence("US")).toBe(
     "wall = blank: needs a number",
   );
-  const share = new Refusal("overlap", amount(1, SHARE), ["must be under 1"]);
-  expect(share.sentence("SI")).toBe("overlap = 1: must be under 1");
+  const share = new Refusal("overlap", amount(1, SHARE), ["must be less than 1"]);
+  expect(share.sentence("SI")).toBe("overlap = 1: must be less than 1");
 });
 
 test("a refusal is impossible unless it is said to be unanswerable, and is an Error", () => {
@@ -43,15 +43,19 @@ describe("a value that rounds to the limit it broke", () => {
     const refusal = new Refusal(
       "gap",
       amount(0.019685 * 0.0254, LENGTH),
-      rule`must be at least ${HALF_MILLIMETRE}`,
+      rule`must be at least ${HALF_MILLIMETER}`,
     );
     expect(refusal.sentence("US")).toBe("gap = 0.019685 in: must be at least 0.0196850393701 in");
     expect(refusal.sentence("SI")).toBe("gap = 0.499999 mm: must be at least 0.5 mm");
   });
 
   test("stays short where it is the limit itself", () => {
-    const refusal = new Refusal("wall", HALF_MILLIMETRE, rule`must be under half of od, ${HALF_MILLIMETRE}`);
-    expect(refusal.sentence("US")).toBe("wall = 0.019685 in: must be under half of od, 0.019685 in");
+    const refusal = new Refusal(
+      "wall",
+      HALF_MILLIMETER,
+      rule`must be less than half of od, ${HALF_MILLIMETER}`,
+    );
+    expect(refusal.sentence("US")).toBe("wall = 0.019685 in: must be less than half of od, 0.019685 in");
   });
 });
 
@@ -59,7 +63,7 @@ test("a remark is the sentence without the value, its limit in as many digits", 
   const refusal = new Refusal(
     "gap",
     amount(0.019685 * 0.0254, LENGTH),
-    rule`must be at least ${HALF_MILLIMETRE}`,
+    rule`must be at least ${HALF_MILLIMETER}`,
   );
   expect(refusal.remark("US")).toBe("gap: must be at least 0.0196850393701 in");
   expect(refusal.remark("SI")).toBe("gap: must be at least 0.5 mm");

@@ -142,7 +142,7 @@ describe("the selected cell", () => {
       "a cell that holds an error",
       "=BEAD.STANDOFF(B2)",
       { B2: "#DIV/0!" },
-      "wall = #DIV/0!: the cell it comes from holds an error; mend that one first",
+      "wall = #DIV/0!: the referenced cell contains an error; fix it first",
     ],
     ["the stored spelling", "=_xldudf_BEAD_STANDOFF(-1)", {}, "wall = -1 in: must be above 0"],
     ["more than a call", "=1+BEAD.STANDOFF(-1)", {}, ""],

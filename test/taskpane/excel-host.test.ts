@@ -211,7 +211,7 @@ describe("inserting", () => {
   test("protection comes last, allows rows and formats, and is not fatal", async () => {
     const excel = new FakeExcel().install();
     const inserted = await hostIn(excel).insert(plan, { protect: true });
-    expect(inserted.remark).toBe("Its computed cells are protected, without a password.");
+    expect(inserted.remark).toBe("Its computed cells are protected (no password).");
     expect(excel.sheet(plan.title).protection?.options).toMatchObject({
       allowFormatCells: true,
       allowInsertRows: true,
@@ -267,7 +267,7 @@ describe("a failure at each step in turn", () => {
   });
 
   test.each([
-    ["AccessDenied", /^Excel denies it, because the workbook or the sheet is protected/],
+    ["AccessDenied", /^Excel does not allow it: the workbook or the sheet is protected/],
     ["GeneralException", /^Excel gave no reason/],
     ["SomethingNew", /^Excel says “SomethingNew”/],
   ])("%s in words", async (code, words) => {

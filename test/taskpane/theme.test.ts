@@ -12,6 +12,6 @@ test.each([
   expect(themeOf(background)).toBe(theme);
 });
 
-test("no colour, no theme: the system decides", () => {
+test("no color, no theme: the system decides", () => {
   for (const background of [undefined, "", "white", "#FFF"]) expect(themeOf(background)).toBeUndefined();
 });

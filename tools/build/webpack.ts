@@ -5,6 +5,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import MinimizerPlugin from "minimizer-webpack-plugin";
 import type { Configuration, RuleSetRule } from "webpack";
 
 import { dist, root } from "./project";
@@ -44,6 +45,10 @@ function common(mode: Mode): Configuration {
       version: fingerprint(import.meta.filename, path.join(root, "package-lock.json")),
     },
     performance: { hints: false },
+    // A fifth of the time that webpack's own choice takes for the browser sheet's engine.
+    optimization: {
+      minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, parallel: false })],
+    },
     devtool: mode === "production" ? "source-map" : "cheap-module-source-map",
   };
 }

@@ -29,7 +29,7 @@ export async function runTests(
     ["--config", config, "--json", `--outputFile=${report}`, ...options],
     env,
   );
-  let counted: { numPassedTests: number; numFailedTests: number };
+  let counted: { numPassedTests: number; numFailedTests: number; numRuntimeErrorTestSuites: number };
   try {
     counted = JSON.parse(readFileSync(report, "utf8")) as typeof counted;
   } catch {
@@ -37,7 +37,8 @@ export async function runTests(
   }
   return {
     passed: counted.numPassedTests,
-    failed: counted.numFailedTests,
+    // A file that does not load has no test that could fail.
+    failed: counted.numFailedTests + counted.numRuntimeErrorTestSuites,
     output: withoutReport(output),
     status,
     report,

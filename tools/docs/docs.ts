@@ -9,8 +9,11 @@ import { recordsIn } from "./check-records";
 import { madeFiles, stale } from "./made-files";
 
 console.log("running the tests, for what they check against");
-const { report, failed } = await runTests("jest.config.mjs", ["test/(published|src|functions)/", "--silent"]);
-if (failed > 0) throw new Error("A test failed, so there is nothing true to write: npm test says which.");
+const { report, failed, output } = await runTests("jest.config.mjs", [
+  "test/(published|src|functions)/",
+  "--silent",
+]);
+if (failed > 0) throw new Error(`A test failed, so there is nothing true to write:\n${output}`);
 const made = madeFiles(recordsIn(report));
 for (const file of stale(made)) {
   writeFileSync(path.join(root, file), made.get(file) ?? "");

@@ -271,7 +271,7 @@ function zoneOf({ at, columns = 1, rows = 1 }: CellPlan): object {
   return { left: column, right: column + columns - 1, top: row, bottom: row + rows - 1 };
 }
 
-/** The units cell takes no other word: retyping it would read inches as millimetres. */
+/** The units cell takes no other word: retyping it would read inches as millimeters. */
 function unitsLock(plan: SheetPlan): { at: string; allowed: readonly string[] } {
   const at = plan.names.find(({ name }) => name === UNITS_NAME)?.at ?? "";
   return { at, allowed: [plan.units] };

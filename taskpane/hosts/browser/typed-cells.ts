@@ -39,12 +39,7 @@ class TypedCells extends CorePlugin {
 type Locale = ReturnType<Model["getters"]["getLocale"]>;
 
 /** The content that the engine will not take for a date, a percentage or an amount of money. */
-function kept(
-  content: string,
-  typed: Typed,
-  planned: string | undefined,
-  locale: Locale,
-): string {
+function kept(content: string, typed: Typed, planned: string | undefined, locale: Locale): string {
   if (content.startsWith("=") || planned === TEXT_FORMAT || Number.isFinite(Number(content))) return content;
   const isDate = helpers.isDateTime(content, locale);
   if (!isDate && !helpers.isNumber(content, locale)) return content;

@@ -16,7 +16,7 @@ interface Run {
   readonly cells: CellPlan[];
 }
 
-/** Neighbours with the same key, side by side and then below each other; cells without a key are left out. */
+/** Neighbors with the same key, side by side and then below each other; cells without a key are omitted. */
 export function blocksOf(cells: readonly CellPlan[], keyOf: (cell: CellPlan) => string | undefined): Block[] {
   const open: { last: Run; readonly rows: CellPlan[][]; readonly first: Run }[] = [];
   for (const run of runsOf(cells, keyOf)) {
@@ -39,7 +39,7 @@ export function blocksOf(cells: readonly CellPlan[], keyOf: (cell: CellPlan) => 
   }));
 }
 
-/** Neighbours on one line with the same key, line by line from the left. */
+/** Neighbors on one line with the same key, line by line from the left. */
 function runsOf(cells: readonly CellPlan[], keyOf: (cell: CellPlan) => string | undefined): Run[] {
   const placed = cells
     .map((cell) => ({ cell, key: keyOf(cell), ...placeOf(cell.at) }))

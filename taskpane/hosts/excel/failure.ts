@@ -3,17 +3,17 @@
 const BY_CODE: Record<string, string> = {
   InvalidOperationInCellEditMode: "a cell is being edited: press Enter or Esc in the sheet, then try again",
   AccessDenied:
-    "Excel denies it, because the workbook or the sheet is protected with a password or open for reading only",
+    "Excel does not allow it: the workbook or the sheet is protected with a password or open read-only",
   GeneralException: "Excel gave no reason: bring this workbook to the front and try again",
-  RequestAborted: "Excel broke it off: try again",
-  ApiNotFound: "this Excel is too old for it",
-  NotImplemented: "this Excel is too old for it",
+  RequestAborted: "Excel canceled it: try again",
+  ApiNotFound: "this version of Excel is too old for it",
+  NotImplemented: "this version of Excel is too old for it",
 };
 
 export const WORKBOOK_PROTECTED =
-  "the structure of this workbook is protected, so no sheet can be added: lift that protection on the Review tab first";
+  "the structure of this workbook is protected, so no sheet can be added: remove that protection on the Review tab first";
 
-/** A failure that is already told in words. */
+/** A failure that is already stated in words. */
 export class HostFailure extends Error {}
 
 export function codeOf(problem: unknown): string {

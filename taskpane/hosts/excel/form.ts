@@ -39,7 +39,7 @@ function cellsIn(range: Excel.Range, naming: Naming): FormCell[] {
   }));
 }
 
-/** All edits or none: a sheet that is converted by half would read inches as millimetres. */
+/** All edits or none: a sheet that is converted by half would read inches as millimeters. */
 export async function editForm(
   context: Excel.RequestContext,
   form: Form,

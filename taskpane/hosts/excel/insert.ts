@@ -96,7 +96,7 @@ async function protectAfterwards(made: Made): Promise<string> {
       protect(context.workbook.worksheets.getItem(keyOf(made)));
       await context.sync();
     });
-    return "Its computed cells are protected, without a password.";
+    return "Its computed cells are protected (no password).";
   } catch (problem) {
     return `It could not be protected: ${inWords(problem)}.`;
   }

@@ -30,7 +30,7 @@ export async function editUnprotected(
     protection.unprotect();
     await context.sync().catch((problem: unknown) => {
       if (codeOf(problem) !== "AccessDenied") throw problem;
-      throw new HostFailure("this sheet is protected with a password: lift the protection yourself first");
+      throw new HostFailure("this sheet is protected with a password: unprotect it first");
     });
   }
   try {
@@ -39,7 +39,7 @@ export async function editUnprotected(
   } catch (problem) {
     undo();
     if (options !== undefined) protect(sheet, options);
-    await orSay(context, `${inWords(problem)}; and what was done by then could not be taken back: use Undo`);
+    await orSay(context, `${inWords(problem)}; the edits already made could not be undone: use Undo`);
     throw problem;
   }
   if (options === undefined) return;

@@ -26,7 +26,7 @@ export async function waitForFunctions(scratch: Excel.Range, naming: Naming, pau
   }
   throw new HostFailure(
     `Excel does not know the formulas yet (${naming.toExcel(PROBE)} gives an error): ` +
-      "close this pane, open it again on the Home tab, wait a few seconds and insert again; if it stays so, restart Excel",
+      "close this pane, reopen it from the Home tab, wait a few seconds and insert again; if that does not help, restart Excel",
   );
 }
 

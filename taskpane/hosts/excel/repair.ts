@@ -20,7 +20,7 @@ export async function repairFormulas(context: Excel.RequestContext, naming: Nami
   await context.sync();
   if (used.isNullObject) return 0;
   if (used.cellCount > MOST_CELLS) {
-    throw new HostFailure(`this sheet fills ${String(used.cellCount)} cells, too many to look through`);
+    throw new HostFailure(`this sheet uses ${String(used.cellCount)} cells, too many to search`);
   }
   used.load("formulas");
   await context.sync();
@@ -28,7 +28,7 @@ export async function repairFormulas(context: Excel.RequestContext, naming: Nami
   if (found.length === 0) return 0;
   if (found.length > MOST_FORMULAS) {
     throw new HostFailure(
-      `this sheet holds ${String(found.length)} Ringbead formulas, too many to enter at once`,
+      `this sheet has ${String(found.length)} Ringbead formulas, too many to re-enter at once`,
     );
   }
   const enter = (spelled: (formula: string) => string): void => {

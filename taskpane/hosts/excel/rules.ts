@@ -16,7 +16,7 @@ export function allowOnly(range: Excel.Range, values: readonly string[]): void {
   range.dataValidation.rule = { list: { inCellDropDown: values.length > 1, source } };
 }
 
-/** The units cell takes no other word: retyping it would read inches as millimetres. */
+/** The units cell takes no other word: retyping it would read inches as millimeters. */
 export function lockUnits(cell: Excel.Range, units: string): void {
   allowOnly(cell, [units]);
   cell.dataValidation.errorAlert = {

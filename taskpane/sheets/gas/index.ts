@@ -11,7 +11,7 @@ import { BID, JOINTS, LINES, PAPERS, SUPPLY, WELDING } from "./inputs";
 import { CHECKS, COST, LIST, TOTALS } from "./results";
 
 const GRID = { blockColumns: 6, labelColumns: 3 };
-const WIDTHS = [6, 8, 11, 11, 12, 9, 12, 10, 10, 9, 11, 13, 11, 34];
+const WIDTHS = [8, 10, 12, 11, 12, 9, 13, 11, 11, 10, 12, 14, 12, 36];
 /** Columns of the list: a number of one's own, what is typed, and from there on what the formula fills. */
 const COLUMNS = { number: 0, joints: 1, od: 2, wall: 3, material: 4, filled: 5 } as const;
 /** What BEAD.TAKEOFF fills, from its first column on, and the format of each. */

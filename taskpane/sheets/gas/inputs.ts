@@ -57,7 +57,7 @@ export const WELDING: Row[] = [
   typed({ label: "Overlap", name: "overlap", content: 20, quantity: ANGLE, range: [0, 360], above0: 1 }),
   seconds("Handling per joint", "handling", 600, 14_400),
   typed({
-    label: "Waste, fraction of the gas bought",
+    label: "Waste, fraction bought",
     name: "waste",
     content: 0.1,
     quantity: SHARE,

@@ -50,6 +50,19 @@ export const CHECKS: readonly Check[] = [
     ),
   },
   {
+    label: "Bead",
+    name: "check_bead",
+    problem: firstOf(
+      unless("COUNT({faces})+COUNT({roots})=10", "a sector has no face or no root"),
+      unless("MIN({roots})>0", "a sector does not melt through"),
+      unless("COUNT({amps_through},{window_least},{window_room})=3", "no room for current to judge"),
+      unless(
+        "{window_room}>0",
+        "no current suits every wall and arc of the usual spread: the window is closed",
+      ),
+    ),
+  },
+  {
     label: "Heat input",
     name: "check_heat",
     problem: firstOf(

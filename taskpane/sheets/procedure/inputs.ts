@@ -42,7 +42,7 @@ export const TUBE: Row[] = [
     range: { US: [0.02, 0.6], SI: [0.7, 15] },
   }),
   optional({
-    label: "Standoff allowance (blank: default)",
+    label: "Allowance (blank: default)",
     name: "allowance",
     content: { US: 0.01, SI: 0.254 },
     quantity: LENGTH,
@@ -56,7 +56,7 @@ export const TUBE: Row[] = [
     range: TOLERANCES,
   }),
   optional({
-    label: "Runout, total indicator (blank: none)",
+    label: "Runout, TIR (blank: none)",
     name: "runout",
     content: { US: 0.004, SI: 0.1 },
     quantity: LENGTH,
@@ -107,7 +107,7 @@ export const ARC: Row[] = [
     range: [5, 30],
   }),
   optional({
-    label: "Arc efficiency (blank: 0.78, published)",
+    label: "Arc efficiency (blank: 0.78)",
     name: "efficiency",
     quantity: SHARE,
     range: [0.4, 0.95],

@@ -6,7 +6,7 @@ import { address } from "../layout";
 import { scheduled } from "../schedule-table";
 
 /** Four quarters of the full turn and the overlap: where each begins and ends, °. */
-const SECTORS = [
+export const SECTORS = [
   ["Sector 1", "0", "90"],
   ["Sector 2", "90", "180"],
   ["Sector 3", "180", "270"],
@@ -23,7 +23,7 @@ const HEADINGS = [
   "back A",
   '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
 ];
-const FORMATS = ["General", "0", "0", "0.0", "0", "0.0", "0.0", "0.000"];
+const FORMATS = ["0", "0", "0.0", "0", "0.0", "0.0", "0.000"];
 const COLUMNS = { mean: 3, rise: 4, peak: 5, back: 6, heat: 7 } as const;
 
 export function sectorTable(form: Layout): void {
@@ -43,7 +43,6 @@ export function sectorTable(form: Layout): void {
   SECTORS.forEach(([sector, from, to], i) => {
     const mean = address(COLUMNS.mean, form.nextRow);
     const cells = [
-      sector,
       Number(from),
       to.startsWith("=") ? to : Number(to),
       `=${scheduled(`${sector} mean`)}`,
@@ -52,7 +51,8 @@ export function sectorTable(form: Layout): void {
       `=${scheduled(`${sector} background`)}`,
       `=${call("HEAT_INPUT", { volts: "{volts}", amps: mean, speed: "{speed}", efficiency: "{heat_factor?}" })}`,
     ];
-    form.across(0, cells, "result", FORMATS);
+    form.cell(0, sector, "text");
+    form.across(1, cells, "result", FORMATS);
     for (const [what, column] of Object.entries(COLUMNS)) {
       const name = `sector_${String(i + 1)}_${what}`;
       const at = address(column, form.nextRow);

@@ -54,9 +54,10 @@ function whatIf(form: Layout): void {
     [
       "change",
       "mean A",
-      '="bead width, "&IF({sheet_units}="SI","mm","in")',
-      '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
+      '="face, "&IF({sheet_units}="SI","mm","in")',
+      '="root, "&IF({sheet_units}="SI","mm","in")',
       "heat input",
+      '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
     ],
     "columnHead",
   );
@@ -64,8 +65,8 @@ function whatIf(form: Layout): void {
   const top = form.nextRow;
   for (const step of STEPS) {
     const row = form.nextRow;
-    const [change, amps, heat] = [address(LEFT, row), address(LEFT + 1, row), address(LEFT + 3, row)];
-    const width = call("MELT_WIDTH", {
+    const [change, amps, heat] = [address(LEFT, row), address(LEFT + 1, row), address(LEFT + 5, row)];
+    const section = call("MELT_SECTION", {
       wall: "{wall}",
       amps,
       speed: "{speed}",
@@ -84,16 +85,17 @@ function whatIf(form: Layout): void {
       [
         `=${String(step)}*{whatif_step}`,
         `=IF(ISNUMBER({mean_first}),{mean_first}*(1+${change}),"")`,
-        `=${width}`,
-        `=${heatInput}`,
+        `=INDEX(${section},1,1)`,
+        `=INDEX(${section},1,2)`,
         `=IF(OR(COUNT(${heat},{heat_most})<2,NOT(${sound(["heat_most"])})),"no maximum to judge by",IF(${heat}<={heat_most}*(1+1E-9),"within the maximum","ABOVE the maximum"))`,
+        `=${heatInput}`,
       ],
       "result",
-      ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General"],
+      ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General", "0.000"],
     );
     form.nextLine();
   }
-  form.guardBlock("What if", "whatif_rows", [LEFT, top], [LEFT + STEPS.length - 1, form.nextRow - 1]);
+  form.guardBlock("What if", "whatif_rows", [LEFT, top], [LEFT + 5, form.nextRow - 1]);
 }
 
 /** Two lines over the degrees of rotation: what the warming tube needs, and what four sectors set. */

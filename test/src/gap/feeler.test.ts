@@ -1,4 +1,4 @@
-/** Against every subset of small sets, told apart in whole hundredths of a millimetre. */
+/** Against every subset of small sets, told apart in whole hundredths of a millimeter. */
 
 import fc from "fast-check";
 
@@ -24,7 +24,7 @@ function away(stack: readonly number[], gap: number): number {
   return Math.abs(stack.reduce((sum, leaf) => sum + leaf, 0) - gap);
 }
 
-/** The best of all subsets, none left out. */
+/** The best of all subsets, none omitted. */
 function bestOfAll(gap: number, leaves: readonly number[], tolerance: number): number[] | undefined {
   let best: number[] | undefined;
   for (let pick = 1; pick < 2 ** leaves.length; pick += 1) {

@@ -1,149 +1,78 @@
-import fc from "fast-check";
+/** The power by sectors against everything superposed in time. */
 
-import { number, table } from "../../bead";
-import { INDEPENDENT, evidence } from "../../evidence";
-import { plainMeans } from "../../volterra";
+import { effectiveMetal } from "../../../src/heat-flow/effective";
+import { powerOfMean, readyPlate } from "../../../src/heat-flow/melt";
+import { placeSection, readyPass } from "../../../src/heat-flow/ring-bead";
+import type { RingPass } from "../../../src/heat-flow/ring-pass";
+import type { SectorPlan, SectorPower } from "../../../src/heat-flow/sectors";
+import { sectorPowers } from "../../../src/heat-flow/sectors";
+import { startDwell } from "../../../src/heat-flow/start-dwell";
+import { numbersOf } from "./tube-runs";
 
-function sectors(...cells: unknown[]): number[][] {
-  return table("AMPS_SECTORS", ...cells) as number[][];
+const QUARTERS = [0.25, 0.5, 0.75, 1];
+
+/** od, wall mm; mm/s at the mean radius; bead 1 mm + 2 walls. */
+function planOf(od: number, wall: number, speed: number, metal: string, ends = QUARTERS): SectorPlan {
+  const effective = effectiveMetal(numbersOf(metal));
+  const plate = { metal: effective, wall: wall / 1000, spread: 0.001, speed: speed / 1000 };
+  const width = 0.001 + (2 * wall) / 1000;
+  const rise = effective.liquidus - 293.15;
+  const power = powerOfMean(readyPlate(plate), rise, width);
+  const dwell = startDwell(plate, rise, power, width);
+  return { plate, circumference: (Math.PI * (od - wall)) / 1000, width, rise, dwell, ends };
 }
 
-/** 316L hot, Mills 2002; copper, Copper Development Association and Incropera & DeWitt (both as MATERIALS has them). */
-const METALS = {
-  "316L": { conductivity: 28.387, diffusivity: 5.848e-6, meltingRise: 1430 },
-  C12200: { conductivity: 339, diffusivity: 79e-6, meltingRise: 1063 },
-};
-
-/** od, wall mm; speed over the suggested one; overlap °; dwell s or the default. */
-const CASES = [
-  [3, 0.5, 1, 30, "", "316L"],
-  [3, 0.7, 2, 400, 0, "316L"],
-  [3, 0.5, 1, 0, "", "C12200"],
-  [3, 0.5, 0.05, 30, 0, "C12200"],
-  [6.35, 0.89, 0.5, 30, "", "316L"],
-  [12.7, 1.24, 1, 500, "", "316L"],
-  [25.4, 1.65, 0.4, 20, 9, "316L"],
-  [25.4, 1.65, 1, 720, "", "316L"],
-  [88.9, 3, 0.2, 30, "", "316L"],
-  [88.9, 3, 3, 30, 0.01, "316L"],
-  [300, 1, 1, 10, "", "316L"],
-  [300, 5, 0.3, 400, 30, "316L"],
-] as const;
-
-describe(
-  evidence(
-    "AMPS_SECTORS",
-    INDEPENDENT,
-    "the ring's Volterra equation solved the plain way, within 0.02 %, tubes of 3 to 300 mm",
-  ),
-  () => {
-    test.each(CASES)(
-      "%p × %p mm, speed × %p, overlap %p°, dwell %p s, %s",
-      (od, wall, pace, overlap, dwell, metal) => {
-        const { conductivity, diffusivity, meltingRise } = METALS[metal];
-        const speed = pace * number("TRAVEL_SUGGEST", wall, "", metal, "SI");
-        const seconds = dwell === "" ? number("START_DWELL", wall, speed, "", metal, "", "SI") : dwell;
-        // 10 V and an efficiency of 1 make ten watts of an ampere.
-        const cold = number("AMPS_MELT", wall, speed, "", metal, 10, 1, "", "SI");
-        const rows = sectors(od, wall, speed, 4, overlap, dwell, "", metal, 10, 1, "", "SI");
-        const ends = [0, 0.25, 0.5, 0.75, 1, ...(overlap > 0 ? [1 + overlap / 360] : [])];
-        const plain = plainMeans(
-          {
-            circumference: (Math.PI * (od - wall)) / 1000,
-            speed: speed / 60_000,
-            diffusivity,
-            strength: (cold * 10) / (4 * Math.PI * conductivity * (wall / 1000) * meltingRise),
-            dwell: seconds,
-            turns: 1 + overlap / 360,
-          },
-          ends,
-          1200,
-        );
-        expect(rows).toHaveLength(plain.length);
-        rows.forEach(([from, to, amps, share], i) => {
-          expect(from).toBeCloseTo(360 * (ends[i] ?? NaN), 9);
-          expect(to).toBeCloseTo(360 * (ends[i + 1] ?? NaN), 9);
-          expect(Math.abs((amps ?? NaN) / (cold * (plain[i] ?? NaN)) - 1)).toBeLessThan(2e-4);
-          expect((share ?? NaN) * (rows[0]?.[2] ?? NaN)).toBeCloseTo(amps ?? NaN, 9);
-        });
-      },
-    );
-  },
-);
-
-test("the rise at a sector's end is what one short sector there is short of: q = q(b)·(1 − T/θ)", () => {
-  const cold = number("AMPS_MELT", 1.65, 130, "", "", "", "", "", "SI");
-  const rows = sectors(25.4, 1.65, 130, 4, "", "", "", "", "", "", "", "SI");
-  const short = sectors(25.4, 1.65, 130, 360, "", "", "", "", "", "", "", "SI");
-  for (const quarter of [1, 2, 3]) {
-    const [before, after] = [short[90 * quarter - 1]?.[2] ?? NaN, short[90 * quarter]?.[2] ?? NaN];
-    const rise = 1430 * (1 - (before + after) / 2 / cold);
-    expect(Math.abs((rows[quarter - 1]?.[4] ?? NaN) - rise)).toBeLessThan(0.05);
-  }
-});
-
-test("a very large tube: equal sectors, the amps of the plate, until the lap comes near the start", () => {
-  const rows = sectors(5000, 1.65, 130, 4, 10, "", "", "", "", "", "", "SI");
-  const cold = number("AMPS_MELT", 1.65, 130, "", "", "", "", "", "SI");
-  for (const [, , amps, share, rise] of rows.slice(0, 3)) {
-    expect(Math.abs((amps ?? NaN) / cold - 1)).toBeLessThan(1e-9);
-    expect(Math.abs((share ?? NaN) - 1)).toBeLessThan(1e-9);
-    expect(Math.abs(rise ?? NaN)).toBeLessThan(1e-6);
-  }
-  expect(rows[3]?.[3]).toBeGreaterThan(0.998);
-  expect(rows[3]?.[3]).toBeLessThan(1);
-  expect(rows[4]?.[3]).toBeLessThan(rows[3]?.[3] ?? NaN);
-});
-
-/** Tube of ordinary proportions: od mm, wall as a share of od, speed over the suggested one. */
-const ordinary = fc.record({
-  od: fc.double({ min: 3, max: 300, noNaN: true }),
-  share: fc.double({ min: 0.02, max: 0.15, noNaN: true }),
-  pace: fc.double({ min: 0.6, max: 3, noNaN: true }),
-});
-
-function wallOf(od: number, share: number): number {
-  return Math.min(Math.max(od * share, 0.5), 5);
+function passOf(
+  { plate, circumference, dwell, ends }: SectorPlan,
+  sectors: readonly SectorPower[],
+): RingPass {
+  const turn = circumference / plate.speed;
+  const steps = sectors.map(({ power }, i) => ({
+    from: i === 0 ? 0 : dwell + turn * (ends[i - 1] ?? 0),
+    power,
+  }));
+  return { plate, circumference, dwell, steps, end: dwell + turn * (ends[ends.length - 1] ?? 1) };
 }
 
-test("sectors never increase on a cold tube at ordinary speeds", () => {
-  fc.assert(
-    fc.property(ordinary, ({ od, share, pace }) => {
-      const wall = wallOf(od, share);
-      const speed = pace * number("TRAVEL_SUGGEST", wall, "", "", "SI");
-      const amps = sectors(od, wall, speed, 6, "", "", "", "", "", "", "", "SI").map((row) => row[2] ?? NaN);
-      amps.slice(1).forEach((next, i) => {
-        expect(next).toBeLessThanOrEqual((amps[i] ?? NaN) * (1 + 1e-6));
-      });
-    }),
-    { numRuns: 60 },
-  );
-});
-
-test("more preheat, fewer amps, in the proportion of what is left to melt; the shares stay", () => {
-  fc.assert(
-    fc.property(ordinary, fc.double({ min: 0, max: 900, noNaN: true }), ({ od, share, pace }, preheat) => {
-      const wall = wallOf(od, share);
-      const speed = pace * number("TRAVEL_SUGGEST", wall, "", "", "SI");
-      const cold = sectors(od, wall, speed, 3, 20, "", "", "", "", "", "", "SI");
-      const warm = sectors(od, wall, speed, 3, 20, "", "", "", "", "", preheat, "SI");
-      warm.forEach((row, i) => {
-        const was = cold[i] ?? [];
-        expect((row[2] ?? NaN) / (was[2] ?? NaN)).toBeCloseTo((1450 - preheat) / 1430, 9);
-        expect(row[3]).toBeCloseTo(was[3] ?? NaN, 9);
-      });
-    }),
-    { numRuns: 40 },
-  );
-});
-
-test("a longer dwell leaves the tube warmer for every sector", () => {
-  const amps = [0, 2, 4, 8].map((dwell) =>
-    sectors(12.7, 1.24, 160, 4, 20, dwell, "", "", "", "", "", "SI").map((row) => row[2] ?? NaN),
-  );
-  amps.slice(1).forEach((longer, i) => {
-    longer.forEach((value, sector) => {
-      expect(value).toBeLessThan(amps[i]?.[sector] ?? NaN);
-    });
+describe("the bead keeps its mean width round the ring, superposed in time, from 30° to 310°", () => {
+  test.each([
+    [6.35, 0.889, 3, "316L", 0.08],
+    [12.7, 1.245, 2.4, "316L", 0.06],
+    [25.4, 1.651, 2, "316L", 0.05],
+    [12.7, 1.245, 2.4, "carbon-steel-like", 0.06],
+    [101.6, 2.11, 1.8, "titanium-like", 0.06],
+  ] as const)("%p × %p mm, %p mm/s, %s: within %p", (od, wall, speed, metal, bound) => {
+    const plan = planOf(od, wall, speed, metal);
+    const ready = readyPass(passOf(plan, sectorPowers(plan)));
+    for (let deg = 30; deg <= 310; deg += 20) {
+      const { face, root } = placeSection(ready, plan.rise, (plan.circumference * deg) / 360);
+      expect(Math.abs((face + root) / 2 / plan.width - 1)).toBeLessThan(bound);
+    }
   });
+});
+
+test("the first sector of a large tube takes what a cold plate takes", () => {
+  const plan = planOf(300, 1.651, 2, "316L");
+  const cold = powerOfMean(readyPlate(plan.plate), plan.rise, plan.width);
+  expect(Math.abs((sectorPowers(plan)[0]?.power ?? NaN) / cold - 1)).toBeLessThan(0.02);
+});
+
+test("the tube warms up: power falls from sector to sector, sooner on a smaller tube, and in the overlap", () => {
+  const ends = [...QUARTERS, 1.1];
+  const shares = [50.8, 25.4, 12.7].map((od) => {
+    const sectors = sectorPowers(planOf(od, 1.245, 2.4, "316L", ends));
+    const warmths = sectors.map(({ warmth }) => warmth);
+    expect([...warmths].sort((a, b) => a - b)).toEqual(warmths);
+    const [first, , , fourth, overlap] = sectors.map(({ power }) => power);
+    expect(overlap).toBeLessThan(fourth ?? NaN);
+    return (fourth ?? NaN) / (first ?? NaN);
+  });
+  expect([...shares].sort((a, b) => b - a)).toEqual(shares);
+});
+
+test("without a dwell and with many sectors there is a power for each", () => {
+  const ends = Array.from({ length: 36 }, (_, i) => (i + 1) / 36);
+  const sectors = sectorPowers({ ...planOf(25.4, 1.651, 2, "316L", ends), dwell: 0 });
+  expect(sectors).toHaveLength(36);
+  for (const { power } of sectors) expect(power).toBeGreaterThan(0);
 });

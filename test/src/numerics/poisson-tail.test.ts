@@ -27,7 +27,7 @@ function quotient(a: bigint, b: bigint): number {
   return Number(`${String((a * 10n ** BigInt(digits)) / b)}e-${String(digits)}`);
 }
 
-/** e^x by its series, far enough on that what is left out does not count. */
+/** e^x by its series, far enough on that what is omitted does not count. */
 function exponential(eighths: bigint): bigint {
   return sum(series(eighths, 4 * (Number(eighths) / 8) + 200));
 }

@@ -1,0 +1,71 @@
+/** The currents between a root too narrow and a face too wide. */
+
+import { commonArcVolts, wattsPerAmp } from "../../src/heat-flow/arc";
+import { ampsWindow } from "../../src/heat-flow/plate-melt";
+import { AMBIENT } from "../../src/metal/material";
+import { CURRENT, LENGTH, SHARE, si } from "../../src/quantity";
+import { commonBeadWidth } from "../../src/travel/bead";
+import { number, orComputed, orDefault } from "../argument";
+import { ARC_SIZE, MATERIAL, SPEED_OF_TRAVEL, VOLTS_OF_WALL, WALL } from "../arguments";
+import { formula } from "../formula";
+import { column, row } from "../gives";
+import { LEFT_OUT, MODEL_SOURCE, MODEL_TEX, MODEL_WHERE, NEARNESS } from "./told";
+
+/** The widest face over the common bead. */
+const WIDE = 1.5;
+
+export const AMPS_WINDOW = formula({
+  id: "AMPS_WINDOW",
+  meaning: "Room between the current that leaves too little root and the one that makes the face too wide",
+  args: {
+    wall: WALL,
+    speed: SPEED_OF_TRAVEL,
+    rootLeast: orComputed(number("Minimum root width", LENGTH), "half the wall"),
+    faceMost: orComputed(number("Maximum face width", LENGTH), "1.5 × the default bead"),
+    wallTolerance: orDefault(number("Wall off by, either way, fraction", SHARE), si(0.1, SHARE)),
+    efficiencyLow: orDefault(
+      number("Weakest arc, fraction of its power into the tube", SHARE),
+      si(0.73, SHARE),
+    ),
+    efficiencyHigh: orDefault(number("Strongest arc, the same", SHARE), si(0.82, SHARE)),
+    material: MATERIAL,
+    volts: VOLTS_OF_WALL,
+    arcSize: ARC_SIZE,
+  },
+  gives: row({
+    minimum: column("minimum amps", CURRENT),
+    amps: column("amps for the default bead", CURRENT),
+    maximum: column("maximum amps", CURRENT),
+    room: column("room", SHARE),
+  }),
+  equation:
+    "Minimum: root = rootLeast at wall·(1 + wallTolerance) and efficiencyLow; maximum: face = faceMost at wall·(1 − wallTolerance) and efficiencyHigh; amps: AMPS_MELT at the mean of both efficiencies; room = (maximum − minimum)/amps",
+  tex: MODEL_TEX,
+  where: MODEL_WHERE,
+  validity:
+    "As AMPS_MELT. A negative room is a closed window: no one current suits every tube and arc of that spread.",
+  assumptions: `Gap, volts and arc spot stay as set. ${LEFT_OUT}`,
+  source: `${MODEL_SOURCE}; its range is the default of efficiencyLow and efficiencyHigh`,
+  unconfirmed: `${NEARNESS} Half a wall of root and 1.5 beads of face are estimates from common practice.`,
+  unchecked: "No published range of currents with its volts, speed, wall and both widths was found",
+  related: ["AMPS_MELT", "AMPS_THROUGH", "MELT_SECTION", "SCHEDULE"],
+  synonyms: ["parameter window", "tolerance", "robustness", "process window", "how much room"],
+  figure: "plate",
+  example: { args: [0.065, 5], gives: "45.8375, 49.8602, 57.0443, 0.224765" },
+  calc: ({ rootLeast, faceMost, wallTolerance, efficiencyLow, efficiencyHigh, volts, ...weld }) => {
+    const beadWidth = commonBeadWidth(weld.wall);
+    const arc = volts ?? commonArcVolts(weld.wall);
+    wattsPerAmp(arc, efficiencyHigh);
+    wattsPerAmp(arc, efficiencyLow);
+    return ampsWindow(weld, AMBIENT, {
+      rootLeast: rootLeast ?? si(weld.wall / 2, LENGTH),
+      faceMost: faceMost ?? si(WIDE * beadWidth, LENGTH),
+      beadWidth,
+      wallTolerance,
+      efficiencyLow,
+      efficiencyHigh,
+      efficiency: si((efficiencyLow + efficiencyHigh) / 2, SHARE),
+      volts: arc,
+    });
+  },
+});

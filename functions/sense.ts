@@ -1,0 +1,60 @@
+/**
+ * What no tube of this trade measures: most likely a number in the other units. The calculations behind the formulas
+ * hold far beyond these sizes; a person who types one has slipped.
+ */
+
+import { isAbove, isBelow } from "../src/limits";
+import type { Length, Units } from "../src/quantity";
+import { fromBase, LENGTH, si, toBase } from "../src/quantity";
+import { amount, Refusal, rule } from "../src/refusal";
+
+export interface TradeSizes {
+  /** As a sentence calls it. */
+  readonly what: string;
+  readonly min: Length;
+  readonly max: Length;
+}
+
+/** Common practice: thinner is foil and cannot be held butt to butt, thicker is not welded without filler metal. */
+export const TRADE_WALLS: TradeSizes = {
+  what: "such a wall",
+  min: si(0.0001, LENGTH),
+  max: si(0.0254, LENGTH),
+};
+/** Common practice: no closed or open head goes around a larger tube. */
+export const TRADE_ODS: TradeSizes = {
+  what: "such an outside diameter",
+  min: si(0, LENGTH),
+  max: si(0.508, LENGTH),
+};
+
+/**
+ * The length, if some tube of the trade has it. What is 0 or less is left to the calculation, which says more simply
+ * what is wrong. `plain`: typed without a unit, so that it may have been meant in the other.
+ */
+export function ofTheTrade(
+  argument: string,
+  length: Length,
+  sizes: TradeSizes,
+  units: Units,
+  plain: boolean,
+): Length {
+  if (length <= 0 || fits(length, sizes)) return length;
+  const limit = isAbove(length, sizes.max)
+    ? rule`maximum ${amount(sizes.max, LENGTH)}`
+    : rule`minimum ${amount(sizes.min, LENGTH)}`;
+  const other = units === "US" ? "SI" : "US";
+  const meantInOther = plain && fits(toBase(fromBase(length, LENGTH, units), LENGTH, other), sizes);
+  const hint = meantInOther ? `; for ${UNIT_NAMES[other]} give "${other}"` : "";
+  throw new Refusal(argument, amount(length, LENGTH), [
+    `no tube of this trade has ${sizes.what} (`,
+    ...limit,
+    `)${hint}`,
+  ]);
+}
+
+const UNIT_NAMES: Readonly<Record<Units, string>> = { US: "inches", SI: "millimeters" };
+
+function fits(length: Length, { min, max }: TradeSizes): boolean {
+  return !isBelow(length, min) && !isAbove(length, max);
+}

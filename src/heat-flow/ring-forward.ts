@@ -1,0 +1,110 @@
+/** What a programmed schedule melts, sector by sector. */
+
+import { above0, atLeast0, between } from "../limits";
+import { itemAt } from "../numerics/item";
+import type { Angle, Current, Length, Temperature, TemperatureRise, Time } from "../quantity";
+import { ANGLE, CURRENT, LENGTH, si, TEMPERATURE_RISE, TIME } from "../quantity";
+import { amount, Refusal, rule } from "../refusal";
+import { coldestRise } from "./coldest";
+import type { MovingArc } from "./moving-arc";
+import { movingArc, riseAt } from "./moving-arc";
+import type { Weld } from "./plate";
+import { riseToMelt } from "./plate";
+import type { ReadyPass } from "./ring-bead";
+import { readyPass, ringSection } from "./ring-bead";
+import { ringRise } from "./ring-rise";
+import { LONGEST_DWELL, MOST_OVERLAP, MOST_SECTORS, refuseAllRound, ringOf, sectorEnds } from "./ring-weld";
+import type { SectorPlan } from "./sectors";
+import { plannedPass } from "./sectors";
+
+export interface Program extends Weld {
+  readonly od: Length;
+  /** One a sector; the overlap takes the last one's. */
+  readonly amps: readonly Current[];
+  readonly dwell: Time;
+  /** During the dwell; that of the first sector where it is omitted. */
+  readonly dwellAmps: Current | undefined;
+  readonly overlap: Angle;
+  readonly preheat: Temperature;
+  /** W into the tube per A. */
+  readonly watts: number;
+}
+
+export interface BeadAt {
+  readonly from: Angle;
+  readonly to: Angle;
+  readonly amps: Current;
+  /** Fused widths at the sector's end, where they are widest; 0 where nothing melts. */
+  readonly face: Length;
+  readonly root: Length;
+  /** How much warmer the tube's own heat has made it there, K. */
+  readonly warmth: TemperatureRise;
+}
+
+const MOST_AMPS = si(10_000, CURRENT);
+
+/** Face, root and warmth at the end of each sector, the overlap as one more when there is any. */
+export function ringBead(program: Program): BeadAt[] {
+  const { amps, overlap, dwell, dwellAmps, watts } = program;
+  if (amps.length > MOST_SECTORS) {
+    throw new Refusal(
+      "amps",
+      String(amps.length),
+      rule`sectors are too many; at most ${amount(MOST_SECTORS, ANGLE)}`,
+    );
+  }
+  for (const one of amps) between("amps", above0("amps", one, CURRENT), CURRENT, 0, MOST_AMPS);
+  if (dwellAmps !== undefined) {
+    between("dwellAmps", atLeast0("dwellAmps", dwellAmps, CURRENT), CURRENT, 0, MOST_AMPS);
+  }
+  between("dwell", atLeast0("dwell", dwell, TIME), TIME, 0, LONGEST_DWELL);
+  between("overlap", atLeast0("overlap", overlap, ANGLE), ANGLE, 0, MOST_OVERLAP);
+  const rise = riseToMelt(program.material, program.preheat);
+  const { plate, circumference } = ringOf(program.od, program);
+  const ends = sectorEnds(amps.length, overlap);
+  const all = ends.map((_, i) => amps[i] ?? itemAt(amps, amps.length - 1));
+  const powers = all.map((one) => one * watts);
+  const plan = { plate, circumference, width: 0, rise, dwell, ends };
+  const pass = readyPass(plannedPass(plan, (dwellAmps ?? itemAt(all, 0)) * watts, powers));
+  refuseAllRound(program.od, coldestRise(pass.history.pass) / rise);
+  const arc = movingArc(plate);
+  return ends.map((end, i) => {
+    const lag = lagOf(plate.spread + plate.wall, circumference, end);
+    const { face, root } = sectionAt(pass, plan, end, lag);
+    return {
+      from: si(360 * (ends[i - 1] ?? 0), ANGLE),
+      to: si(360 * end, ANGLE),
+      amps: itemAt(all, i),
+      face,
+      root,
+      warmth: si(warmthAt(pass, arc, itemAt(powers, i), end), TEMPERATURE_RISE),
+    };
+  });
+}
+
+/** How far before the sector's end the bead is looked at: its widest place then still has this sector's current. */
+function lagOf(size: number, circumference: number, end: number): number {
+  return Math.min(LAG * size, (circumference * end) / 2);
+}
+
+/** The widest place lies one to three times wall and spread behind the arc. */
+const LAG = 2;
+
+/** Fused widths `lag` m before the end of a sector, in turns. */
+export function sectionAt(
+  pass: ReadyPass,
+  { circumference, rise }: Pick<SectorPlan, "circumference" | "rise">,
+  end: number,
+  lag: number,
+): { readonly face: Length; readonly root: Length } {
+  const { face, root } = ringSection(pass, rise, Math.max(0, circumference * end - lag));
+  return { face: si(face, LENGTH), root: si(root, LENGTH) };
+}
+
+/** What the tube has at the arc beyond what the arc gives a cold plate, K. */
+function warmthAt({ history }: ReadyPass, arc: MovingArc, power: number, end: number): number {
+  const { circumference, dwell, plate } = history.pass;
+  const travel = circumference * end;
+  const all = ringRise(history, history.mean, travel, 0, dwell + travel / plate.speed).value;
+  return Math.max(0, all - power * riseAt(arc, arc.mean, 0, 0).value);
+}

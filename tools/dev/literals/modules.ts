@@ -1,0 +1,103 @@
+/**
+ * The project's modules in a registry of their own, which can be thrown away and filled anew in milliseconds: each file is
+ * compiled once, and run again for each change. Packages are loaded once.
+ */
+
+import { existsSync, readFileSync, statSync } from "node:fs";
+import { createRequire } from "node:module";
+import path from "node:path";
+import vm from "node:vm";
+
+import { transformSync } from "@swc/core";
+
+type Body = (
+  module: { exports: unknown },
+  exports: unknown,
+  require: (specifier: string) => unknown,
+  dirname: string,
+  filename: string,
+) => void;
+
+/** Packages that come as ES modules only, and are compiled like our own. */
+const COMPILED_PACKAGES = /node_modules\/(?:@odoo|hucre)\//;
+const ENDINGS = ["", ".ts", "/index.ts", ".mjs", ".js", ".json"];
+
+export class Modules {
+  readonly #bodies = new Map<string, Body>();
+  readonly #packages = new Map<string, { exports: unknown }>();
+  #registry = new Map<string, { exports: unknown }>();
+  #changed: { readonly file: string; readonly body: Body } | undefined;
+
+  constructor(readonly root: string) {}
+
+  /** Forgets what ran; from now on `file` reads as `text`. */
+  reset(file?: string, text?: string): void {
+    this.#registry = new Map();
+    this.#changed =
+      file === undefined || text === undefined ? undefined : { file, body: compiled(file, text) };
+  }
+
+  load(file: string): unknown {
+    const isPackage = file.includes("/node_modules/");
+    const registry = isPackage ? this.#packages : this.#registry;
+    const known = registry.get(file);
+    if (known !== undefined) return known.exports;
+    const module = { exports: {} as unknown };
+    registry.set(file, module);
+    if (file.endsWith(".json")) {
+      const parsed = JSON.parse(readFileSync(file, "utf8")) as object;
+      module.exports = { ...parsed, default: parsed, __esModule: true };
+      return module.exports;
+    }
+    const require = (specifier: string): unknown => this.#require(specifier, file);
+    this.#bodyOf(file)(module, module.exports, require, path.dirname(file), file);
+    return module.exports;
+  }
+
+  /** The files of the project that a file imports, itself included. */
+  reachedBy(file: string, seen = new Set<string>()): ReadonlySet<string> {
+    if (seen.has(file) || !existsSync(file)) return seen;
+    seen.add(file);
+    for (const [, specifier = ""] of readFileSync(file, "utf8").matchAll(/(?:from|import)\s+"(\.[^"]+)"/g)) {
+      const target = resolved(specifier, file);
+      if (target?.endsWith(".ts") === true) this.reachedBy(target, seen);
+    }
+    return seen;
+  }
+
+  #require(specifier: string, from: string): unknown {
+    if (specifier.startsWith(".")) {
+      const target = resolved(specifier, from);
+      if (target === undefined) throw new Error(`no module ${specifier} for ${from}`);
+      return this.load(target);
+    }
+    const require = createRequire(from);
+    const target = specifier.startsWith("node:") ? specifier : require.resolve(specifier);
+    return COMPILED_PACKAGES.test(target) ? this.load(target) : (require(specifier) as unknown);
+  }
+
+  #bodyOf(file: string): Body {
+    if (this.#changed?.file === file) return this.#changed.body;
+    let body = this.#bodies.get(file);
+    if (body === undefined) {
+      body = compiled(file, readFileSync(file, "utf8"));
+      this.#bodies.set(file, body);
+    }
+    return body;
+  }
+}
+
+function resolved(specifier: string, from: string): string | undefined {
+  const base = path.resolve(path.dirname(from), specifier);
+  return ENDINGS.map((ending) => base + ending).find((file) => existsSync(file) && statSync(file).isFile());
+}
+
+function compiled(file: string, text: string): Body {
+  const { code } = transformSync(text, {
+    filename: file,
+    jsc: { parser: { syntax: "typescript" }, target: "es2022" },
+    module: { type: "commonjs" },
+  });
+  const wrapped = `(function (module, exports, require, __dirname, __filename) {${code}\n})`;
+  return vm.runInThisContext(wrapped, { filename: file }) as Body;
+}
