@@ -37,7 +37,7 @@ const WORK = { loadSeconds: "{load}", machineSeconds: "{machine}", walkSeconds: 
 
 /** What a crew turns out in a shift, steady or random; the stops come off the hours first. */
 export function output(heads: string, load: string, pattern: "steady" | "random"): string {
-  return call("CREW_OUTPUT", {
+  const joints = call("CREW_OUTPUT", {
     heads,
     ...WORK,
     loadSeconds: load,
@@ -45,6 +45,8 @@ export function output(heads: string, load: string, pattern: "steady" | "random"
     availability: "{availability}",
     pattern: `"${pattern}"`,
   });
+  // Without hours the formula would take those of a common shift.
+  return `IF(ISNUMBER({net_hours}),${joints},"")`;
 }
 
 export const WELD: Row[] = [
