@@ -86,7 +86,7 @@ const SCHEDULE = formula({
     b: "fused width",
     s: "fraction of the pulse time at peak",
   },
-  validity: `Starting values for full-penetration autogenous butt welds of walls up to ${toldInBoth(THICKEST, LENGTH)}, with a remark above 3.2 mm (1/8 in) and under ${toldInBoth(THINNEST, LENGTH)}. #N/A where RING_BEAD does not give the bead back at every sector's end, root and all, within ${plainNumber(100 * PROMISE)} % of its width. Against outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy lies within 60 to 130 J/mm² of travel × wall up to 1.7 mm, and above it (to 207) for thicker walls, whose suggested travel is slow. Sectors are quarters of the full turn; AMPS_SECTORS gives the overlap its own row.`,
+  validity: `Starting values for full-penetration autogenous butt welds of walls up to ${toldInBoth(THICKEST, LENGTH)}, with a remark above 3.2 mm (1/8 in) and under ${toldInBoth(THINNEST, LENGTH)}. #N/A where RING_BEAD does not give the bead back at every sector's end, root and all, within ${plainNumber(100 * PROMISE)} % of its width. Against outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy lies within 60 to 130 J/mm² of travel × wall up to 1.6 mm, and above it (to 210) for thicker walls, whose suggested travel is slow. Sectors are quarters of the full turn; AMPS_SECTORS gives the overlap its own row.`,
   assumptions:
     "Those of the formulas it calls. Heat input is arc energy (efficiency 1) at the largest mean of dwell and sectors. A pulse melts as wide as a slightly larger steady current: fitted to ten computed runs of an independent nonlinear 3-D solution.",
   source:
