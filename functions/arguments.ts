@@ -1,6 +1,6 @@
 /** The arguments that recur, each said once. A default goes to it where a formula has one: `orDefault(PREHEAT, AMBIENT)`. */
 
-import { ARC_VOLTS_GAP, COMMON_ALLOWANCE } from "../src/gap/electrode";
+import { ARC_VOLTS_GAPS, COMMON_ALLOWANCE } from "../src/gap/electrode";
 import type { Gas } from "../src/gas/gas";
 import { DEFAULT_GAS, GAS_NAMES, GASES } from "../src/gas/gas";
 import { ARC_EFFICIENCY } from "../src/heat-flow/arc";
@@ -32,13 +32,14 @@ export const NOMINAL_WALL = ofTrade(number("Nominal wall thickness", LENGTH), TR
 export const STANDOFF = number("Arc gap", LENGTH);
 export const ALLOWANCE = orDefault(number("Added to half the wall", LENGTH), COMMON_ALLOWANCE);
 export const SPEED_OF_TRAVEL = number("Surface travel", SPEED);
+export const DWELL = number("Arc-on time before rotation", TIME);
 export const OVERLAP = number("Overlap past the full turn", ANGLE);
 export const OVERLAP_OR_NONE = orDefault(OVERLAP, si(0, ANGLE));
 
 export const VOLTS = number("Arc voltage", VOLTAGE);
 export const VOLTS_OF_WALL = orComputed(
   VOLTS,
-  `ARC_VOLTS at STANDOFF of the wall, but of ${written(ARC_VOLTS_GAP[0], LENGTH, "SI")} at the minimum,`,
+  `ARC_VOLTS at STANDOFF of the wall, but of ${written(ARC_VOLTS_GAPS[0], LENGTH, "SI")} at the minimum,`,
 );
 export const ARC_SIZE = orComputed(
   number("Width of the arc's spot, 4σ of its Gaussian", LENGTH),

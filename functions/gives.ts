@@ -187,7 +187,7 @@ export function entries(told: string): Gives<readonly Entry[]> {
       result.map(({ label, value }) =>
         value === undefined
           ? [label, "", ""]
-          : [label, fromBase(value.base, value.of, units), unitOf(value.of, units)],
+          : [label, asPrinted(fromBase(value.base, value.of, units)), unitOf(value.of, units)],
       ),
   };
 }

@@ -81,7 +81,7 @@ export function between<Value extends number>(
 /** A fraction that cannot be nothing: above 0, at most 1. */
 export function shareAbove0<Value extends number>(argument: string, value: Value): Value {
   if (value > 0 && !isAbove(value, 1)) return held(value, 0, 1);
-  throw new Refusal(argument, amount(value, SHARE), rule`must be above 0 and at most 1`);
+  throw new Refusal(argument, amount(value, SHARE), rule`must be above 0 and at most ${amount(1, SHARE)}`);
 }
 
 /** What is a whole number but for rounding, as three tenths over a tenth is, is that number. */

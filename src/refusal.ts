@@ -1,5 +1,5 @@
 import type { Quantity, Units } from "./quantity";
-import { written } from "./quantity";
+import { COUNT, plainNumber, written } from "./quantity";
 
 /** A base SI value that the sentence will show in the reader's units. */
 export interface Amount {
@@ -28,7 +28,7 @@ export function rule(words: TemplateStringsArray, ...amounts: readonly Amount[])
  */
 export type RefusalKind = "impossible" | "unanswerable";
 
-/** Digits of the numbers in a sentence: more where fewer would show a value as the very limit it broke. */
+/** Digits of the numbers in a sentence: more where fewer would show a value as the limit it broke, or as a whole number. */
 const DIGITS = [6, 12] as const;
 
 /** The only way a calculation says no: which argument, what it was, and the limit it broke. */
@@ -58,9 +58,15 @@ export class Refusal extends Error {
 function digitsOf({ value, rule: parts }: Refusal, units: Units): number {
   const tells = (few: number): boolean => {
     const told = shown(value, units, few);
-    return parts.every((part) => shown(part, units, few) !== told);
+    return parts.every((part) => shown(part, units, few) !== told) && !hidesFraction(value, few);
   };
   return DIGITS.find(tells) ?? DIGITS[0];
+}
+
+/** Whether a count that is not whole would be shown as one that is. */
+function hidesFraction(value: Amount | string, digits: number): boolean {
+  if (typeof value === "string" || value.of !== COUNT) return false;
+  return !Number.isInteger(value.base) && Number.isInteger(Number(plainNumber(value.base, digits)));
 }
 
 /** The words of a rule in one system of units. */

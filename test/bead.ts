@@ -1,6 +1,7 @@
 /** Calls a formula by its id, as a host would. */
 
 import type { FormulaHelp } from "../functions/help-text";
+import type { Records } from "../functions/catalogue";
 import { FORMULAS, formulaById } from "../functions/catalogue";
 import type { Formula } from "../functions/formula";
 import type { Quantity } from "../src/quantity";
@@ -69,6 +70,18 @@ export function typedCells({ parameters }: FormulaHelp, { args }: TypedCall): un
 /** The cells of the worked example with one of them changed. */
 export function exampleWith(about: FormulaHelp, index: number, cell: unknown): unknown[] {
   return exampleCells(about).map((given, i) => (i === index ? cell : given));
+}
+
+/** Cells of a call by the names of its arguments. */
+export type CellsByName<Id extends keyof Records> = Partial<
+  Record<keyof Records[Id]["args"] | "units", unknown>
+>;
+
+/** The cells in the order of the arguments; what is not named is omitted. */
+export function byName<Id extends keyof Records>(id: Id, given: CellsByName<Id>): unknown[] {
+  const { args, takesUnits } = recordOf(id);
+  const named: Readonly<Record<string, unknown>> = given;
+  return [...Object.keys(args), ...(takesUnits ? ["units"] : [])].map((name) => named[name] ?? null);
 }
 
 /** The record of a formula. */

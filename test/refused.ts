@@ -25,7 +25,10 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ['=BEAD.FEELER_STACK(1, , 1.01, "SI")', "#VALUE! tolerance = 1.01 mm: must be between 0 mm and 1 mm"],
   ['=BEAD.FEELER_STACK(1, {0.5,0}, , "SI")', "#VALUE! leaves = 0 mm: must be above 0"],
   ['=BEAD.FEELER_STACK(1, {0.5;-0.1}, , "SI")', "#VALUE! leaves = -0.1 mm: must be above 0"],
-  ['=BEAD.FEELER_STACK(1, {0.5;"x"}, , "SI")', '#VALUE! leaves = "x": must be a number (mm)'],
+  [
+    '=BEAD.FEELER_STACK(1, {0.5;"x"}, , "SI")',
+    '#VALUE! leaves = "x": must be a number or a size such as 38.1, 38.1 mm or 1-1/2 in',
+  ],
   ['=BEAD.FEELER_STACK(1, {0.5;TRUE}, , "SI")', "#VALUE! leaves = TRUE: must be a number (mm)"],
   [
     '=BEAD.FEELER_STACK(1, {0.5;0.4}, 0.05, "SI")',
@@ -125,11 +128,15 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ],
   ["=BEAD.PURGE_CHANGES(50, 0, 0)", "#VALUE! cells = 0: must be a whole number from 1 to 1000"],
   ["=BEAD.PURGE_CHANGES(50, 0, 1.5)", "#VALUE! cells = 1.5: must be a whole number from 1 to 1000"],
+  [
+    "=BEAD.PURGE_CHANGES(50, 0, 2.0000001)",
+    "#VALUE! cells = 2.0000001: must be a whole number from 1 to 1000",
+  ],
   ["=BEAD.PURGE_CHANGES(50, 0, 1001)", "#VALUE! cells = 1001: must be a whole number from 1 to 1000"],
   ["=BEAD.PURGE_TIME(0, 12, 20)", "#VALUE! bore = 0 in: must be above 0"],
   ["=BEAD.PURGE_TIME(2, 0, 20)", "#VALUE! length = 0 in: must be above 0"],
   ["=BEAD.PURGE_TIME(2, 12, 0)", "#VALUE! flow = 0 ft³/h: must be above 0"],
-  ['=BEAD.PURGE_TIME(50, 300, 0, , , , "SI")', "#VALUE! flow = 0 L/min: must be above 0"],
+  ['=BEAD.PURGE_TIME(50, 300, 0, , , , , "SI")', "#VALUE! flow = 0 L/min: must be above 0"],
   ["=BEAD.PURGE_TIME(2, 12, 20, 0)", "#N/A ppm = 0 ppm: cannot be reached; must be above supplyPpm, 0 ppm"],
   ["=BEAD.PURGE_TIME(2, 12, 20, 50, 0, 0)", "#VALUE! cells = 0: must be a whole number from 1 to 1000"],
   ["=BEAD.PURGE_FLOW(0, 12, 20)", "#VALUE! bore = 0 in: must be above 0"],
@@ -169,17 +176,82 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
   ],
   ["=BEAD.STANDOFF()", "#VALUE! wall = blank: needs a number (in)"],
   [
-    '=BEAD.STANDOFF("0.065")',
-    '#VALUE! wall = "0.065": is a number stored as text; turn the cell into a number (in)',
+    '=BEAD.HEAT_INPUT("10", 100, 5)',
+    '#VALUE! volts = "10": is a number stored as text; turn the cell into a number (V)',
   ],
-  ['=BEAD.STANDOFF("thin")', '#VALUE! wall = "thin": must be a number (in)'],
+  [
+    '=BEAD.STANDOFF("thin")',
+    '#VALUE! wall = "thin": must be a number or a size such as 1.5, 1-1/2 or 38.1 mm',
+  ],
+  [
+    '=BEAD.STANDOFF("thin", , "SI")',
+    '#VALUE! wall = "thin": must be a number or a size such as 38.1, 38.1 mm or 1-1/2 in',
+  ],
+  [
+    '=BEAD.STANDOFF("0,065")',
+    '#VALUE! wall = "0,065": contains a comma (decimal or thousands separator?); type 1.5 or 1500',
+  ],
+  [
+    '=BEAD.STANDOFF("1/16", , "SI")',
+    '#VALUE! wall = "1/16": is a fraction, which is a size in inches; type 1/16 in, or millimeters',
+  ],
+  [
+    '=BEAD.STANDOFF("1/2 mm")',
+    '#VALUE! wall = "1/2 mm": is a fraction of a millimeter; type it with decimals',
+  ],
+  ['=BEAD.STANDOFF("1/15")', '#VALUE! wall = "1/15": is no fraction of an inch; type it with decimals'],
+  [
+    '=BEAD.STANDOFF("1/2/2026")',
+    '#VALUE! wall = "1/2/2026": looks like a date; type a size such as 1.5, 1-1/2 or 38.1 mm',
+  ],
+  [
+    "=BEAD.STANDOFF(46024)",
+    "#VALUE! wall = 46024: looks like a size that the sheet turned into a date; type it as 0 1/2, '1/2 or 0.5",
+  ],
+  ['=BEAD.STANDOFF("1E301 mm")', '#VALUE! wall = "1E301 mm": is out of range (limit 1e300)'],
+  ["=BEAD.SIZE(-1)", "#VALUE! text = -1 in: must be 0 or more"],
+
+  [
+    "=BEAD.AMPS_WALL(1.65)",
+    '#VALUE! wall = 1.65 in: no tube of this trade has such a wall (maximum 1 in); for millimeters give "SI"',
+  ],
+  ["=BEAD.STANDOFF(39)", "#VALUE! wall = 39 in: no tube of this trade has such a wall (maximum 1 in)"],
+  [
+    '=BEAD.STANDOFF("1-5/8")',
+    "#VALUE! wall = 1.625 in: no tube of this trade has such a wall (maximum 1 in)",
+  ],
+  [
+    '=BEAD.STANDOFF(0.065, , "SI")',
+    '#VALUE! wall = 0.065 mm: no tube of this trade has such a wall (minimum 0.1 mm); for inches give "US"',
+  ],
+  [
+    "=BEAD.STANDOFF(0.00393)",
+    "#VALUE! wall = 0.00393 in: no tube of this trade has such a wall (minimum 0.00393701 in)",
+  ],
+  [
+    "=BEAD.TRAVEL_SPEED(25.4, 1)",
+    '#VALUE! od = 25.4 in: no tube of this trade has such an outside diameter (maximum 20 in); for millimeters give "SI"',
+  ],
+  [
+    '=BEAD.TRAVEL_SPEED(509, 1, "SI")',
+    "#VALUE! od = 509 mm: no tube of this trade has such an outside diameter (maximum 508 mm)",
+  ],
+  [
+    "=BEAD.OVERLAP_SUGGEST(1, 0.065, 4)",
+    "#VALUE! beadWidth = 4 in: must be at most the circumference, 3.14159 in",
+  ],
+  // π·0.3 mm = 0.942478 mm; 1 mm + 2·0.1 mm = 1.2 mm.
+  [
+    '=BEAD.OVERLAP_SUGGEST(0.3, 0.1, , "SI")',
+    "#N/A od = 0.3 mm: the default bead, 1.2 mm, is wider than the circumference",
+  ],
   ["=BEAD.STANDOFF(TRUE)", "#VALUE! wall = TRUE: must be a number (in)"],
   ["=BEAD.STANDOFF({0.065,0.083})", "#VALUE! wall = a range: takes one cell, not 1 × 2 cells"],
   ["=BEAD.STANDOFF(1E301)", "#VALUE! wall = 1e+301: is out of range (limit 1e300)"],
   ['=BEAD.STANDOFF(0.065, , "metric")', '#VALUE! units = "metric": must be one of US, SI'],
   [
-    '=BEAD.AMPS_WALL(0.065, "316")',
-    '#VALUE! material = "316": must be one of 304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600',
+    '=BEAD.AMPS_WALL(0.065, "317")',
+    '#VALUE! material = "317": must be one of 304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600',
   ],
   ['=BEAD.HEAT_INPUT(24, 120, 10, "80%")', '#VALUE! efficiency = "80%": must be a number'],
   ["=BEAD.PURGE_LEAK(, 0.05)", "#VALUE! flow = blank: needs a number"],
@@ -293,10 +365,10 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     "#N/A speed = 10 in/min: the tube's own heat melts it ahead of the arc 306° into the rotation; increase travel speed, reduce overlap or target a narrower bead",
   ],
   ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 4, 0, 3601)", "#VALUE! dwell = 3601 s: must be between 0 s and 3600 s"],
-  // By hand: 0.02·4·5.848e-6 m²/s/(π·0.935 mm) = 9.556 mm/min.
+  // By hand: 0.02·4·5.848e-6 m²/s/(π·0.8 mm) = 11.169 mm/min.
   [
-    '=BEAD.AMPS_SECTORS(1, 0.065, 0.07, , , , , , , , , "SI")',
-    "#VALUE! speed = 0.07 mm/min: must be between 9.55624 mm/min and 4778120 mm/min",
+    '=BEAD.AMPS_SECTORS(1, 0.2, 0.07, , , , , , , , , "SI")',
+    "#VALUE! speed = 0.07 mm/min: must be between 11.1689 mm/min and 5584430 mm/min",
   ],
   ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 361)", "#VALUE! sectors = 361: must be a whole number from 1 to 360"],
   ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 4, 1081)", "#VALUE! overlap = 1081°: must be between 0° and 1080°"],
@@ -305,7 +377,7 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     "#VALUE! wall = 0.3 in: arc voltage is estimated only for a wall of 0.0193701 in to 0.21622 in",
   ],
   [
-    '=BEAD.SCHEDULE(25.4, 1.65, "C12200", , , , , , , , , , "SI")',
+    '=BEAD.SCHEDULE(25.4, 1.65, "C12200", , , , , , , , , , , "SI")',
     "#N/A wall = 1.65 mm: calls for 576.67 A, which no standard electrode is listed for",
   ],
   [
@@ -313,8 +385,8 @@ export const REFUSED: readonly [call: string, sentence: string][] = [
     '#N/A od = 0.05554 in: the first sector needs a mean of 3.68834 A, which no pulse between 5.83963 A and 19.4654 A gives; ask for "steady"',
   ],
   [
-    '=BEAD.SCHEDULE(3.45, 1.696, "304L", "steady", , , , , , , , , "SI")',
-    "#N/A od = 3.45 mm: has no suggested schedule with this wall; at 127.141 mm/min after a dwell of 4.28438 s the ring is too small, and melts ahead of the arc, or too large to reckon with",
+    '=BEAD.SCHEDULE(3.45, 1.696, "304L", "steady", , , , , , , , , , "SI")',
+    "#N/A od = 3.45 mm: has no suggested schedule with this wall; suggested speed = 127.141 mm/min: the tube's own heat melts it ahead of the arc 108° into the rotation; increase travel speed, reduce overlap or target a narrower bead",
   ],
   ["=BEAD.SCHEDULE(1, 0.065, , , 0)", "#VALUE! volts = 0 V: must be above 0"],
   ["=BEAD.SCHEDULE(1, 0.065, , , , 1.01)", "#VALUE! efficiency = 1.01: must be above 0 and at most 1"],
@@ -384,13 +456,20 @@ export const REMARKED: readonly [call: string, text: string][] = [
     '=BEAD.TAKEOFF({8,1,"1,651"})',
     "wall: contains a comma (decimal or thousands separator?); type 1.5 or 1500",
   ],
-  ["=BEAD.TAKEOFF({8,500,0.065})", "od: must be at most 393.701 in"],
+  [
+    "=BEAD.TAKEOFF({8,500,0.065})",
+    'od: no tube of this trade has such an outside diameter (maximum 20 in); for millimeters give "SI"',
+  ],
+  [
+    "=BEAD.TAKEOFF({8,2,1.65})",
+    'wall: no tube of this trade has such a wall (maximum 1 in); for millimeters give "SI"',
+  ],
   ["=BEAD.TAKEOFF({8.5,1,0.065})", "quantity: must be a whole number from 1 to 1000000000"],
   [
     '=BEAD.TAKEOFF({8,1,0.065,"brass"})',
     "material: must be one of 304L, 316L, 2205, CS, TI-2, TI-6-4, 625, C-276, C12200, C70600",
   ],
-  ['=BEAD.TAKEOFF({8,1,"about 0.065"})', "wall: must be a number (in)"],
+  ['=BEAD.TAKEOFF({8,1,"about 0.065"})', "wall: must be a number or a size such as 1.5, 1-1/2 or 38.1 mm"],
   ['=BEAD.REASON("STANDOFF", -0.065)', "wall = -0.065 in: must be above 0"],
   ['=BEAD.REASON("STANDOFF", 1, 2, "US", 4)', "STANDOFF takes 3 arguments, not 4"],
   ['=BEAD.REASON("ABOUT", "STANDOFF", 2)', "ABOUT takes 1 argument, not 2"],

@@ -105,7 +105,9 @@ const GAS_LIQUID = formula({
     ),
   },
   gives: scalar(VOLUME),
-  tex: [String.raw`V = 841\,V_l\,u\,\frac{\rho(\text{70 °F, 1 atm})}{\rho(\text{standard})}`],
+  tex: [
+    String.raw`V = 29.71\ \tfrac{\text{ft³}}{\text{L}}\cdot V_l\,u\,\frac{\rho(\text{70 °F, 1 atm})}{\rho(\text{standard})}`,
+  ],
   where: {
     V: "gas at the standard state",
     V_l: "liquid in the container (liquid)",
@@ -115,10 +117,10 @@ const GAS_LIQUID = formula({
   },
   validity:
     "Argon at its boiling point under 1 atm. Liquid boils off while the container stands: usable leaves that out of the bill only as far as you know it.",
-  source: "2018 International Fire Code, Table G101.2: 29.71 ft³ at 70 °F and 1 atm from a liter of liquid",
+  source: "[ifc-2018]: 29.71 ft³ at 70 °F and 1 atm from a liter of liquid",
   related: ["GAS_CYLINDER", "GAS_JOINT", "TAKEOFF"],
   synonyms: ["dewar", "liquid argon", "microbulk", "cryogenic container"],
-  example: { args: [230, 0.9], gives: "6148" },
+  example: { args: [230, 0.9], gives: "6149.97" },
   calc: ({ liquid, usable }, units) => liquidArgon(liquid, usable, STANDARD_STATE[units]),
 });
 

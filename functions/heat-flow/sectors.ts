@@ -10,6 +10,7 @@ import { number, orComputed, orDefault, toldInBoth } from "../argument";
 import {
   ARC_SIZE,
   BEAD_WIDTH,
+  DWELL,
   EFFICIENCY,
   MATERIAL,
   OD,
@@ -36,7 +37,7 @@ const AMPS_SECTORS = formula({
     speed: SPEED_OF_TRAVEL,
     sectors: orDefault(number("Equal sectors per revolution", COUNT), COMMON_SECTORS),
     overlap: OVERLAP_OR_NONE,
-    dwell: orComputed(number("Arc-on time before rotation", TIME), "START_DWELL of the same bead"),
+    dwell: orComputed(DWELL, "START_DWELL of the same bead"),
     beadWidth: BEAD_WIDTH,
     material: MATERIAL,
     volts: VOLTS_OF_WALL,

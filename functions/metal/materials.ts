@@ -25,7 +25,7 @@ const MATERIALS = formula({
   validity:
     "Hot: near 1200 K (927 °C). Cold: 25 °C. Surface tension: the liquid near its liquidus. SI units whatever the sheet's system.",
   source:
-    "Named in the last column for every number. Other names: ASTM grades, UNS and EN numbers, from memory; a straight stainless grade stands for its low-carbon twin.",
+    "Named in the last column for every number. Other names: ASTM grades, UNS numbers of [sae-hs-1086] and EN numbers of [en-10088-1], from memory; a straight stainless grade stands for its low-carbon twin.",
   unconfirmed:
     '"memory" in the last column marks a number recalled from its source and not compared with a copy, "estimate" one that nothing outside confirms.',
   unchecked: "A table of input data: each number is compared with its own source instead",
@@ -43,7 +43,7 @@ const MATERIALS = formula({
         coldConductivity: metal.coldConductivity.value,
         coldHeatCapacity: metal.coldHeatCapacity.value / 1e6,
         surfaceTension: metal.surfaceTension.value,
-        names: OTHER_NAMES[designation].join(", "),
+        names: (OTHER_NAMES[designation] ?? []).join(", "),
         sources: [
           sourceOf("hot k", metal.hotConductivity),
           sourceOf("hot α", metal.hotDiffusivity),

@@ -3,7 +3,7 @@
 import { COMMON_POSTPURGE, COMMON_PREPURGE, cyclePhases, cycleTime } from "../../src/planning/cycle";
 import { si, TIME, written } from "../../src/quantity";
 import { number, orDefault } from "../argument";
-import { OD, OVERLAP_OR_NONE, SPEED_OF_TRAVEL } from "../arguments";
+import { DWELL, OD, OVERLAP_OR_NONE, SPEED_OF_TRAVEL } from "../arguments";
 import { family, formula } from "../formula";
 import { column, scalar, table, wordsColumn } from "../gives";
 
@@ -12,7 +12,7 @@ const CYCLE_ARGUMENTS = {
   od: OD,
   speed: SPEED_OF_TRAVEL,
   prepurge: orDefault(number("Gas before the arc", TIME), COMMON_PREPURGE),
-  dwell: orDefault(number("Arc on before rotation", TIME), NONE),
+  dwell: orDefault(DWELL, NONE),
   overlap: OVERLAP_OR_NONE,
   downslope: orDefault(number("Ramp-down of the current", TIME), NONE),
   postpurge: orDefault(number("Gas after the arc", TIME), COMMON_POSTPURGE),

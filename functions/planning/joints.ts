@@ -70,7 +70,7 @@ function isBlankRow(row: readonly unknown[]): boolean {
 
 /** Words that head the columns of a list, in any case, alone or with a unit behind a comma or in brackets. */
 const HEADER_WORDS =
-  /^(?:no|qty|quantity|count|number|joints?|welds?|pcs|pieces|ea|each|od|o\.d|outside|outer|dia|diameter|size|tube|tubing|pipe|nominal|nps|wall|wt|w\.t|thickness|thk|gauge|ga|material|matl|mat'l|metal|alloy|grade|spec|of|the|in|inch|inches|mm|#)$/i;
+  /^(?:no|qty|quantity|count|number|joints?|welds?|pcs|pieces|ea|each|od|outside|outer|dia|diameter|size|tube|tubing|pipe|nominal|nps|wall|wt|thickness|thk|gauge|ga|material|matl|metal|alloy|grade|spec|of|the|in|inch|inches|mm|#)$/i;
 
 /**
  * A header has words of a header and nothing that reads as a number or a size; anything else is a line, which is told
@@ -82,6 +82,10 @@ function isHeader(row: readonly unknown[]): boolean {
 }
 
 function isTitle(text: string): boolean {
-  const words = text.split(/[\s,;:()[\]/."″]+/).filter((word) => word !== "");
+  // O.D., Qty. and mat'l are the words without their marks.
+  const words = text
+    .replace(/[.'’]/g, "")
+    .split(/[\s,;:()[\]/"″]+/)
+    .filter((word) => word !== "");
   return words.length > 0 && words.every((word) => HEADER_WORDS.test(word));
 }

@@ -67,7 +67,7 @@ const TAKEOFF_OF_JOINTS = formula({
       remark: wordsColumn("remark"),
     },
     {
-      more: "Joints counted; travel as suggested; cycle and purge of one joint; time and gas of the line. As many rows as joints has, then the totals and how many lines are counted. A line that cannot be counted gives the reason in its remark and has no numbers; beside a header stand the headings, beside a blank line nothing.",
+      more: "Joints counted; travel as suggested; cycle and purge of one joint; time and gas of the line. As many rows as joints has (of whole columns, down to the last that is filled), then the totals and how many lines are counted. A line that cannot be counted gives the reason in its remark and has no numbers; beside a header stand the headings, beside a blank line nothing.",
     },
   ),
   tex: [

@@ -3,7 +3,7 @@
 import { ampsByWall } from "./amperage";
 import { commonBeadWidth } from "../travel/bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "../planning/cycle";
-import { arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
+import { ARC_VOLTS_GAPS, arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
 import { commonArcVolts, wattsPerAmp } from "../heat-flow/arc";
 import { dwellOf } from "../heat-flow/dwell";
 import { powerOfRoot, readyPlate } from "../heat-flow/melt";
@@ -17,7 +17,7 @@ import { heatInput } from "./heat-input";
 import type { Pulse } from "./pulse";
 import { pulseOf } from "./pulse";
 import { refuseThick, remarksOn } from "./remarks";
-import { above0, between, tube } from "../limits";
+import { above0, between, isAt, tube } from "../limits";
 import type { Material } from "../metal/material";
 import { AMBIENT } from "../metal/material";
 import type {
@@ -176,9 +176,17 @@ function promised(od: Length, beadWidth: Length, { plan, pass }: WeldedRing): Se
   });
 }
 
-/** Speaks of the wall where its common gap has no voltage, of the gap where it was set otherwise. */
+/** Speaks of the wall where its common gap has no voltage, of the allowance where that makes the gap. */
 function voltsAt(gap: Length, wall: Length, allowance: Length): Voltage {
-  return allowance === COMMON_ALLOWANCE ? commonArcVolts(wall, "wall") : arcVolts(gap);
+  if (isAt(allowance, COMMON_ALLOWANCE)) return commonArcVolts(wall, "wall");
+  const volts = orRefusal(() => arcVolts(gap));
+  if (!(volts instanceof Refusal)) return volts;
+  const [least, most] = ARC_VOLTS_GAPS;
+  throw new Refusal(
+    "allowance",
+    amount(allowance, LENGTH),
+    rule`makes the standoff ${amount(gap, LENGTH)}; arc voltage is estimated only for ${amount(least, LENGTH)} to ${amount(most, LENGTH)}`,
+  );
 }
 
 function electrodeFor(wall: Length, amps: Current, units: Units): Length {

@@ -78,7 +78,7 @@ export function electrodeDiameter(amps: Current, units: Units): Length {
 }
 
 /** The gaps, m, and currents, A, that the estimate of arc voltage holds for. */
-export const ARC_VOLTS_GAP = [si(0.0005, LENGTH), si(0.003, LENGTH)] as const;
+export const ARC_VOLTS_GAPS = [si(0.0005, LENGTH), si(0.003, LENGTH)] as const;
 export const ARC_VOLTS_AMPS = [si(30, CURRENT), si(150, CURRENT)] as const;
 /** The current that the level stands for where none is given, A. */
 const LEVEL_AMPS = 100;
@@ -90,9 +90,8 @@ const VOLTS_PER_AMP = 0.031;
  * common practice. A given current moves it by 0.031 V per A from 100 A.
  */
 export function arcVolts(gap: Length, amps?: Current): Voltage {
-  between("standoff", gap, LENGTH, ...ARC_VOLTS_GAP);
-  const level = 8.5 + 800 * gap;
+  const level = 8.5 + 800 * between("standoff", gap, LENGTH, ...ARC_VOLTS_GAPS);
   if (amps === undefined) return si(level, VOLTAGE);
-  between("amps", above0("amps", amps, CURRENT), CURRENT, ...ARC_VOLTS_AMPS);
-  return si(level + VOLTS_PER_AMP * (amps - LEVEL_AMPS), VOLTAGE);
+  const current = between("amps", above0("amps", amps, CURRENT), CURRENT, ...ARC_VOLTS_AMPS);
+  return si(level + VOLTS_PER_AMP * (current - LEVEL_AMPS), VOLTAGE);
 }

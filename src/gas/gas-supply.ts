@@ -14,7 +14,17 @@ import type {
   Units,
   Volume,
 } from "../quantity";
-import { ANY_FLOW, CYLINDER_PRESSURE, FLOW, LIQUID_VOLUME, TEMPERATURE, TIME, VOLUME, si } from "../quantity";
+import {
+  ANY_FLOW,
+  CYLINDER_PRESSURE,
+  FLOW,
+  LIQUID_VOLUME,
+  TEMPERATURE,
+  TIME,
+  VOLUME,
+  si,
+  toBase,
+} from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 
 /** Gas of one joint, m³: torch and purge, each flow for its time. */
@@ -71,10 +81,8 @@ export function cylinderArgon(
   return si((waterVolume * (full - empty)) / argonDensity(standard.pressure, standard.temperature), VOLUME);
 }
 
-/**
- * Gas of a liter of liquid argon: 841 L at 70 °F and 1 atm (2018 International Fire Code, Table G101.2, 29.71 ft³).
- */
-const GAS_OF_LIQUID = 841;
+/** [ifc-2018]: 29.71 ft³ of gas at 70 °F and 1 atm from a liter of liquid argon; a volume over a volume. */
+const GAS_OF_LIQUID = toBase(29.71, VOLUME, "US") / toBase(1, LIQUID_VOLUME, "US");
 
 /** Argon that a liquid container gives, m³ at the standard state: its usable liquid, boiled off. */
 export function liquidArgon(liquid: LiquidVolume, usable: Share, standard: State): Volume {

@@ -1,6 +1,6 @@
 /** The arc between the power a weld needs and the current on the dial. */
 
-import { ARC_VOLTS_GAP, arcVolts, COMMON_ALLOWANCE, standoff } from "../gap/electrode";
+import { ARC_VOLTS_GAPS, COMMON_ALLOWANCE, arcVolts, standoff } from "../gap/electrode";
 import { above0, between, shareAbove0 } from "../limits";
 import type { Length, Share, Voltage } from "../quantity";
 import { LENGTH, SHARE, si, VOLTAGE } from "../quantity";
@@ -25,7 +25,7 @@ export function wattsPerAmp(volts: Voltage, efficiency: Share): number {
 }
 
 /** The walls, m, whose common standoff lies in the 0.5 to 3 mm that the estimate of arc voltage holds for. */
-export const ARC_VOLTS_WALLS = [wallOf(ARC_VOLTS_GAP[0]), wallOf(ARC_VOLTS_GAP[1])] as const;
+export const ARC_VOLTS_WALLS = [wallOf(ARC_VOLTS_GAPS[0]), wallOf(ARC_VOLTS_GAPS[1])] as const;
 
 function wallOf(gap: number): Length {
   return si(2 * (gap - COMMON_ALLOWANCE), LENGTH);
@@ -38,7 +38,7 @@ function wallOf(gap: number): Length {
 export function commonArcVolts(wall: Length, fix = "volts"): Voltage {
   const most = ARC_VOLTS_WALLS[1];
   if (above0("wall", wall, LENGTH) <= most) {
-    return arcVolts(si(Math.max(ARC_VOLTS_GAP[0], standoff(wall, COMMON_ALLOWANCE)), LENGTH));
+    return arcVolts(si(Math.max(ARC_VOLTS_GAPS[0], standoff(wall, COMMON_ALLOWANCE)), LENGTH));
   }
   if (fix === "volts") {
     throw new Refusal(

@@ -38,12 +38,12 @@ export interface Phase {
 /** The phases of a cycle in their order, times in s. A phase of no length is kept, so that every cycle has the same rows. */
 export function cyclePhases(cycle: Cycle): Phase[] {
   const turn = travelTime(cycle.od, cycle.speed, si(0, ANGLE));
-  const lap = si((turn * atLeast0("overlap", cycle.overlap, ANGLE)) / 360, TIME);
+  const past = si((turn * atLeast0("overlap", cycle.overlap, ANGLE)) / 360, TIME);
   const lengths: [label: string, lasts: Time, arcOn: boolean][] = [
     ["Prepurge", atLeast0("prepurge", cycle.prepurge, TIME), false],
     ["Start dwell", atLeast0("dwell", cycle.dwell, TIME), true],
     ["Full turn", turn, true],
-    ["Overlap", lap, true],
+    ["Overlap", past, true],
     ["Downslope", atLeast0("downslope", cycle.downslope, TIME), true],
     ["Postpurge", atLeast0("postpurge", cycle.postpurge, TIME), false],
     ["Handling", atLeast0("handling", cycle.handling, TIME), false],

@@ -8,7 +8,7 @@ import { above0, atLeast0, atMost, between, tube, wholeFrom1 } from "../limits";
 import type { Material } from "../metal/material";
 import { purgeChanges, purgeVolume } from "../purge/purge";
 import type { Angle, Count, Duration, Flow, Length, Oxygen, Speed, Time, Volume } from "../quantity";
-import { ANGLE, COUNT, DURATION, FLOW, LENGTH, si, TIME, VOLUME } from "../quantity";
+import { ANGLE, COUNT, DURATION, FLOW, LENGTH, OXYGEN, si, TIME, VOLUME } from "../quantity";
 import { orRefusal, Refusal } from "../refusal";
 import { suggestedSpeed } from "../travel/travel";
 
@@ -81,8 +81,10 @@ export class Takeoff {
     if (terms.purgeSeconds !== undefined) atLeast0("purgeSeconds", terms.purgeSeconds, TIME);
     atLeast0("overlap", terms.overlap, ANGLE);
     if (terms.damSpacing !== undefined) above0("damSpacing", terms.damSpacing, LENGTH);
-    this.#changes =
-      terms.damSpacing === undefined ? si(0, COUNT) : purgeChanges(terms.ppm, terms.supplyPpm, ONE_CELL);
+    atLeast0("ppm", terms.ppm, OXYGEN);
+    atLeast0("supplyPpm", terms.supplyPpm, OXYGEN);
+    const sweeps = terms.damSpacing !== undefined && terms.purgeSeconds === undefined;
+    this.#changes = sweeps ? purgeChanges(terms.ppm, terms.supplyPpm, ONE_CELL) : si(0, COUNT);
     this.#terms = terms;
   }
 

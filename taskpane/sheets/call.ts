@@ -18,9 +18,10 @@ type OptionalNames<Args> = {
 export type Written = string | number;
 
 /** What a call gives for each argument; optional ones may be omitted. `units` always follows the sheet. */
-export type Cells<Id extends FormulaId> = {
-  readonly [Name in Exclude<keyof ArgumentsOf<Id>, OptionalNames<ArgumentsOf<Id>>>]: Written;
-} & { readonly [Name in OptionalNames<ArgumentsOf<Id>>]?: Written };
+export type Cells<Id extends FormulaId> = Readonly<
+  Record<Exclude<keyof ArgumentsOf<Id>, OptionalNames<ArgumentsOf<Id>>>, Written> &
+    Partial<Record<OptionalNames<ArgumentsOf<Id>>, Written>>
+>;
 
 const parameters = new Map(help.formulas.map(({ id, parameters: all }) => [id, all.map(({ name }) => name)]));
 

@@ -7,8 +7,9 @@ import type { Quantity, Units } from "../../src/quantity";
 import { fromBase, LENGTH, plainNumber, toBase } from "../../src/quantity";
 import { sizeOf } from "../../src/sizes";
 import { formatOf } from "./formats";
-import type { NamePlan, RangePlan, SheetPlan, Template } from "./sheet";
+import type { CellPlan, NamePlan, RangePlan, SheetPlan, Template } from "./sheet";
 import { UNITS_NAME, UNITS_SET_NAME } from "./sheet";
+import { addressesIn } from "./watched";
 
 export type Content = string | number | boolean;
 
@@ -59,11 +60,12 @@ export function convert(form: Form): Conversion {
   );
   const ranges = changedRanges(plan, wanted);
   for (const named of plan.names) {
-    const isText = plannedIn(plan, named)?.format === TEXT_FORMAT;
+    const planned = plannedIn(plan, named);
+    const isText = planned.some((cell) => cell.look === "input" && cell.format === TEXT_FORMAT);
     const format = isText ? {} : newFormat(named, form.units, to);
     const range = ranges.get(named.name);
     for (const { at, content } of cellsOf(form, named.name)) {
-      const written = rewritten(content, named, form.units, to);
+      const written = isPlanned(content, planned) ? undefined : rewritten(content, named, form.units, to);
       edits.push({
         at,
         ...(written === undefined ? {} : { content: isText ? plainNumber(written) : tidy(written) }),
@@ -114,18 +116,28 @@ function cellsOf(form: Form, name: string): readonly FormCell[] {
   return form.cells.get(name) ?? [];
 }
 
-function plannedIn(plan: SheetPlan, { at }: NamePlan): SheetPlan["cells"][number] | undefined {
-  const [first] = at.split(":");
-  return plan.cells.find((cell) => cell.at === first);
+/** The cells of a name as planned; that of a list's column begins with its heading and ends with the line that ends it. */
+function plannedIn(plan: SheetPlan, { at }: NamePlan): readonly CellPlan[] {
+  const within = new Set(addressesIn(at));
+  return plan.cells.filter((cell) => within.has(cell.at));
 }
 
-/** A blank, what can be read as a number, or the formula that the template itself put there, which follows the other cells. */
+/** A heading, or a formula that the template itself put there, which follows the other cells. */
+function isPlanned(content: Content, planned: readonly CellPlan[]): boolean {
+  return planned.some(
+    (cell) =>
+      (cell.look !== "input" || String(cell.content).startsWith("=")) &&
+      cell.content !== "" &&
+      shape(cell.content) === shape(content),
+  );
+}
+
+/** A blank, what can be read as a number, or what the template itself put there. */
 function isConvertible(content: Content, plan: SheetPlan, named: NamePlan, units: Units): boolean {
   const { input, quantity } = named;
   if (!input || quantity === undefined || content === "") return true;
   if (baseOf(content, quantity, units) !== undefined) return true;
-  const original = plannedIn(plan, named)?.content;
-  return typeof original === "string" && original.startsWith("=") && shape(content) === shape(original);
+  return isPlanned(content, plannedIn(plan, named));
 }
 
 /** What a typed cell stands for, base SI: a number, or a size written as text such as 1-1/2; undefined for anything else. */

@@ -4,7 +4,7 @@
  */
 
 import { CAUTIONS } from "./cautions";
-import { guardTable, quote } from "./guards";
+import { formulasIn, guardTables, otherFormulas, quote } from "./guards";
 import type { Layout } from "./layout";
 import { address } from "./layout";
 import type { TemplateId } from "./sheet";
@@ -34,6 +34,11 @@ export function unless(condition: string, sentence: string): string {
   return `IF(${condition},"",${sentence.startsWith("=") ? sentence.slice(1) : quote(sentence)})`;
 }
 
+/** Said of a table that its formula cannot fill. */
+export function spilledOver(table: string): string {
+  return `${table} cannot be shown: a cell that its formula fills is not empty`;
+}
+
 export function head(form: Layout, title: string): void {
   form.banner(title, "title");
   form.name("summary", 0);
@@ -55,11 +60,19 @@ export function head(form: Layout, title: string): void {
   );
 }
 
-/** Every check in one line: that all hold, or how many do not, and which. */
+/**
+ * Every check in one line: that all hold, or how many do not, and which. It counts the formulas behind it first: with one
+ * of them gone it could not see what it no longer sees.
+ */
+const WATCHES = ["verdicts", "problems_watch", "typed_watch", "computed_watch"];
+const PLANNED = ["checks", "checks", "checks", "typed", "computed"].map((what) => `{${what}_planned}`);
+const OPEN = "SUMPRODUCT(--(LEN({problems})>0))";
 const SUMMARY =
-  `=IF(ROWS({problems})<>{checks_planned},"${SIGNS.attention}Rows of checks were deleted: insert the sheet anew",` +
-  `IF({checks_open}=0,"${SIGNS.holds}All "&{checks_planned}&" checks hold. Starting values: prove on a test coupon. The qualified procedure governs.",` +
-  `"${SIGNS.attention}"&{checks_open}&" of "&{checks_planned}&" need attention: "&TEXTJOIN("; ",TRUE,{problems_short})))`;
+  `=IFERROR(IF(${formulasIn(WATCHES.map((name) => `{${name}}`))}<>${PLANNED.join("+")},` +
+  `"${SIGNS.attention}A check, or a row behind the page, was typed over or deleted: undo it, or insert the sheet anew",` +
+  `IF(${OPEN}=0,"${SIGNS.holds}All "&{checks_planned}&" checks hold. Starting values: prove on a test coupon. The qualified procedure governs.",` +
+  `"${SIGNS.attention}"&${OPEN}&" of "&{checks_planned}&" need attention: "&TEXTJOIN("; ",TRUE,{problems_short}))),` +
+  `"${SIGNS.attention}The checks cannot be read: undo what was deleted, or insert the sheet anew")`;
 
 const UNITS_CHECK: Check = {
   label: "System of units",
@@ -92,6 +105,8 @@ export function checks(form: Layout, own: readonly Check[]): readonly Check[] {
   }
   const column = form.grid.labelColumns;
   form.signs.push(`${address(column, top)}:${address(column, form.nextRow - 1)}`);
+  form.rangeOf("verdicts", column, top, column, form.nextRow - 1);
+  form.number("checks_planned", all.length);
   return all;
 }
 
@@ -107,16 +122,10 @@ export function behindThePage(form: Layout, all: readonly Check[]): void {
   form.cell(1, `=IF(EXACT({${UNITS_NAME}},{${UNITS_SET_NAME}}),{${UNITS_SET_NAME}},"?")`, "note");
   form.name(UNITS_READ_NAME, 1);
   form.nextLine();
-  form.cell(0, "Checks planned", "label");
-  form.cell(1, all.length, "note");
-  form.name("checks_planned", 1);
-  form.nextLine();
-  form.cell(0, "Checks open", "label");
-  form.cell(1, "=SUMPRODUCT(--(LEN({problems})>0))", "note");
-  form.name("checks_open", 1);
-  form.nextLine();
+  // Before the tables below, which watch and cannot be watched by themselves: the summary counts those.
+  const others = otherFormulas(form);
   problemTable(form, all);
-  guardTable(form);
+  guardTables(form, others);
 }
 
 function problemTable(form: Layout, all: readonly Check[]): void {
@@ -133,6 +142,7 @@ function problemTable(form: Layout, all: readonly Check[]): void {
   }
   form.rangeOf("problems", 1, top, 1, form.nextRow - 1);
   form.rangeOf("problems_short", 2, top, 2, form.nextRow - 1);
+  form.rangeOf("problems_watch", 1, top, 2, form.nextRow - 1);
 }
 
 export function cautions(form: Layout): void {

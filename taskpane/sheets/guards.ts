@@ -4,81 +4,128 @@
  */
 
 import type { Quantity, Units } from "../../src/quantity";
-import { LENGTH } from "../../src/quantity";
+import { LENGTH, TIME } from "../../src/quantity";
 import { DATE_HINT } from "../../src/sizes";
 import { call } from "./call";
 import type { Between, Layout } from "./layout";
 import { UNITS_NAME } from "./sheet";
+import { joined } from "./watched";
+
+interface Named {
+  readonly label: string;
+  readonly name: string;
+}
+
+export interface GuardedNumber extends Named {
+  readonly kind: "number";
+  readonly quantity: Quantity;
+  readonly unit: string | undefined;
+  readonly range: Readonly<Record<Units, Between>>;
+  /** The smallest number above 0 that a person could mean; undefined where there is no such limit. */
+  readonly above0: number | undefined;
+  readonly mayBeBlank: boolean;
+}
+
+export interface GuardedWord extends Named {
+  readonly kind: "word";
+  /** Undefined where a formula knows more words than a list can hold, and refuses the others itself. */
+  readonly allowed: readonly string[] | undefined;
+  readonly mayBeBlank: boolean;
+}
 
 export type Guarded =
-  | { readonly kind: "computed"; readonly label: string; readonly name: string }
-  | {
-      readonly kind: "word";
-      readonly label: string;
-      readonly name: string;
-      readonly allowed: readonly string[];
-      readonly mayBeBlank: boolean;
-    }
-  | {
-      readonly kind: "number";
-      readonly label: string;
-      readonly name: string;
-      readonly quantity: Quantity;
-      readonly unit: string | undefined;
-      readonly range: Readonly<Record<Units, Between>>;
-      readonly mayBeBlank: boolean;
-    };
+  | (Named & { readonly kind: "computed" })
+  | (Named & { readonly kind: "block"; readonly formulas: number })
+  | GuardedWord
+  | GuardedNumber;
 
 const OTHER = { US: "SI", SI: "US" } as const;
 /** Day numbers of this century: what a spreadsheet makes of a fraction. */
 const DATES = [36_526, 73_050] as const;
+const CLOCK_HINT = "; type seconds: the sheet turns 0:30 into a fraction of a day";
+const TYPED_OVER = "typed over or deleted; undo it, or insert the sheet anew";
 
-/** "0.05 to 20 in", and what a number of the other system would be. */
+/** "between 0.05 and 20 in", "0, or between 1 and 600 s". */
 export function rangeText(
-  range: Readonly<Record<Units, Between>>,
-  quantity: Quantity,
-  unit: string | undefined,
+  { range, quantity, unit, above0 }: Pick<GuardedNumber, "range" | "quantity" | "unit" | "above0">,
   units: Units,
 ): string {
   const [least, most] = range[units];
   const shown = unit ?? quantity[units].unit;
-  return `between ${String(least)} and ${String(most)}${shown === "" ? "" : ` ${shown}`}`;
+  const from = above0 ?? least;
+  const between = `between ${String(from)} and ${String(most)}${shown === "" ? "" : ` ${shown}`}`;
+  return above0 === undefined ? between : `0, or ${between}`;
 }
 
 /** The sentence of one cell; "" where nothing is wrong. */
 export function problemOf(guarded: Guarded): string {
-  const cell = `{${guarded.name}}`;
-  const { label } = guarded;
   switch (guarded.kind) {
     case "computed":
-      return `IF(ISFORMULA(${cell}),"",${quote(`${label}: typed over; undo it, or insert the sheet anew`)})`;
-    case "word": {
-      const known = guarded.allowed.map((word) => `UPPER(TRIM(${cell}&""))=${quote(word.toUpperCase())}`);
-      const blank = guarded.mayBeBlank ? '""' : quote(`${label}: is blank`);
-      return `IF(TRIM(${cell}&"")="",${blank},IF(OR(${known.join(",")}),"",${quote(`${label}: “`)}&${cell}&${quote("” is not one of the words in its list")}))`;
-    }
+      return `IF(ISFORMULA({${guarded.name}}),"",${quote(`${guarded.label}: ${TYPED_OVER}`)})`;
+    case "block":
+      return blockProblem(guarded.label, [`{${guarded.name}}`], guarded.formulas);
+    case "word":
+      return wordProblem(guarded);
     case "number":
       return numberProblem(guarded);
   }
 }
 
-function numberProblem(guarded: Extract<Guarded, { kind: "number" }>): string {
-  const { label, name, quantity, mayBeBlank } = guarded;
-  const cell = `{${name}}`;
-  const blank = mayBeBlank ? '""' : quote(`${label}: is blank`);
-  const outside = (units: Units): string => outsideRange(guarded, units);
-  const alike = sameRange(guarded);
-  const inRange = alike ? outside("US") : `IF({${UNITS_NAME}}="SI",${outside("SI")},${outside("US")})`;
-  const text = `${quote(`${label}: “`)}&${cell}&${quote("” is text; type the number alone")}`;
-  // A length may be typed as people write sizes: its own formula reads it, and what it cannot read is no number.
-  const notNumber =
-    quantity === LENGTH
-      ? `IF(ISNUMBER(${call("SIZE", { text: cell })}),"",${quote(`${label}: “`)}&${cell}&${quote("” is no size; type a number, or a size such as 1-1/2")})`
-      : text;
-  return `IF(TRIM(${cell}&"")="",${blank},IF(ISNUMBER(${cell}),${inRange},${notNumber}))`;
+/** Rows may be inserted into a block, but no formula of it may go. */
+function blockProblem(label: string, blocks: readonly string[], formulas: number): string {
+  return `IF(${formulasIn(blocks)}=${String(formulas)},"",${quote(`${label}: a cell was ${TYPED_OVER}`)})`;
 }
 
-function sameRange({ quantity, range, unit }: Extract<Guarded, { kind: "number" }>): boolean {
+/** How many cells of some blocks hold a formula. */
+export function formulasIn(blocks: readonly string[]): string {
+  return blocks.map((block) => `SUMPRODUCT(--ISFORMULA(${block}))`).join("+");
+}
+
+function blankProblem({ label, mayBeBlank }: GuardedNumber | GuardedWord): string {
+  return mayBeBlank ? '""' : quote(`${label}: is blank`);
+}
+
+function wordProblem(guarded: GuardedWord): string {
+  const { label, name, allowed } = guarded;
+  const cell = `{${name}}`;
+  // As the page's own formulas compare: any case, no blanks around it.
+  const known = allowed?.map((word) => `${cell}=${quote(word)}`).join(",");
+  const strange = `${quote(`${label}: “`)}&${cell}&${quote("” is not one of the words in its list")}`;
+  const judged = known === undefined ? '""' : `IF(OR(${known}),"",${strange})`;
+  return `IF(TRIM(${cell}&"")="",${blankProblem(guarded)},${judged})`;
+}
+
+function numberProblem(guarded: GuardedNumber): string {
+  const { label, name, quantity } = guarded;
+  const cell = `{${name}}`;
+  const value = quantity === LENGTH ? `{${readName(name)}}` : cell;
+  const inRange = alike(guarded)
+    ? outsideRange(guarded, value, "US")
+    : `IF({${UNITS_NAME}}="SI",${outsideRange(guarded, value, "SI")},${outsideRange(guarded, value, "US")})`;
+  const why =
+    quantity === LENGTH
+      ? "” is no size; type a number, or a size such as 1-1/2"
+      : "” is text; type the number alone";
+  const notNumber = `${quote(`${label}: “`)}&${cell}&${quote(why)}`;
+  return `IF(TRIM(${cell}&"")="",${blankProblem(guarded)},IF(ISNUMBER(${value}),${inRange},${notNumber}))`;
+}
+
+/** The sentence of a typed cell, behind the page. */
+export function problemName(name: string): string {
+  return `${name}_problem`;
+}
+
+/** A length may be typed as people write sizes; native formulas take the number that it says. */
+export function readName(name: string): string {
+  return `${name}_read`;
+}
+
+function reading(name: string): string {
+  const cell = `{${name}}`;
+  return `IF(TRIM(${cell}&"")="","",IF(ISNUMBER(${cell}),${cell},IFERROR(${call("SIZE", { text: cell })},"")))`;
+}
+
+function alike({ quantity, range, unit }: GuardedNumber): boolean {
   return (
     (unit !== undefined || quantity.US.unit === quantity.SI.unit) &&
     range.US[0] === range.SI[0] &&
@@ -87,29 +134,36 @@ function sameRange({ quantity, range, unit }: Extract<Guarded, { kind: "number" 
 }
 
 /** What is said of a number outside its range, with a hint of what it may have been meant as. */
-function outsideRange(guarded: Extract<Guarded, { kind: "number" }>, units: Units): string {
-  const { label, name, quantity, range, unit } = guarded;
-  const cell = `{${name}}`;
+function outsideRange(guarded: GuardedNumber, value: string, units: Units): string {
+  const { label, name, quantity, range, above0 } = guarded;
   const [least, most] = range[units];
-  const said = ` is not ${rangeText(range, quantity, unit, units)}`;
   const hints = [
-    ...(quantity === LENGTH && units === "US"
-      ? [`IF(AND(${cell}>=${String(DATES[0])},${cell}<=${String(DATES[1])}),${quote(`; ${DATE_HINT}`)},"")`]
+    ...(quantity === LENGTH && units === "US" ? [dateHint(value)] : []),
+    ...(quantity === TIME && above0 !== undefined
+      ? [`IF(AND(${value}>0,${value}<1),${quote(CLOCK_HINT)},"")`]
       : []),
-    ...(sameRange(guarded) ? [] : [otherHint(cell, range, quantity, units)]),
+    ...(alike(guarded) ? [] : [otherHint(value, range, quantity, units)]),
   ];
-  return `IF(AND(${cell}>=${String(least)},${cell}<=${String(most)}),"",${quote(`${label}: `)}&${cell}&${quote(said)}${hints.map((hint) => `&${hint}`).join("")})`;
+  const inside = `AND(${value}>=${String(above0 ?? least)},${value}<=${String(most)})`;
+  const fine = above0 === undefined ? inside : `OR(${value}=0,${inside})`;
+  const said = [quote(`${label}: `), `{${name}}`, quote(` is not ${rangeText(guarded, units)}`), ...hints];
+  return `IF(${fine},"",${said.join("&")})`;
+}
+
+function dateHint(value: string): string {
+  const [first, last] = DATES;
+  return `IF(AND(${value}>=${String(first)},${value}<=${String(last)}),${quote(`; ${DATE_HINT}`)},"")`;
 }
 
 function otherHint(
-  cell: string,
+  value: string,
   range: Readonly<Record<Units, Between>>,
   quantity: Quantity,
   units: Units,
 ): string {
   const other = OTHER[units];
   const [least, most] = range[other];
-  return `IF(AND(${cell}>=${String(least)},${cell}<=${String(most)}),${quote(`; it may be ${quantity[other].unit}`)},"")`;
+  return `IF(AND(${value}>=${String(least)},${value}<=${String(most)}),${quote(`; it may be ${quantity[other].unit}`)},"")`;
 }
 
 /** A text as a formula has it. */
@@ -117,21 +171,53 @@ export function quote(text: string): string {
   return `"${text.replaceAll('"', '""')}"`;
 }
 
-/** The table behind the page: a line for each watched cell, and one range over the sentences of each kind. */
-export function guardTable(form: Layout): void {
-  for (const [kind, name] of [
-    ["typed", "typed_problems"],
-    ["computed", "computed_problems"],
-  ] as const) {
-    const cells = form.guarded.filter((one) => (one.kind === "computed") === (kind === "computed"));
-    form.cell(0, kind === "typed" ? "Typed cells" : "Computed cells", "heading");
-    form.nextLine();
-    const top = form.nextRow;
-    for (const guarded of cells) {
-      form.cell(0, guarded.label, "label");
-      form.cell(1, `=IFERROR(${problemOf(guarded)},${quote(`${guarded.label}: holds an error`)})`, "note");
-      form.nextLine();
+/** The formulas of a form that have no guard of their own: units, headings, labels that follow a cell. */
+export function otherFormulas(form: Layout): string {
+  const others = form.unwatched();
+  return blockProblem("Labels and units", joined(others), others.length);
+}
+
+/**
+ * The tables behind the page: a line for each watched cell, one range over the sentences of each kind, one over the sizes
+ * as they are read.
+ */
+export function guardTables(form: Layout, others: string): void {
+  const typed = form.guarded.filter(({ kind }) => kind === "number" || kind === "word");
+  const computed = form.guarded.filter((one) => !typed.includes(one));
+  guardTable(
+    form,
+    "typed",
+    typed.map((one) => [one.label, problemOf(one), one]),
+  );
+  guardTable(form, "computed", [
+    ...computed.map((one) => [one.label, problemOf(one), one] as const),
+    ["Labels and units", others, undefined],
+  ]);
+}
+
+type Line = readonly [label: string, problem: string, guarded: Guarded | undefined];
+
+function guardTable(form: Layout, kind: "typed" | "computed", lines: readonly Line[]): void {
+  form.cell(0, kind === "typed" ? "Typed cells" : "Computed cells", "heading");
+  if (kind === "typed") form.cell(2, "Size as read", "heading");
+  form.nextLine();
+  const top = form.nextRow;
+  let formulas = 0;
+  for (const [label, problem, guarded] of lines) {
+    form.cell(0, label, "label");
+    form.cell(1, `=IFERROR(${problem},${quote(`${label}: holds an error`)})`, "note");
+    formulas += 1;
+    if (kind === "typed" && guarded !== undefined) {
+      form.rangeOf(problemName(guarded.name), 1, form.nextRow, 1, form.nextRow);
     }
-    form.rangeOf(name, 1, top, 1, form.nextRow - 1);
+    if (guarded?.kind === "number" && guarded.quantity === LENGTH) {
+      form.cell(2, `=${reading(guarded.name)}`, "note");
+      form.rangeOf(readName(guarded.name), 2, form.nextRow, 2, form.nextRow);
+      formulas += 1;
+    }
+    form.nextLine();
   }
+  form.rangeOf(`${kind}_problems`, 1, top, 1, form.nextRow - 1);
+  form.rangeOf(`${kind}_watch`, 1, top, 2, form.nextRow - 1);
+  form.number(`${kind}_planned`, formulas);
 }

@@ -10,6 +10,7 @@ import type { Guarded } from "./guards";
 import { rangeText } from "./guards";
 import type { CellPlan, ListPlan, Look, NamePlan, RangePlan } from "./sheet";
 import { UNITS_NAME } from "./sheet";
+import { addressesIn } from "./watched";
 
 export type Side = "left" | "right";
 
@@ -41,9 +42,15 @@ export interface Row {
   readonly format?: string;
   /** What a person could mean, in the written units of each system; a typed number has one. */
   readonly range?: Between | Readonly<Record<Units, Between>>;
+  /** The smallest number above 0 that a person could mean, where the range begins at 0. */
+  readonly above0?: number;
+  /** A word outside of `allowed` may still be one: a formula knows other names, and refuses what it does not know. */
+  readonly otherNames?: boolean;
   /** A typed cell that may stay blank, since a formula has a default for it. */
   readonly mayBeBlank?: boolean;
 }
+/** Column and row of a cell. */
+export type Corner = readonly [column: number, row: number];
 export type Between = readonly [least: number, most: number];
 
 export class Layout {
@@ -166,6 +173,11 @@ export class Layout {
     this.#ranges.set(name, from === to ? absolute(from) : `${absolute(from)}:${absolute(to)}`);
   }
 
+  /** Lets formulas speak of a number that is known only once all rows are placed. */
+  number(name: string, value: number): void {
+    this.#ranges.set(name, String(value));
+  }
+
   /** The same for a block of whole columns and rows. */
   rangeOf(name: string, column: number, row: number, lastColumn: number, lastRow: number): void {
     this.range(name, address(column, row), address(lastColumn, lastRow));
@@ -194,6 +206,32 @@ export class Layout {
     this.#row += 1;
   }
 
+  /** One row of a block anywhere: label, value and unit from a column on. */
+  row(row: Row, column: number): void {
+    this.#placeAt(row, column);
+  }
+
+  /** Addresses of the formulas that no guard watches yet, in the order they were placed. */
+  unwatched(): readonly string[] {
+    const watched = new Set(
+      this.guarded.flatMap(({ kind, name }) =>
+        kind === "computed" || kind === "block" ? addressesIn(this.#placeOf(name)) : [],
+      ),
+    );
+    return this.cells
+      .filter(({ at, content, look }) => {
+        const computed = typeof content === "string" && content.startsWith("=");
+        return computed && look !== "summary" && look !== "verdict" && !watched.has(at);
+      })
+      .map(({ at }) => at);
+  }
+
+  #placeOf(name: string): string {
+    const place = this.#ranges.get(name) ?? this.names.find((one) => one.name === name)?.at;
+    if (place === undefined) throw new Error(`the form has no row named ${name}`);
+    return place.replaceAll("$", "");
+  }
+
   /** The cells with every {name} replaced by its address, and {name?} by the address or "" where that cell is blank. */
   finished(): CellPlan[] {
     const places = new Map([
@@ -214,7 +252,10 @@ export class Layout {
   }
 
   #place(row: Row, side: Side): void {
-    const labelAt = this.#firstColumn(side);
+    this.#placeAt(row, this.#firstColumn(side));
+  }
+
+  #placeAt(row: Row, labelAt: number): void {
     const column = labelAt + this.grid.labelColumns;
     const content = typeof row.content === "object" ? row.content[this.units] : row.content;
     const format =
@@ -236,28 +277,49 @@ export class Layout {
 
   /** Typed cells are held to their range or words, computed ones to being computed. */
   #guard(row: Row, column: number): void {
-    const { label, name, look, quantity, allowed, mayBeBlank = false } = row;
-    if (look === "result" || look === "text") this.guarded.push({ kind: "computed", label, name });
-    if (look === "inputText" && allowed !== undefined) {
+    const { label, name, look, quantity, mayBeBlank = false, otherNames = false } = row;
+    if (look === "result" || look === "text") this.guardComputed(label, name);
+    if (look === "inputText" && row.allowed !== undefined) {
+      const allowed = otherNames ? undefined : row.allowed;
       this.guarded.push({ kind: "word", label, name, allowed, mayBeBlank });
     }
     if (look !== "input") return;
     if (row.range === undefined || quantity === undefined) throw new Error(`${name} has no range`);
     const range = "US" in row.range ? row.range : { US: row.range, SI: row.range };
-    this.guarded.push({ kind: "number", label, name, quantity, unit: row.unit, range, mayBeBlank });
+    const guarded = {
+      kind: "number",
+      label,
+      name,
+      quantity,
+      unit: row.unit,
+      range,
+      above0: row.above0,
+      mayBeBlank,
+    } as const;
+    this.guarded.push(guarded);
     const [least, most] = range[this.units];
     this.ranges.push({
       at: address(column, this.#row),
       least,
       most,
       title: titleOf(label),
-      message: rangeText(range, quantity, row.unit, this.units),
+      message: rangeText(guarded, this.units),
     });
   }
 
   /** A computed cell outside the blocks, which must stay computed too. */
   guardComputed(label: string, name: string): void {
     this.guarded.push({ kind: "computed", label, name });
+  }
+
+  /** The same for the formulas of a whole block of cells. */
+  guardBlock(label: string, name: string, [column, row]: Corner, [lastColumn, lastRow]: Corner): void {
+    this.rangeOf(name, column, row, lastColumn, lastRow);
+    const within = new Set(addressesIn(this.#placeOf(name)));
+    const formulas = this.cells.filter(
+      ({ at, content }) => within.has(at) && String(content).startsWith("="),
+    ).length;
+    this.guarded.push({ kind: "block", label, name, formulas });
   }
 
   #label(column: number, text: string): void {

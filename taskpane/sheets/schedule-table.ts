@@ -5,6 +5,8 @@
 
 import { call, refusal } from "./call";
 import type { Cells } from "./call";
+import { spilledOver } from "./frame";
+import { quote } from "./guards";
 import type { Layout } from "./layout";
 import { address } from "./layout";
 
@@ -22,6 +24,11 @@ export class ScheduleTable {
   /** The sentence with which the schedule refuses the tube; "" where it answers. */
   get refusal(): string {
     return refusal("SCHEDULE", this.cells);
+  }
+
+  /** A sentence where the schedule answers but cannot be shown. */
+  get blocked(): string {
+    return `IF(ISERROR({schedule}),${quote(spilledOver("the schedule behind the page"))},"")`;
   }
 
   /** Writes the table behind the page. */

@@ -21,11 +21,11 @@ export const TUBE: readonly Row[] = [
     quantity: LENGTH,
     range: { US: [0.005, 0.5], SI: [0.127, 12.7] },
   }),
-  choice("Material", "material", "316L", DESIGNATIONS),
+  choice("Material", "material", "316L", DESIGNATIONS, { otherNames: true }),
 ];
 
 /** No tube of the trade has a wall so thin for its diameter: one of the two was read in the other system's unit. */
 const THINNEST_WALL = 200;
 
 /** A tube whose diameter and wall do not belong together. */
-export const ODD_TUBE = `IF(COUNT({od},{wall})<2,"",IF({od}>${String(THINNEST_WALL)}*{wall},${quote("outside diameter and wall do not belong together: check the units of both")},""))`;
+export const ODD_TUBE = `IF(COUNT({od_read},{wall_read})<2,"",IF(AND({wall_read}>0,{od_read}>${String(THINNEST_WALL)}*{wall_read}),${quote("outside diameter and wall do not belong together: check the units of both")},""))`;

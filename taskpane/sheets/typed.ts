@@ -1,7 +1,7 @@
 /** Rows that a person types, each with what it may hold. */
 
 import type { Quantity, Units } from "../../src/quantity";
-import { COUNT } from "../../src/quantity";
+import { COUNT, TIME } from "../../src/quantity";
 import type { Between, Row } from "./layout";
 
 interface Typed {
@@ -13,6 +13,7 @@ interface TypedNumber extends Typed {
   readonly content: Row["content"];
   readonly quantity: Quantity;
   readonly range: Between | Readonly<Record<Units, Between>>;
+  readonly above0?: number;
   readonly unit?: string;
   readonly format?: string;
 }
@@ -27,6 +28,11 @@ export function optional(row: Omit<TypedNumber, "content"> & { readonly content?
   return { content: "", ...row, look: "input", mayBeBlank: true };
 }
 
+/** Seconds, none or at least one: a sheet makes a small fraction of a day of 0:30. */
+export function seconds(label: string, name: string, content: number, most: number): Row {
+  return typed({ label, name, content, quantity: TIME, range: [0, most], above0: 1 });
+}
+
 /** Something counted, in a unit of its own that both systems share. */
 export function counted(
   label: string,
@@ -34,9 +40,9 @@ export function counted(
   content: number,
   unit: string,
   range: Between,
-  format = "0",
+  more: Pick<TypedNumber, "above0" | "format"> = {},
 ): Row {
-  return typed({ label, name, content, quantity: COUNT, unit, range, format });
+  return typed({ label, name, content, quantity: COUNT, unit, range, format: "0", ...more });
 }
 
 /** Words of one's own. */
@@ -50,7 +56,7 @@ export function choice(
   name: string,
   content: string,
   allowed: readonly string[],
-  columns?: number,
+  more: Pick<Row, "columns" | "otherNames"> = {},
 ): Row {
   return {
     label,
@@ -59,6 +65,6 @@ export function choice(
     look: "inputText",
     unit: "",
     allowed,
-    ...(columns === undefined ? {} : { columns }),
+    ...more,
   };
 }

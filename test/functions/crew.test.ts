@@ -46,6 +46,22 @@ describe("CREW_OUTPUT", () => {
       });
     },
   );
+  describe(evidence("CREW_OUTPUT", BY_HAND, "one head: nowhere to walk to"), () => {
+    test("28 800/(120 + 600) = 40 joints, whatever the walk to a next head would be", () => {
+      for (const pattern of ["steady", "random"]) {
+        for (const walk of [0, 30, 3600]) {
+          expect(number("CREW_OUTPUT", 1, 120, 600, 8, 1, pattern, walk)).toBeCloseTo(40, 10);
+        }
+      }
+    });
+    test("nor does an operator walk for less: two heads an hour apart make no fewer joints than one", () => {
+      // Walking, 28 800/(120 + 3600) = 7.7 joints.
+      expect(number("CREW_OUTPUT", 2, 120, 600, 8, 1, "steady", 3600)).toBeCloseTo(40, 10);
+      expect(number("CREW_OUTPUT", 2, 120, 600, 8, 1, "random", 3600)).toBeCloseTo(40, 10);
+      // 28 800/(120 + 240) = 80 with a walk that pays.
+      expect(number("CREW_OUTPUT", 2, 120, 600, 8, 1, "steady", 240)).toBeCloseTo(80, 10);
+    });
+  });
   describe(evidence("CREW_OUTPUT", BY_HAND, "random times: the queue of two heads"), () => {
     test("2 heads at random, load = machine = 60 s, p0 = 1/(1 + 2 + 2) = 1/5, 0.8 of 480 joints", () => {
       // Finite source with r = 1: weights 1, 2·1, 2·1·1; the operator is busy for 4/5 of the shift, a joint a minute.

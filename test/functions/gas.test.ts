@@ -1,11 +1,64 @@
 import fc from "fast-check";
 
-import { number, refusal } from "../bead";
-import { BY_HAND, evidence } from "../evidence";
+import { expectPrinted, number, refusal } from "../bead";
+import { BY_HAND, PUBLISHED, REFERENCE_LIBRARY, evidence } from "../evidence";
 
 const LITERS_PER_CUBIC_FOOT = 28.316_846_592;
 const PSI_PER_BAR = 100_000 / 6894.757_293_168_361;
 const positive = (max: number): fc.Arbitrary<number> => fc.double({ min: 1e-3, max, noNaN: true });
+
+describe("GAS_LIQUID", () => {
+  describe(
+    evidence("GAS_LIQUID", PUBLISHED, "ifc-2018", "gas of a liter and of a gallon of liquid argon"),
+    () => {
+      test("29.71 ft³ from a liter", () => {
+        expectPrinted(number("GAS_LIQUID", 1), "29.71");
+      });
+      test("112.45 ft³ from a US gallon, 231 in³, to what the liter is rounded by", () => {
+        const gallon = (231 * 0.0254 ** 3) / 0.001;
+        expect(Math.abs(number("GAS_LIQUID", gallon) / 112.45 - 1)).toBeLessThan(
+          0.005 / 29.71 + 0.005 / 112.45,
+        );
+      });
+    },
+  );
+  describe(
+    evidence(
+      "GAS_LIQUID",
+      REFERENCE_LIBRARY,
+      "coolprop-8.0.0",
+      "saturated liquid at 1 atm, 1395.395 kg/m³, over the gas at 70 °F and 1 atm: within 0.2 %",
+    ),
+    () => {
+      test("29.7657 ft³ from a liter", () => {
+        expect(Math.abs(number("GAS_LIQUID", 1) / 29.7657 - 1)).toBeLessThan(0.002);
+      });
+    },
+  );
+  describe(
+    evidence("GAS_LIQUID", BY_HAND, "230 L × 29.71 ft³ × 0.9, and the same mass at 15 °C and 1 bar"),
+    () => {
+      test("nine tenths of 230 L are 6149.97 ft³", () => {
+        expect(number("GAS_LIQUID", 230, 0.9)).toBeCloseTo(6149.97, 9);
+        expect(number("GAS_LIQUID", 230)).toBeCloseTo(6833.3, 9);
+      });
+      test("the SI liter is at another state: 1.65553 kg/m³ over 1.66822 (both of [coolprop-8.0.0])", () => {
+        // 1.69075 kg/m³ at 15 °C and 1 atm; at 1 bar, 1/1.01325 of it, the compressibility up from 0.999254 by 1e-5.
+        const ratio = 1.65553 / (1.69075 / 1.01325);
+        const us = number("GAS_LIQUID", 230, 0.9) * LITERS_PER_CUBIC_FOOT;
+        expect(Math.abs(number("GAS_LIQUID", 230, 0.9, "SI") / us / ratio - 1)).toBeLessThan(3e-5);
+      });
+    },
+  );
+  test.each([
+    [[0], "#VALUE! liquid = 0 L: must be above 0"],
+    [[230, 0], "#VALUE! usable = 0: must be above 0 and at most 1"],
+    [[230, 90], "#VALUE! usable = 90: must be above 0 and at most 1"],
+    [["230 L"], '#VALUE! liquid = "230 L": must be a number (L)'],
+  ])("%j is refused: %s", (cells, sentence) => {
+    expect(refusal("GAS_LIQUID", ...cells)).toBe(sentence);
+  });
+});
 
 describe("GAS_JOINT", () => {
   describe(evidence("GAS_JOINT", BY_HAND, "flow × time"), () => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 
-import { bead, number, refusal, table } from "../bead";
+import { LENGTH } from "../../src/quantity";
+import { bead, kindOfArgument, number, refusal, table } from "../bead";
 
 /** Each formula with arguments it answers, in in, in/min, °F; and the same in mm, mm/min, °C. */
 const CALLS = {
@@ -213,7 +214,9 @@ describe("cells that are no number", () => {
           new RegExp(`^#VALUE! ${name} = blank: needs a number`),
         );
       }
-      for (const cell of ["abc", true, NaN, Infinity, ...(name === "amps" ? [] : [[[1, 2]]])]) {
+      // A length is read from text as people write sizes, and nothing else is.
+      const text = kindOfArgument(id, name) === LENGTH ? "5 cm" : "5";
+      for (const cell of ["abc", text, true, NaN, Infinity, ...(name === "amps" ? [] : [[[1, 2]]])]) {
         expect(refusal(id, ...CALLS[id].US.map((value, i) => (i === place ? cell : value)))).toMatch(
           new RegExp(`^#VALUE! ${name} = `),
         );

@@ -69,7 +69,9 @@ describe("REASON", () => {
 
   test("hands a range to an argument that takes one, and refuses it elsewhere", () => {
     expect(reason("FEELER_STACK", 0.05, [[0.03, 0.02]])).toBe("fine");
-    expect(reason("FEELER_STACK", 0.05, [[0.03], ["leaf"]])).toBe('leaves = "leaf": must be a number (in)');
+    expect(reason("FEELER_STACK", 0.05, [[0.03], ["leaf"]])).toBe(
+      'leaves = "leaf": must be a number or a size such as 1.5, 1-1/2 or 38.1 mm',
+    );
     expect(reason("STANDOFF", [[0.065], [0.083]])).toBe("wall = a range: takes one cell, not 2 × 1 cells");
   });
 

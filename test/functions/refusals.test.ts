@@ -3,7 +3,7 @@
 import type { FormulaHelp, ParameterHelp } from "../../functions/help-text";
 import { HELP } from "../../functions/help";
 import type { Quantity } from "../../src/quantity";
-import { TEMPERATURE, unitOf } from "../../src/quantity";
+import { LENGTH, TEMPERATURE, unitOf } from "../../src/quantity";
 import { exampleWith, kindOfArgument, refusal } from "../bead";
 
 /** The words an argument may be, by its name: the terms the formulas are known by. */
@@ -68,12 +68,42 @@ function expectRefused({ about, parameter, index }: Place, cell: unknown, value:
 }
 
 describe("a number", () => {
-  test.each(titled(numbers))("%s", (_, place) => {
+  test.each(titled(numbers.filter((place) => kindOf(place) !== LENGTH)))("%s: text", (_, place) => {
     const unit = inUnit(place);
     const must = `must be a number${unit}`;
     expectRefused(place, "abc", '"abc"', must);
     expectRefused(place, "12", '"12"', `is a number stored as text; turn the cell into a number${unit}`);
+    expectRefused(place, "1/2", '"1/2"', must);
     expectRefused(place, LONG_TEXT, SHORTENED, must);
+  });
+
+  // What says a size is read, here and in the test of lengths as text.
+  test.each(titled(numbers.filter((place) => kindOf(place) === LENGTH)))("%s: text", (_, place) => {
+    const si = unitNamed(place) === "mm";
+    const must = `must be a number or a size such as ${si ? "38.1, 38.1 mm or 1-1/2 in" : "1.5, 1-1/2 or 38.1 mm"}`;
+    expectRefused(place, "abc", '"abc"', must);
+    expectRefused(place, "12 cm", '"12 cm"', must);
+    expectRefused(place, LONG_TEXT, SHORTENED, must);
+    expectRefused(
+      place,
+      "0,5",
+      '"0,5"',
+      "contains a comma (decimal or thousands separator?); type 1.5 or 1500",
+    );
+    expectRefused(place, "1/3 in", '"1/3 in"', "is no fraction of an inch; type it with decimals");
+    if (si) {
+      const fraction = "is a fraction, which is a size in inches; type 1/2 in, or millimeters";
+      expectRefused(place, "1/2", '"1/2"', fraction);
+    } else {
+      const date = "looks like a size that the sheet turned into a date; type it as 0 1/2, '1/2 or 0.5";
+      expectRefused(place, 46_024, "46024", date);
+      expectRefused(place, "46024", '"46024"', date);
+    }
+  });
+
+  test.each(titled(numbers))("%s", (_, place) => {
+    const unit = inUnit(place);
+    const must = `must be a number${unit}`;
     expectRefused(place, true, "TRUE", must);
     expectRefused(place, false, "FALSE", must);
     for (const cell of [NaN, Infinity, -Infinity]) {

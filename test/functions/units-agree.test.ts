@@ -26,7 +26,14 @@ import { bead, exampleCells, expectNear, kindOfArgument, kindOfResult, recordOf,
  * Nominal sizes and default leaves are lists of their own in each system, and so is the standard state of a cylinder's
  * gas; their tests stand with them.
  */
-const OF_EACH_SYSTEM = ["ELECTRODE_DIAMETER", "FEELER_STACK", "PIPE_OD", "PIPE_WALL", "GAS_CYLINDER"];
+const OF_EACH_SYSTEM = [
+  "ELECTRODE_DIAMETER",
+  "FEELER_STACK",
+  "PIPE_OD",
+  "PIPE_WALL",
+  "GAS_CYLINDER",
+  "GAS_LIQUID",
+];
 
 const other = (units: Units): Units => (units === "US" ? "SI" : "US");
 
@@ -67,6 +74,11 @@ function expectSameRow(
 }
 
 function expectSameValue(value: unknown, of: Quantity | undefined, from: Units, same: unknown): void {
+  // The headings of a list name their unit.
+  if (typeof value === "string" && value !== "" && of !== undefined) {
+    expect(value.replace(of[from].unit, of[other(from)].unit)).toBe(same);
+    return;
+  }
   if (typeof value !== "number" || typeof same !== "number") expect(value).toBe(same);
   else if (of === undefined) expectNear(value, same);
   else expectNear(toBase(value, of, from), toBase(same, of, other(from)));

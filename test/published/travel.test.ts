@@ -17,7 +17,7 @@ describe(
   evidence(
     "CYCLE_TIME",
     BY_HAND,
-    "one turn of 50.8 mm at 5 in/min with gas, dwell, lap, downslope and handling, added up",
+    "one turn of 50.8 mm at 5 in/min with gas, dwell, overlap, downslope and handling, added up",
   ),
   () => {
     test("30 s before, 75.398224 s of turn and 15 s after", () => {

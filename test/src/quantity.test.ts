@@ -27,10 +27,12 @@ describe(`written to base and back is where it began (${RUNS})`, () => {
 
 describe("every quantity has its unit in each system", () => {
   const SAME = ["s", "h", "A", "V", "J", "rpm", "Hz", "°", "ppm", ""];
+  /** The liter of a liquid container is one in both, that of gas is not. */
+  const same = (of: Quantity): boolean => of === quantities.LIQUID_VOLUME || SAME.includes(of.US.unit);
 
   test.each(QUANTITIES)("%s", (_, of) => {
     const [us, si] = [unitOf(of, "US"), unitOf(of, "SI")];
-    if (SAME.includes(us)) expect(of.SI).toEqual(of.US);
+    if (same(of)) expect(of.SI).toEqual(of.US);
     else expect(us).not.toBe(si);
   });
 });

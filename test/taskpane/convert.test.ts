@@ -4,7 +4,6 @@ import { convert } from "../../taskpane/sheets/convert";
 import type { SheetPlan } from "../../taskpane/sheets/sheet";
 import { SMALL, smallPlan } from "./small-form";
 
-
 /** The small form in inches with some cells typed over. */
 function form(typed: Record<string, Content> = {}, template = SMALL): Form {
   const plan = smallPlan("US");

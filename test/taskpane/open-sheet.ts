@@ -2,15 +2,18 @@
 
 import { Model } from "@odoo/o-spreadsheet";
 
-import { formulaById } from "../../functions/catalogue";
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";
+import { command } from "../../taskpane/hosts/browser/commands";
 import type { FunctionDefinition } from "../../taskpane/hosts/browser/functions-host";
 import { registerFormulas } from "../../taskpane/hosts/browser/functions-host";
+import { placeOf } from "../../taskpane/hosts/addresses";
 import { BrowserHost } from "../../taskpane/hosts/browser/browser-host";
 import type { Form } from "../../taskpane/sheets/convert";
 import { convert } from "../../taskpane/sheets/convert";
 import type { Template } from "../../taskpane/sheets/sheet";
+import { SIGNS } from "../../taskpane/sheets/sheet";
+import { remembered } from "./remembered";
 
 type Value = string | number | boolean;
 
@@ -25,8 +28,25 @@ export interface OpenSheet {
   message(name: string): string;
   type(name: string, content: string): void;
   typeBeside(name: string, columns: number, rows: number, content: string): void;
+  /** Deletes a row by its number, from 1. */
+  deleteRow(row: number): void;
+  deleteRows(rows: readonly number[]): void;
+  /** Inserts a row above the one of this number. */
+  insertRowAt(row: number): void;
+  /** Any other command of the engine. */
+  command(type: string, payload: object): void;
+  undo(): void;
+  /** Does something and takes it back, step by step. */
+  undone(work: () => void): void;
   /** Inserts a row above the one that lies some rows below a named cell. */
   insertRow(name: string, rows?: number): void;
+  /** Value of a cell by its address. */
+  at(address: string): Value;
+  typeAt(address: string, content: string): void;
+  /** Looks at the sheet with some named cells typed over, and puts back what was there. */
+  having(contents: Readonly<Record<string, string>>, look: () => void): void;
+  /** Whether the summary says that all checks hold. */
+  holds(): boolean;
   convert(): Promise<string>;
   form(): Promise<Form>;
 }
@@ -34,7 +54,7 @@ export interface OpenSheet {
 export async function openSheet(template: Template, units: Units): Promise<OpenSheet> {
   silenceEngine();
   const definitions = functionsJson.functions as FunctionDefinition[];
-  registerFormulas("BEAD", definitions, formulaById);
+  registerFormulas("BEAD", definitions, remembered);
   const model = new Model({ version: "19.3.0", sheets: [{ id: "scratch", name: "Scratch" }] });
   const host = new BrowserHost(model);
   await host.insert(template.plan(units));
@@ -42,6 +62,7 @@ export async function openSheet(template: Template, units: Units): Promise<OpenS
 }
 
 function wrap(model: Model, host: BrowserHost): OpenSheet {
+  let steps = 0;
   const form = async (): Promise<Form> => {
     const found = await host.readForm();
     if (found === undefined) throw new Error("no form on this sheet");
@@ -59,16 +80,35 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
     const { sheetId, col, row } = place(name);
     return model.getters.getEvaluatedCell({ sheetId, col: col + columns, row: row + rows }).value ?? "";
   };
+  const put = (at: { sheetId: string; col: number; row: number }, content: string): void => {
+    const { isSuccessful, reasons } = model.dispatch("UPDATE_CELL", { ...at, content });
+    const why = reasons.join(", ");
+    if (isSuccessful) steps += 1;
+    else if (why !== "NoChanges") throw new Error(`the sheet refused ${content}: ${why}`);
+  };
   const typeBeside = (name: string, columns: number, rows: number, content: string): void => {
     const { sheetId, col, row } = place(name);
-    const { isSuccessful, reasons } = model.dispatch("UPDATE_CELL", {
-      sheetId,
-      col: col + columns,
-      row: row + rows,
-      content,
-    });
-    const why = reasons.join(", ");
-    if (!isSuccessful && why !== "NoChanges") throw new Error(`the sheet refused ${content}: ${why}`);
+    put({ sheetId, col: col + columns, row: row + rows }, content);
+  };
+  const position = (address: string): { sheetId: string; col: number; row: number } => {
+    const { column, row } = placeOf(address);
+    return { sheetId: model.getters.getActiveSheetId(), col: column, row };
+  };
+  const rowCommand = (type: string, payload: object): void => {
+    const sheetId = model.getters.getActiveSheetId();
+    const sheetName = model.getters.getSheetName(sheetId);
+    command(model, type, { sheetId, sheetName, dimension: "ROW", ...payload });
+    steps += 1;
+  };
+  const insertRowAt = (row: number): void => {
+    rowCommand("ADD_COLUMNS_ROWS", { base: row - 1, quantity: 1, position: "before" });
+  };
+  const deleteRows = (rows: readonly number[]): void => {
+    rowCommand("REMOVE_COLUMNS_ROWS", { elements: rows.map((row) => row - 1) });
+  };
+  const undo = (): void => {
+    command(model, "REQUEST_UNDO", {});
+    steps -= 1;
   };
   return {
     model,
@@ -80,17 +120,46 @@ function wrap(model: Model, host: BrowserHost): OpenSheet {
       typeBeside(name, 0, 0, content);
     },
     typeBeside,
-    insertRow: (name, rows = 0) => {
-      const { sheetId, row } = place(name);
-      model.dispatch("ADD_COLUMNS_ROWS", {
-        sheetId,
-        sheetName: model.getters.getSheetName(sheetId),
-        dimension: "ROW",
-        base: row + rows,
-        quantity: 1,
-        position: "before",
-      });
+    deleteRow: (row) => {
+      deleteRows([row]);
     },
+    deleteRows,
+    command: (type, payload) => {
+      command(model, type, { sheetId: model.getters.getActiveSheetId(), ...payload });
+      steps += 1;
+    },
+    undo,
+    undone: (work) => {
+      const before = steps;
+      try {
+        work();
+      } finally {
+        while (steps > before) undo();
+      }
+    },
+    insertRowAt,
+    insertRow: (name, rows = 0) => {
+      insertRowAt(place(name).row + rows + 1);
+    },
+    at: (address) => model.getters.getEvaluatedCell(position(address)).value ?? "",
+    typeAt: (address, content) => {
+      put(position(address), content);
+    },
+    having: (contents, look) => {
+      const all = Object.entries(contents);
+      const before = all.map(([name]) => model.getters.getCellText(place(name), { showFormula: true }));
+      all.forEach(([name, content]) => {
+        typeBeside(name, 0, 0, content);
+      });
+      try {
+        look();
+      } finally {
+        all.forEach(([name], i) => {
+          typeBeside(name, 0, 0, before[i] ?? "");
+        });
+      }
+    },
+    holds: () => String(beside("summary", 0)).startsWith(SIGNS.holds),
     convert: async () => {
       const current = await form();
       const conversion = convert(current);

@@ -70,8 +70,15 @@ function labels(template: Template): Set<string> {
     .flatMap((file) => between(readFileSync(path.join("taskpane/pane", file), "utf8"), /"([^"\n]+)"/g));
   const bar = between(readFileSync("taskpane/hosts/browser/index.html", "utf8"), />([^<>\n]+)</g);
   const titles = [procedure, gas, cycle].map(({ title }) => title);
-  const cells = template.plan("US").cells.map(({ content }) => String(content));
-  return new Set([...pane, ...bar, ...titles, ...cells.filter((content) => !content.startsWith("="))]);
+  const { cells } = template.plan("US");
+  const words = cells.map(({ content }) => String(content)).filter((content) => !content.startsWith("="));
+  // A label that follows the sheet is a formula: "Travel speed", or "Travel speed, typed".
+  const following = cells.flatMap(({ look, content }) =>
+    look === "label" && String(content).startsWith("=")
+      ? between(String(content).replaceAll(`""`, ""), /"([^"]+)"/g)
+      : [],
+  );
+  return new Set([...pane, ...bar, ...titles, ...words, ...following]);
 }
 
 /** All that stands in the cells of a sheet, the sentences inside their formulas too. */

@@ -24,6 +24,16 @@ test.each([
     "must be between 0 in and 1 in | 0 mm and 25.4 mm",
   ],
   ["must be at most 1 in, or so", "must be at most 25.4 mm, or so", "must be at most 1 in | 25.4 mm, or so"],
+  [
+    "no such wall (maximum 1 in); give SI",
+    "no such wall (maximum 25.4 mm); give SI",
+    "no such wall (maximum 1 in | 25.4 mm); give SI",
+  ],
+  [
+    "speed = 5 in/min: must be above 1 in/min",
+    "speed = 127 mm/min: must be above 25.4 mm/min",
+    "speed = 5 in/min: must be above 1 in/min | 127 mm/min: must be above 25.4 mm/min",
+  ],
   ["must be above 0", "must be at most 1 mm", undefined],
   ["must be above 0 in", "must be under 0 in", undefined],
 ])("%s and %s", (us, si, both) => {
@@ -36,6 +46,11 @@ test("an example in US units and one in SI units both tell the limits of both", 
   ]);
   expect(limits("GAS_CYLINDER").get("temperature")).toEqual([
     "must be between -22 °F and 140 °F | -30 °C and 60 °C",
+  ]);
+  expect(limits("STANDOFF").get("wall")).toEqual([
+    "must be above 0",
+    "no tube of this trade has such a wall (maximum 1 in | 25.4 mm)",
+    "no tube of this trade has such a wall (minimum 0.00393701 in | 0.1 mm)",
   ]);
   expect(limits("STANDOFF").get("units")).toEqual(["must be one of US, SI"]);
 });

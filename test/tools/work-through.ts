@@ -1,5 +1,6 @@
 /** Does on a new sheet what the tables of a page say was typed, and compares what they say it shows. */
 
+import { JOINTS } from "../../taskpane/sheets/gas/inputs";
 import type { SheetPlan, Template } from "../../taskpane/sheets/sheet";
 import { computed } from "../taskpane/computed";
 import type { OpenSheet } from "../taskpane/open-sheet";
@@ -30,13 +31,19 @@ interface Place {
   readonly at: string;
 }
 
+/** What a person reads in each cell. */
+function textsOf(sheet: OpenSheet): ReadonlyMap<string, string> {
+  return new Map(computed(sheet).map(({ at, text }) => [at, text]));
+}
+
 /**
- * The named cell in the row of a label: a typed one or a computed one, since both may bear the same words. A check may
- * bear those of a result too, and stands below it.
+ * The named cell in the row of a label: a typed one or a computed one, since both may bear the same words. A label may
+ * follow the sheet, so it is read there. A check may bear the words of a result too, and stands below it.
  */
-function placeOf(plan: SheetPlan, label: string, input: boolean): Place {
+function placeOf(plan: SheetPlan, sheet: OpenSheet, label: string, input: boolean): Place {
+  const texts = textsOf(sheet);
   const [found] = plan.cells
-    .filter(({ content }) => content === label)
+    .filter(({ at }) => texts.get(at) === label)
     .flatMap(({ at }) => {
       const [side, line] = [at.slice(0, 1), at.slice(1)];
       const beside = plan.names
@@ -50,7 +57,7 @@ function placeOf(plan: SheetPlan, label: string, input: boolean): Place {
 
 /** What a person reads at a computed cell, with the unit or the second cell beside it. */
 function shown(sheet: OpenSheet, { at }: Place): string[] {
-  const texts = new Map(computed(sheet).map((cell) => [cell.at, cell.text]));
+  const texts = textsOf(sheet);
   const [column, row] = [at.charCodeAt(0), at.slice(1)];
   const beside = (columns: number): string =>
     texts.get(`${String.fromCharCode(column + columns)}${row}`) ?? "";
@@ -71,10 +78,10 @@ export async function workThrough(
     if (heading === "joints") typeList(sheet, rows);
     for (const [first = "", second = ""] of rows) {
       const label = first.replaceAll("**", "");
-      if (heading === "Typed") sheet.type(placeOf(plan, label, true).name, second);
+      if (heading === "Typed") sheet.type(placeOf(plan, sheet, label, true).name, second);
       if (heading !== "Computed") continue;
       count += 1;
-      const texts = shown(sheet, placeOf(plan, label, false));
+      const texts = shown(sheet, placeOf(plan, sheet, label, false));
       const told = second.replace(/^“(.*)”$/, "$1");
       if (!texts.includes(told)) problems.push(`${label}: says ${told}, shows ${texts[1] ?? ""}`);
     }
@@ -84,10 +91,10 @@ export async function workThrough(
 
 /** Puts a list of joints in the place of the invented one. */
 function typeList(sheet: OpenSheet, rows: Table["rows"]): void {
-  const lines = 16;
+  const lines = Math.max(JOINTS.length, rows.length);
   for (let line = 0; line < lines; line += 1) {
     for (let column = 0; column < 4; column += 1) {
-      sheet.typeBeside("od", column - 1, line, rows[line]?.[column] ?? "");
+      sheet.typeBeside("list_counts", column, line, rows[line]?.[column] ?? "");
     }
   }
 }

@@ -13,6 +13,7 @@ import { formula } from "./formula";
 import { column, row, scalar } from "./gives";
 import { ANGLE, CURRENT, LENGTH, SPEED, si } from "../src/quantity";
 import { standoff } from "../src/gap/electrode";
+import { travelTime } from "../src/travel/travel";
 const facts = { meaning: "Half", validity: "any", source: "made up", related: [], example: { args: [1], gives: "1" } };
 `;
 const RIGHT = `
@@ -53,8 +54,7 @@ function saidOf(records: string): string[] {
     if (!read.has(name)) read.set(name, readAsIs(name, ...rest));
     return read.get(name);
   };
-  const { fileExists } = ts.sys;
-  host.fileExists = (name) => path.resolve(name) === FILE || fileExists(name);
+  host.fileExists = (name) => path.resolve(name) === FILE || ts.sys.fileExists(name);
   program = ts.createProgram([FILE], options, host, program);
   const file = program.getSourceFile(FILE);
   return program
@@ -93,6 +93,11 @@ test.each([
     "a plain number for a quantity",
     RIGHT.replace("standoff(wall, allowance)", "wall / 2"),
     /Type 'number' is not assignable to type 'Length'|'number' is not assignable to type 'Of<"length">'/,
+  ],
+  [
+    "another quantity as the last argument of a calculation",
+    RIGHT.replace("turn: si(5, ANGLE)", "turn: si(travelTime(wall, si(1, SPEED), wall), ANGLE)"),
+    /'Of<"length">' is not assignable to parameter of type 'Angle'/,
   ],
   [
     "a column of another kind",

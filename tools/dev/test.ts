@@ -39,10 +39,13 @@ async function tests(
 let report = "";
 let built: Promise<void> | undefined;
 
-/** What stands in dist/ when the first who needs it has asked. */
-function onceBuilt(): Promise<void> {
-  built ??= build(undefined, () => undefined);
-  return built;
+/** The build, made by the step that asks about it; those who look at it only tell that there is none. */
+async function needsBuild(): Promise<void> {
+  const there = await built?.then(
+    () => true,
+    () => false,
+  );
+  if (there !== true) throw new Error("there is no build to look at");
 }
 
 const types = ROOMS.map((room): Step => ({
@@ -80,7 +83,8 @@ const steps = {
   build: {
     question: "Does it build, and is what was built complete and safe?",
     ask: async () => {
-      await onceBuilt();
+      built = build(undefined, () => undefined);
+      await built;
       return YES;
     },
   },
@@ -88,7 +92,7 @@ const steps = {
     question: "Does the browser sheet work by pointer and keyboard?",
     ask: async () => {
       const chromium = await ensureChromium();
-      await onceBuilt();
+      await needsBuild();
       return shown(
         await tests(
           "jest.browser.config.mjs",
@@ -107,7 +111,7 @@ const steps = {
           failed: 0,
           output: "   this machine has no LibreOffice, and none can be installed here",
         };
-      await onceBuilt();
+      await needsBuild();
       await writeTemplates();
       return shown(await tests("jest.office.config.mjs"));
     },

@@ -7,7 +7,7 @@ const UNITS = [...new Set(Object.values<unknown>(quantities).filter(isQuantity).
   .filter((unit) => unit !== "")
   .sort((a, b) => b.length - a.length);
 /** A number with its unit is one word of a sentence, as far as two sentences are compared. */
-const WORD = new RegExp(`-?\\d\\S*(?: (?:${UNITS.join("|")})(?=[ ,;]|$))?[,;]?|\\S+`, "g");
+const WORD = new RegExp(`-?\\d\\S*(?: (?:${UNITS.join("|")})(?=[ ,;:)]|$))?[,;:)]*|\\S+`, "g");
 
 function isQuantity(one: unknown): one is Quantity {
   return typeof one === "object" && one !== null && "kind" in one;
@@ -29,8 +29,8 @@ export function inBothUnits(us: string, si: string): string | undefined {
     of
       .slice(first, last + 1)
       .join(" ")
-      .replace(/[,;]$/, "");
-  const mark = /[,;]$/.exec(words[last] ?? "")?.[0] ?? "";
+      .replace(/[,;:)]+$/, "");
+  const mark = /[,;:)]+$/.exec(words[last] ?? "")?.[0] ?? "";
   const both = `${said(words)} | ${said(others)}${mark}`;
   return [...words.slice(0, first), both, ...words.slice(last + 1)].join(" ");
 }

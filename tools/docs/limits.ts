@@ -10,8 +10,8 @@ import { fromBase, toBase } from "../../src/quantity";
 import { inBothUnits } from "./both-units";
 import { exampleCells } from "./example-cells";
 
-/** Beyond what any argument takes, a whole number with the rest; and a word that no list has. */
-const TRIED = [-1e9, 0, 1e9, 0.5];
+/** Beyond what any argument takes, too little of it, a whole number with the rest; and a word that no list has. */
+const TRIED = [-1e9, 0, 1e9, 0.5, 1e-9];
 const NO_WORD = "?";
 
 export type Limited = Pick<Formula, "id" | "args" | "example" | "takesUnits" | "call">;

@@ -12,16 +12,14 @@ export interface RefusedExample {
   readonly says: string;
 }
 
-/** The column of a table in which a line tells what is wrong with it. */
-const REMARK = 4;
-
 export function saidBy({ call, cells }: RefusedExample): string {
   const id = /^=BEAD\.([A-Z0-9_]+)\(/.exec(call)?.[1] ?? "";
   const formula = formulaById(id);
   if (formula === undefined) return `there is no formula ${id}`;
   try {
     const answer = formula(...(cells ?? asHost(call)));
-    return String(Array.isArray(answer) ? (answer as unknown[][])[0]?.[REMARK] : answer);
+    // The last column of a list is the one in which a line tells what is wrong with it.
+    return String(Array.isArray(answer) ? (answer as unknown[][])[0]?.at(-1) : answer);
   } catch (problem) {
     const { code, message } = problem as { code?: string; message: string };
     return `${code ?? "broken"} ${message}`;

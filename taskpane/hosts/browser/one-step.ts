@@ -11,16 +11,14 @@ import { command } from "./commands";
 const STEP = "RINGBEAD_STEP";
 const NAME = "ringbead one step";
 
-interface Step {
-  readonly type: typeof STEP;
-  readonly work: () => void;
+class OneStep extends UIPlugin {
+  override handle(given: object): void {
+    if (isStep(given)) given.work();
+  }
 }
 
-class OneStep extends UIPlugin {
-  override handle(given: unknown): void {
-    const step = given as Step;
-    if (step.type === STEP) step.work();
-  }
+function isStep(given: object): given is { readonly work: () => void } {
+  return "type" in given && given.type === STEP && "work" in given && typeof given.work === "function";
 }
 
 /** Before a model is made: it takes its plugins then. */
@@ -31,18 +29,18 @@ export function offerSteps(): void {
 
 /** Carries out what `work` commands, all of it or nothing. */
 export function inOneStep(model: Model, work: () => void): void {
-  let failure: unknown;
+  let failure: Error | undefined;
   command(model, STEP, {
     work: () => {
       try {
         work();
       } catch (problem) {
         // Thrown any further it would leave the engine in the middle of a command.
-        failure = problem;
+        failure = problem instanceof Error ? problem : new Error("the sheet refused", { cause: problem });
       }
     },
   });
   if (failure === undefined) return;
   command(model, "REQUEST_UNDO", {});
-  throw failure instanceof Error ? failure : new Error(String(failure));
+  throw failure;
 }

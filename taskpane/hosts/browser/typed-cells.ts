@@ -29,27 +29,22 @@ class TypedCells extends CorePlugin {
     const before = this.getters.getCell(command);
     const typed = typedIn(before?.style);
     if (before === undefined || typed === undefined) return;
-    const { content, format } = command;
+    const { content } = command;
     delete command.style;
     delete command.format;
-    command.content = kept(content, typed, before.format, format, this.getters.getLocale());
+    command.content = kept(content, typed, before.format, this.getters.getLocale());
   }
 }
 
 type Locale = ReturnType<Model["getters"]["getLocale"]>;
 
 /** The content that the engine will not take for a date, a percentage or an amount of money. */
-function kept(
-  content: string,
-  typed: Typed,
-  planned: string | undefined,
-  pasted: string | undefined,
-  locale: Locale,
-): string {
+function kept(content: string, typed: Typed, planned: string | undefined, locale: Locale): string {
   if (content.startsWith("=") || planned === TEXT_FORMAT || Number.isFinite(Number(content))) return content;
   const isDate = helpers.isDateTime(content, locale);
   if (!isDate && !helpers.isNumber(content, locale)) return content;
-  if (isDate && pasted === TEXT_FORMAT) return `'${content}`;
+  // As written: a formula reads a size such as 1/2, and the sheet's checks tell 0:30, 1 000 and 0,5 instead of a guess.
+  if (isDate || content.includes(locale.thousandsSeparator ?? ",")) return `'${content}`;
   if (planned !== undefined) return content;
   return typed === "text" ? `'${content}` : String(helpers.toNumber(content, locale));
 }

@@ -77,6 +77,7 @@ function outputTable(form: Layout): Drawn {
   const headings = form.nextRow;
   form.across(0, ["heads of one operator", "steady", "random", "busy"], "columnHead");
   form.nextLine();
+  const top = form.nextRow;
   form.name("outputs", 0);
   for (const heads of HEADS) {
     const steady = address(1, form.nextRow);
@@ -94,6 +95,7 @@ function outputTable(form: Layout): Drawn {
     );
     form.nextLine();
   }
+  form.guardBlock("Joints a shift by heads", "outputs_rows", [1, top], [3, form.nextRow - 1]);
   const [first, last] = [headings + 1, headings + HEADS.length];
   return {
     title: "Joints a shift of one operator over heads",
@@ -113,6 +115,8 @@ function phaseTable(form: Layout): Drawn {
     ["General", "0.0", "0.0", "General"],
     PHASES,
   );
+  form.guardComputed("Phases of a cycle", "phases");
+  form.rangeOf("phases_last", 6, headings + 1, 6, headings + PHASES);
   const [first, last] = [headings + 1, headings + PHASES];
   return {
     title: "Phases of a cycle, seconds: bore purge in prepurge, load in handling",
@@ -133,6 +137,7 @@ function twoWayTable(form: Layout): void {
     HEADS.map((heads) => (heads === 1 ? '0" head"' : '0" heads"')),
   );
   form.nextLine();
+  const top = form.nextRow;
   form.name("two_way", 0);
   for (const share of LOADS) {
     const row = form.nextRow;
@@ -140,6 +145,7 @@ function twoWayTable(form: Layout): void {
     form.across(0, [`={load}*${String(share)}`, ...cells], "result", ["0", ...HEADS.map(() => "0.0")]);
     form.nextLine();
   }
+  form.guardBlock("Joints a shift by load time", "two_way_rows", [0, top], [HEADS.length, form.nextRow - 1]);
 }
 
 export const cycle: Template = { id: "cycle", title: "Cycle plan", plan };

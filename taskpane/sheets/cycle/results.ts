@@ -4,8 +4,9 @@ import type { Quantity } from "../../../src/quantity";
 import { ANGLE, COUNT, LENGTH, SPEED, TIME } from "../../../src/quantity";
 import { call, refusal } from "../call";
 import type { Check } from "../frame";
-import { firstOf, unless } from "../frame";
+import { firstOf, spilledOver, unless } from "../frame";
 import type { Row } from "../layout";
+import { from } from "../native";
 import { scheduled, ScheduleTable } from "../schedule-table";
 import { ODD_TUBE } from "../tube";
 
@@ -46,16 +47,11 @@ export function output(heads: string, load: string, pattern: "steady" | "random"
   });
 }
 
-/** A number made of others, or nothing where one of them is missing: the check of the crew says why. */
-function from(names: readonly string[], formula: string): string {
-  return `IF(COUNT(${names.map((name) => `{${name}}`).join(",")})<${String(names.length)},"",IFERROR(${formula},""))`;
-}
-
 export const WELD: Row[] = [
   ofSchedule("Bead width, fused", "bead", "Bead width", LENGTH),
   {
     ...ofSchedule("Travel speed", "speed", "Travel speed", SPEED),
-    labelFormula: '=IF({speed_typed}="","Travel speed, suggested","Travel speed, typed")',
+    labelFormula: '=IF(TRIM({speed_typed}&"")="","Travel speed, suggested","Travel speed, typed")',
   },
   ofSchedule("Overlap, covers the bead", "overlap", "Overlap", ANGLE, "0"),
   ofSchedule("Start dwell, heat flow", "dwell", "Start dwell", TIME),
@@ -64,7 +60,7 @@ export const WELD: Row[] = [
   {
     label: "Machine time per joint",
     name: "machine",
-    content: `=${from(["arc_time", "purge", "prepurge", "postpurge"], "{purge}+{prepurge}+{arc_time}+{postpurge}")}`,
+    content: `=${from(["arc_time"], ["purge", "prepurge", "postpurge"], "{purge}+{prepurge}+{arc_time}+{postpurge}")}`,
     look: "result",
     quantity: TIME,
   },
@@ -72,6 +68,7 @@ export const WELD: Row[] = [
     "Net hours",
     "net_hours",
     from(
+      [],
       ["hours", "changes", "change_minutes", "coupons", "coupon_minutes"],
       "{hours}-({changes}*{change_minutes}+{coupons}*{coupon_minutes})/60",
     ),
@@ -91,14 +88,18 @@ export const CREW: Row[] = [
   computed(
     "Gained by one more head",
     "gain_head",
-    from(["one_steady"], `${output("{heads}+1", "{load}", "steady")}-{one_steady}`),
+    from(["one_steady"], [], `${output("{heads}+1", "{load}", "steady")}-{one_steady}`),
     "",
     "0.0",
   ),
   computed(
     `Gained by ${String(LESS_LOAD)} s less load`,
     "gain_load",
-    from(["one_steady"], `${output("{heads}", `MAX(1,{load}-${String(LESS_LOAD)})`, "steady")}-{one_steady}`),
+    from(
+      ["one_steady"],
+      [],
+      `${output("{heads}", `MAX(1,{load}-${String(LESS_LOAD)})`, "steady")}-{one_steady}`,
+    ),
     "",
     "0.0",
   ),
@@ -111,28 +112,28 @@ export const CREW: Row[] = [
   computed(
     "Joints a shift, steady",
     "shift_steady",
-    from(["operators", "one_steady"], "{operators}*{one_steady}"),
+    from(["one_steady"], ["operators"], "{operators}*{one_steady}"),
     "",
     "0.0",
   ),
   computed(
     "Joints a shift, random",
     "shift_random",
-    from(["operators"], `{operators}*${output("{heads}", "{load}", "random")}`),
+    from([], ["operators"], `{operators}*${output("{heads}", "{load}", "random")}`),
     "",
     "0.0",
   ),
   computed(
     "Shifts for the lot, steady",
     "shifts",
-    from(["joints", "shift_steady"], "ROUNDUP(ROUND({joints}/{shift_steady},9),0)"),
+    from(["shift_steady"], ["joints"], "ROUNDUP(ROUND({joints}/{shift_steady},9),0)"),
     "",
     "0",
   ),
   computed(
     "Shifts for the lot, random",
     "shifts_random",
-    from(["joints", "shift_random"], "ROUNDUP(ROUND({joints}/{shift_random},9),0)"),
+    from(["shift_random"], ["joints"], "ROUNDUP(ROUND({joints}/{shift_random},9),0)"),
     "",
     "0",
   ),
@@ -140,7 +141,8 @@ export const CREW: Row[] = [
     "Calendar days, steady",
     "days",
     from(
-      ["shifts", "shifts_a_day", "days_a_week"],
+      ["shifts"],
+      ["shifts_a_day", "days_a_week"],
       "INT((ROUNDUP({shifts}/{shifts_a_day},0)-1)/{days_a_week})*7+MOD(ROUNDUP({shifts}/{shifts_a_day},0)-1,{days_a_week})+1",
     ),
     "",
@@ -149,24 +151,34 @@ export const CREW: Row[] = [
   computed(
     "Labor per joint, steady",
     "labor",
-    from(["operators", "hours", "shift_steady"], "{operators}*{hours}/{shift_steady}"),
+    from(["shift_steady"], ["operators", "hours"], "{operators}*{hours}/{shift_steady}"),
     "h",
     "0.000",
   ),
   computed(
     "Labor for the lot, steady",
     "labor_lot",
-    from(["labor", "joints"], "{labor}*{joints}"),
+    from(["labor"], ["joints"], "{labor}*{joints}"),
     "h",
     "0.0",
   ),
-  computed("Labor cost per joint", "labor_cost", from(["labor", "rate"], "{labor}*{rate}"), "money", "0.00"),
+  computed(
+    "Labor cost per joint",
+    "labor_cost",
+    from(["labor"], ["rate"], "{labor}*{rate}"),
+    "money",
+    "0.00",
+  ),
 ];
 
 const WHOLE = ["joints", "operators", "heads", "shifts_a_day", "days_a_week", "changes", "coupons"];
 
 export const CHECKS: readonly Check[] = [
-  { label: "Tube and schedule", name: "check_tube", problem: firstOf(ODD_TUBE, SCHEDULE.refusal) },
+  {
+    label: "Tube and schedule",
+    name: "check_tube",
+    problem: firstOf(ODD_TUBE, SCHEDULE.refusal, SCHEDULE.blocked),
+  },
   {
     label: "Whole numbers",
     name: "check_whole",
@@ -200,6 +212,11 @@ export const CHECKS: readonly Check[] = [
         "COUNT({one_steady},{shift_steady},{shift_random},{shifts},{shifts_random},{days},{labor},{labor_lot},{labor_cost})=9",
         "a result of the plan is missing",
       ),
+      unless(
+        "COUNT({outputs_rows})+COUNT({two_way_rows})=53",
+        "a table of joints a shift is missing a number",
+      ),
+      unless("COUNT({phases_last})=7", spilledOver("the phases of a cycle")),
     ),
   },
 ];

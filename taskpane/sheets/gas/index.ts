@@ -88,12 +88,14 @@ function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
   const header = form.nextRow;
   const [top, last, end] = [header + 1, header + LINES, header + LINES + 1];
   form.range("list", address(COLUMNS.joints, header), address(COLUMNS.material, end));
+  form.rangeOf("list_below", COLUMNS.joints, end + 1, COLUMNS.material, end + 1);
+  // From the header to the end: a row inserted at either edge is counted too.
   for (const [name, column] of Object.entries(COLUMNS)) {
-    form.rangeOf(`list_${name}`, column, top, column, last);
+    form.rangeOf(`list_${name}`, column, header, column, end);
   }
   FILLED.forEach((name, i) => {
     const column = COLUMNS.filled + i;
-    form.rangeOf(`list_${name === "joints" ? "counted" : name}`, column, top, column, last);
+    form.rangeOf(`list_${name === "joints" ? "counted" : name}`, column, header, column, end);
     form.range(`total_${name}`, address(column, end + 1), address(column, end + 1));
   });
 
@@ -106,10 +108,11 @@ function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
   FILLED.slice(1).forEach((_, i) => {
     form.cell(COLUMNS.filled + 1 + i, "", i === FILLED.length - 2 ? "heading" : "columnHead");
   });
+  // With heading and end, as the formula sees the list: conversion reaches a row inserted at either edge.
+  form.name("list_counts", COLUMNS.joints, COUNT, true, LINES + 2);
+  form.name("list_ods", COLUMNS.od, LENGTH, true, LINES + 2);
+  form.name("list_walls", COLUMNS.wall, LENGTH, true, LINES + 2);
   form.nextLine();
-  form.name("list_counts", COLUMNS.joints, COUNT, true, LINES);
-  form.name("list_ods", COLUMNS.od, LENGTH, true, LINES);
-  form.name("list_walls", COLUMNS.wall, LENGTH, true, LINES);
   form.lists.push({
     at: `${address(COLUMNS.material, top)}:${address(COLUMNS.material, last)}`,
     allowed: DESIGNATIONS,
@@ -128,7 +131,7 @@ function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
     FORMATS,
   );
   form.nextLine();
-  form.cell(0, "All lines", "label", { columns: 3 });
+  form.cell(0, "All", "label");
   form.across(
     COLUMNS.filled,
     FILLED.map(() => ""),

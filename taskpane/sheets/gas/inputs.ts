@@ -9,11 +9,10 @@ import {
   LIQUID_VOLUME,
   OXYGEN,
   SHARE,
-  TIME,
   VOLUME,
 } from "../../../src/quantity";
 import type { Row } from "../layout";
-import { choice, optional, typed, words } from "../typed";
+import { choice, optional, seconds, typed, words } from "../typed";
 
 export const BID: Row[] = [
   words("Bid", "bid", "Invented creamery"),
@@ -53,9 +52,10 @@ export const WELDING: Row[] = [
     content: 0,
     quantity: OXYGEN,
     range: [0, 1000],
+    above0: 0.1,
   }),
-  typed({ label: "Overlap", name: "overlap", content: 20, quantity: ANGLE, range: [0, 360] }),
-  typed({ label: "Handling per joint", name: "handling", content: 600, quantity: TIME, range: [0, 14_400] }),
+  typed({ label: "Overlap", name: "overlap", content: 20, quantity: ANGLE, range: [0, 360], above0: 1 }),
+  seconds("Handling per joint", "handling", 600, 14_400),
   typed({
     label: "Waste, fraction bought",
     name: "waste",
@@ -66,7 +66,7 @@ export const WELDING: Row[] = [
 ];
 
 export const SUPPLY: Row[] = [
-  choice("Supply", "supply", "cylinder", ["cylinder", "liquid"], 2),
+  choice("Supply", "supply", "cylinder", ["cylinder", "liquid"], { columns: 2 }),
   typed({
     label: "Cylinder water volume",
     name: "water_volume",
@@ -109,7 +109,7 @@ export const SUPPLY: Row[] = [
     content: 95,
     quantity: COUNT,
     unit: "money",
-    range: [0.01, 100_000],
+    range: [1, 100_000],
     format: "0.00",
   }),
 ];

@@ -6,6 +6,7 @@ import { call, refusal } from "../call";
 import type { Check } from "../frame";
 import { firstOf, unless } from "../frame";
 import type { Row } from "../layout";
+import { from } from "../native";
 
 /** The list from its header to the line that ends it, and what all of its lines share. */
 export const LIST = {
@@ -45,11 +46,6 @@ function result(
   };
 }
 
-/** A number made of others, or nothing where one of them is missing. */
-function from(names: readonly string[], formula: string): string {
-  return `IF(COUNT(${names.map((name) => `{${name}}`).join(",")})<${String(names.length)},"",IFERROR(${formula},""))`;
-}
-
 export const TOTALS: Row[] = [
   {
     label: "Lines counted",
@@ -57,30 +53,48 @@ export const TOTALS: Row[] = [
     content: '={lines_counted}&" of "&{lines_typed}',
     look: "text",
   },
-  result("Joints counted", "joints", from(["total_joints"], "{total_joints}"), "0"),
-  result("Gas through torch and bore", "gas_used", from(["total_gas"], "{total_gas}"), "0.0", VOLUME),
+  result(
+    "Joints counted",
+    "joints",
+    from(["total_joints"], [], 'IF({lines_counted}=0,"",{total_joints})'),
+    "0",
+  ),
+  result(
+    "Gas through torch and bore",
+    "gas_used",
+    from(["joints", "total_gas"], [], "{total_gas}"),
+    "0.0",
+    VOLUME,
+  ),
   result(
     "Fraction that is purge",
     "purge_share",
-    from(["total_purge_gas", "gas_used"], "{total_purge_gas}/{gas_used}"),
+    from(["total_purge_gas", "gas_used"], [], "{total_purge_gas}/{gas_used}"),
     "0%",
     SHARE,
   ),
   result(
     "Gas to buy, waste included",
     "gas_bought",
-    from(["gas_used", "waste"], "{gas_used}/(1-{waste})"),
+    from(["gas_used"], ["waste"], "{gas_used}/(1-{waste})"),
     "0.0",
     VOLUME,
   ),
   result(
     "Gas per joint",
     "gas_per_joint",
-    from(["gas_bought", "joints"], "{gas_bought}/{joints}"),
+    from(["gas_bought", "joints"], [], "{gas_bought}/{joints}"),
     "0.00",
     VOLUME,
   ),
-  result("Machine and handling time", "hours", from(["total_hours"], "{total_hours}"), "0.0", COUNT, "h"),
+  result(
+    "Machine and handling time",
+    "hours",
+    from(["joints", "total_hours"], [], "{total_hours}"),
+    "0.0",
+    COUNT,
+    "h",
+  ),
 ];
 
 export const COST: Row[] = [
@@ -94,25 +108,28 @@ export const COST: Row[] = [
   result(
     "Containers, exact",
     "containers_exact",
-    from(["gas_bought", "usable"], "{gas_bought}/{usable}"),
+    from(["gas_bought", "usable"], [], "{gas_bought}/{usable}"),
     "0.00",
   ),
   result(
     "Containers to order",
     "containers",
-    from(["containers_exact"], "ROUNDUP(ROUND({containers_exact},9),0)"),
+    from(["containers_exact"], [], "ROUNDUP(ROUND({containers_exact},9),0)"),
     "0",
   ),
-  result("Gas cost", "cost", from(["containers", "price"], "{containers}*{price}"), "0.00", COUNT, "money"),
+  result("Gas cost", "cost", from(["containers"], ["price"], "{containers}*{price}"), "0.00", COUNT, "money"),
   result(
     "Gas cost per joint",
     "cost_per_joint",
-    from(["cost", "joints"], "{cost}/{joints}"),
+    from(["cost", "joints"], [], "{cost}/{joints}"),
     "0.00",
     COUNT,
     "money",
   ),
 ];
+
+/** Fewer than the day numbers of this century, which a sheet makes of a fraction. */
+const MOST_OF_A_LINE = 36_000;
 
 export const CHECKS: readonly Check[] = [
   {
@@ -124,6 +141,14 @@ export const CHECKS: readonly Check[] = [
       unless(
         "COUNT({total_hours},{total_gas},{total_joints})=3",
         "no totals: a cell that the list's formula fills is not empty, or the formula was deleted",
+      ),
+      unless(
+        `MAX({list_counted})<=${String(MOST_OF_A_LINE)}`,
+        `a line has more than ${String(MOST_OF_A_LINE)} joints: check that no size stands in the column of joints`,
+      ),
+      unless(
+        "SUMPRODUCT(LEN({list_below}))=0",
+        "something is typed below the end of the list: insert rows above the end and move it there",
       ),
       unless(
         "{lines_counted}={lines_typed}",

@@ -2,10 +2,12 @@
 
 import { refusal } from "../call";
 import type { Check } from "../frame";
-import { firstOf, unless } from "../frame";
+import { firstOf, spilledOver, unless } from "../frame";
+import { sound } from "../native";
 import { scheduled } from "../schedule-table";
 import { ODD_TUBE } from "../tube";
 import { CYCLE, SCHEDULE, TO_TARGET } from "./results";
+import { FINE } from "./workbench";
 
 /** How far a typed bore may lie off OD less two walls: mill tolerances, no other tube. */
 const BORE_TOLERANCE = 0.04;
@@ -14,7 +16,11 @@ const NOMINAL_BORE = scheduled("Bore");
 const MARGIN = 2;
 
 export const CHECKS: readonly Check[] = [
-  { label: "Tube and schedule", name: "check_tube", problem: firstOf(ODD_TUBE, SCHEDULE.refusal) },
+  {
+    label: "Tube and schedule",
+    name: "check_tube",
+    problem: firstOf(ODD_TUBE, SCHEDULE.refusal, SCHEDULE.blocked),
+  },
   {
     label: "Electrode and gap",
     name: "check_gap",
@@ -37,6 +43,23 @@ export const CHECKS: readonly Check[] = [
       unless("COUNT({means})=5", "a sector has no current"),
       unless('OR({style}="steady",COUNT({peaks})+COUNT({backs})=10)', "a sector has no peak or background"),
       unless("COUNT({speed},{rpm},{overlap},{dwell},{downslope})=5", "a time or a speed is missing"),
+      unless(
+        `COUNT({course_needed})+COUNT({course_set})=${String(2 * FINE)}`,
+        spilledOver("the current around the tube"),
+      ),
+    ),
+  },
+  {
+    label: "Bead",
+    name: "check_bead",
+    problem: firstOf(
+      unless("COUNT({faces})+COUNT({roots})=10", "a sector has no face or no root"),
+      unless("MIN({roots})>0", "a sector does not melt through"),
+      unless("COUNT({amps_through},{window_least},{window_room})=3", "no room for current to judge"),
+      unless(
+        "{window_room}>0",
+        "no current suits every wall and arc of the usual spread: the window is closed",
+      ),
     ),
   },
   {
@@ -44,7 +67,7 @@ export const CHECKS: readonly Check[] = [
     name: "check_heat",
     problem: firstOf(
       unless("COUNT({heats})=5", "a sector has no heat input"),
-      unless("ISNUMBER({heat_most})", "no qualified maximum to judge by"),
+      unless(`AND(ISNUMBER({heat_most}),${sound(["heat_most"])})`, "no qualified maximum to judge by"),
       unless(
         "{heat}<={heat_most}*(1+1E-9)",
         '="above the qualified maximum: "&ROUND({heat},3)&" against "&{heat_most}',
@@ -56,7 +79,7 @@ export const CHECKS: readonly Check[] = [
     name: "check_purge",
     problem: firstOf(
       unless("ISNUMBER({bore})", "no bore"),
-      `IF({bore_typed}="","",IF(ABS({bore_typed}-${NOMINAL_BORE})<=${String(BORE_TOLERANCE)}*${NOMINAL_BORE},"","the bore typed is not OD − 2 × wall of this tube"))`,
+      `IF({bore_typed_read}="","",IF(ABS({bore_typed_read}-${NOMINAL_BORE})<=${String(BORE_TOLERANCE)}*${NOMINAL_BORE}*(1+1E-9),"","the bore typed is not OD − 2 × wall of this tube"))`,
       refusal("PURGE_TIME", TO_TARGET),
       unless("COUNT({purge_time},{purge_gas},{tint})=3", "a value of the purge is missing"),
     ),
@@ -65,7 +88,7 @@ export const CHECKS: readonly Check[] = [
     label: "Purge flow",
     name: "check_flow",
     problem: firstOf(
-      unless("COUNT({purge_flow},{laminar})=2", "no flow to judge"),
+      unless(`AND(COUNT({purge_flow},{laminar})=2,${sound(["purge_flow"])})`, "no flow to judge"),
       unless(
         "{purge_flow}<={laminar}*(1+1E-9)",
         "above laminar: the gas mixes with the air instead of pushing it out",
@@ -78,8 +101,8 @@ export const CHECKS: readonly Check[] = [
     problem: firstOf(
       refusal("PURGE_VENT", { flow: "{purge_flow}", pressure: "{pressure_wanted}" }),
       refusal("PURGE_PRESSURE", { flow: "{purge_flow}", ventDiameter: "{vent}" }),
-      unless("COUNT({vent},{bore},{pressure},{ceiling})=4", "no pressure to judge"),
-      unless("{vent}<{bore}", "the vent is not smaller than the bore"),
+      unless("COUNT({vent_read},{bore},{pressure},{ceiling})=4", "no pressure to judge"),
+      unless("{vent_read}<{bore}", "the vent is not smaller than the bore"),
       unless(
         `{pressure}<={ceiling}/${String(MARGIN)}*(1+1E-9)`,
         "bore pressure above half of the blow-out pressure: fit a larger vent",
@@ -90,9 +113,12 @@ export const CHECKS: readonly Check[] = [
     label: "Dams",
     name: "check_dams",
     problem: firstOf(
-      unless("COUNT({dam_distance},{dam_spacing})=2", "no distance to judge"),
       unless(
-        "{dam_spacing}/2>={dam_distance}*(1-1E-9)",
+        `AND(COUNT({dam_distance},{dam_spacing_read})=2,${sound(["dam_least", "dam_limit", "dam_spacing"])})`,
+        "no distance to judge",
+      ),
+      unless(
+        "{dam_spacing_read}/2>={dam_distance}*(1-1E-9)",
         "dams too near the weld: half their spacing is less than the distance",
       ),
     ),
@@ -100,6 +126,10 @@ export const CHECKS: readonly Check[] = [
   {
     label: "Cycle",
     name: "check_cycle",
-    problem: firstOf(refusal("CYCLE_TIME", CYCLE), unless("ISNUMBER({cycle})", "no cycle time")),
+    problem: firstOf(
+      unless("COUNT({speed},{overlap},{dwell},{downslope})=4", "no travel to time"),
+      refusal("CYCLE_TIME", CYCLE),
+      unless("ISNUMBER({cycle})", "no cycle time"),
+    ),
   },
 ];

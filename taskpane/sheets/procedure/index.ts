@@ -20,6 +20,7 @@ import {
   SCHEDULE,
   TRAVEL,
 } from "./results";
+import { beadTable } from "./bead";
 import { sectorTable } from "./sectors";
 import { workbench, WORKBENCH_WIDTHS } from "./workbench";
 
@@ -42,6 +43,8 @@ function plan(units: Units): SheetPlan {
   form.section("Current by sector and heat input: the tube warms up as it is welded");
   sectorTable(form);
   form.blocks(HEAT, MEAN);
+  form.section("Bead by sector, at its end, where it is widest, and the room for current");
+  beadTable(form);
   form.banner(PULSE_NOTE, "note");
 
   form.section("Purge: time and oxygen, flow and pressure. Argon is heavier than air: feed low, vent high");
@@ -55,8 +58,10 @@ function plan(units: Units): SheetPlan {
   mark(form, "procedure", "procedure sheet");
   const lastRow = form.lastRow;
   SCHEDULE.place(form);
-  behindThePage(form, all);
+  const below = form.nextRow;
   const charts = workbench(form, FROZEN_ROWS + 1);
+  form.backTo(below);
+  behindThePage(form, all);
 
   return {
     template: "procedure",

@@ -17,7 +17,7 @@ import {
 } from "../../../src/quantity";
 import type { Row } from "../layout";
 import { TUBE as TUBE_ROWS } from "../tube";
-import { choice, optional, typed, words } from "../typed";
+import { choice, optional, seconds, typed, words } from "../typed";
 
 export const JOB: Row[] = [
   words("Job", "job", "Invented: Fennel Island creamery"),
@@ -124,10 +124,16 @@ export const ARC: Row[] = [
     quantity: ANGLE,
     range: [1, 360],
   }),
-  optional({ label: "Start dwell (blank: heat flow)", name: "dwell_typed", quantity: TIME, range: [0, 120] }),
-  typed({ label: "Prepurge", name: "prepurge", content: 30, quantity: TIME, range: [0, 600] }),
-  typed({ label: "Postpurge", name: "postpurge", content: 15, quantity: TIME, range: [0, 600] }),
-  typed({ label: "Handling", name: "handling", content: 240, quantity: TIME, range: [0, 14_400] }),
+  optional({
+    label: "Start dwell (blank: heat flow)",
+    name: "dwell_typed",
+    quantity: TIME,
+    range: [0, 120],
+    above0: 0.1,
+  }),
+  seconds("Prepurge", "prepurge", 30, 600),
+  seconds("Postpurge", "postpurge", 15, 600),
+  seconds("Handling", "handling", 240, 14_400),
 ];
 
 export const BORE: Row[] = [
@@ -195,6 +201,7 @@ export const OXYGEN_TARGET: Row[] = [
     content: 0,
     quantity: OXYGEN,
     range: [0, 1000],
+    above0: 0.1,
   }),
   optional({ label: "Mixed cells (1 is safe)", name: "cells", content: 1, quantity: COUNT, range: [1, 100] }),
 ];

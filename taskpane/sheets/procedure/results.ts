@@ -48,7 +48,9 @@ function ofSchedule(
 ): Row {
   const { typedIn, ...rest } = more;
   const labelFormula =
-    typedIn === undefined ? {} : { labelFormula: `=IF({${typedIn}}="","${label}","${label}, typed")` };
+    typedIn === undefined
+      ? {}
+      : { labelFormula: `=IF(TRIM({${typedIn}}&"")="","${label}","${label}, typed")` };
   return { label, name, content: `=${scheduled(row)}`, look: "result", quantity, ...labelFormula, ...rest };
 }
 
@@ -77,7 +79,7 @@ export const GAP: Row[] = [
   {
     label: "Feeler leaves",
     name: "feeler",
-    content: `=TEXTJOIN(" + ",TRUE,ROUND(${call("FEELER_STACK", { gap: "{standoff}" })},5))`,
+    content: `=TEXTJOIN(" + ",TRUE,${call("FEELER_STACK", { gap: "{standoff}" })})`,
     look: "result",
     quantity: LENGTH,
     format: "General",
@@ -128,7 +130,7 @@ const SUPPLY = { supplyPpm: "{supply_ppm?}", cells: "{cells?}" } as const;
 export const TO_TARGET = { ...SWEPT, ppm: "{target_ppm}", ...SUPPLY } as const;
 
 export const PURGE_TIMES: Row[] = [
-  result("Bore", "bore", `IF({bore_typed}="",${scheduled("Bore")},{bore_typed})`, LENGTH),
+  result("Bore", "bore", `IF(TRIM({bore_typed}&"")="",${scheduled("Bore")},{bore_typed_read})`, LENGTH),
   result(
     "Volume between the dams",
     "purge_volume",
@@ -212,7 +214,7 @@ export const DAMS: Row[] = [
   result(
     "Dam from the weld, the larger",
     "dam_distance",
-    'IF(COUNT({dam_heat},{dam_least})<2,"",MAX({dam_heat},{dam_least}))',
+    'IF(COUNT({dam_heat},{dam_least_read})<2,"",MAX({dam_heat},{dam_least_read}))',
     LENGTH,
   ),
 ];

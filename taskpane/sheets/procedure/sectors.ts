@@ -6,7 +6,7 @@ import { address } from "../layout";
 import { scheduled } from "../schedule-table";
 
 /** Four quarters of the full turn and the overlap: where each begins and ends, °. */
-const SECTORS = [
+export const SECTORS = [
   ["Sector 1", "0", "90"],
   ["Sector 2", "90", "180"],
   ["Sector 3", "180", "270"],
@@ -24,7 +24,7 @@ const HEADINGS = [
   '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
 ];
 const FORMATS = ["0", "0", "0.0", "0", "0.0", "0.0", "0.000"];
-const COLUMNS = { mean: 3, peak: 5, back: 6, heat: 7 } as const;
+const COLUMNS = { mean: 3, rise: 4, peak: 5, back: 6, heat: 7 } as const;
 
 export function sectorTable(form: Layout): void {
   form.across(0, HEADINGS.slice(0, 1), "heading");

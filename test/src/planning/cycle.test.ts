@@ -34,7 +34,7 @@ test(`each phase starts where the one before it ends, and the cycle is their sum
   );
 });
 
-test(`each phase lasts what it was given; the lap is its share of a turn, π·d/v (${RUNS})`, () => {
+test(`each phase lasts what it was given; the overlap is its fraction of a turn, π·d/v (${RUNS})`, () => {
   fc.assert(
     fc.property(anyCycle, (cycle) => {
       const turn = (Math.PI * cycle.od) / cycle.speed;
@@ -47,13 +47,16 @@ test(`each phase lasts what it was given; the lap is its share of a turn, π·d/
   );
 });
 
-describe(evidence("CYCLE_PHASES", BY_HAND, "a lap of a thousandth of a degree at a turn of 60·π s"), () => {
-  test("a lap of a thousandth of a degree keeps its digits", () => {
-    // A turn of 25.4·π mm at 25.4 mm/min takes 60·π s; a thousandth of a degree 60·π/360 000 s.
-    const lap = table("CYCLE_PHASES", 1, 1, null, null, 0.001).find(([label]) => label === "Overlap");
-    expectNear(lap?.[2] as number, (60 * Math.PI) / 360_000);
-  });
-});
+describe(
+  evidence("CYCLE_PHASES", BY_HAND, "an overlap of a thousandth of a degree at a turn of 60·π s"),
+  () => {
+    test("an overlap of a thousandth of a degree keeps its digits", () => {
+      // A turn of 25.4·π mm at 25.4 mm/min takes 60·π s; a thousandth of a degree 60·π/360 000 s.
+      const overlap = table("CYCLE_PHASES", 1, 1, null, null, 0.001).find(([label]) => label === "Overlap");
+      expectNear(overlap?.[2] as number, (60 * Math.PI) / 360_000);
+    });
+  },
+);
 
 test("the arc burns from the start dwell to the end of the downslope", () => {
   const rows = table("CYCLE_PHASES", 2, 5);

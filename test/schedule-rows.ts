@@ -1,37 +1,16 @@
 /** Calls SCHEDULE with arguments by name, and finds the values of its rows. */
 
-import { bead, refusal, table } from "../../bead";
+import type { CellsByName } from "./bead";
+import { bead, byName, refusal, table } from "./bead";
 
-/** The arguments of SCHEDULE in their order; what is not named is omitted. */
-const ARGUMENTS = [
-  "od",
-  "wall",
-  "material",
-  "style",
-  "volts",
-  "efficiency",
-  "speed",
-  "beadWidth",
-  "overlap",
-  "dwell",
-  "peak",
-  "background",
-  "allowance",
-  "arcSize",
-  "units",
-] as const;
-export type Arguments = Partial<Record<(typeof ARGUMENTS)[number], unknown>>;
-
-function cellsOf(given: Arguments): unknown[] {
-  return ARGUMENTS.map((name) => given[name] ?? null);
-}
+export type Arguments = CellsByName<"SCHEDULE">;
 
 export function rowsOf(given: Arguments): (number | string | boolean)[][] {
-  return table("SCHEDULE", ...cellsOf(given));
+  return table("SCHEDULE", ...byName("SCHEDULE", given));
 }
 
 export function refusalOf(given: Arguments): string {
-  return refusal("SCHEDULE", ...cellsOf(given));
+  return refusal("SCHEDULE", ...byName("SCHEDULE", given));
 }
 
 /** The value of a row by its label; a row that is not there fails the test. */
