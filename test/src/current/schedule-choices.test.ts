@@ -269,7 +269,7 @@ describe(`laws, whatever is chosen (${RUNS})`, () => {
             1000,
         );
       }),
-      { numRuns: 40 },
+      { numRuns: 40, endOnFailure: true },
     );
     expect(answered).toBeGreaterThan(10);
   });
