@@ -70,10 +70,10 @@ const SCHEDULE = formula({
     "Rows of label, value, unit: standoff, electrode, volts, bead width, travel, rpm, prepurge, dwell and its current, by sector (the overlap last) current, temperature rise ahead of the arc, face and root at the end, minimum amps through, pulse, rotation, slope, postpurge, heat input, arc time, bore, remarks",
   ),
   equation:
-    "Each value as typed or from its own formula: STANDOFF, ELECTRODE_DIAMETER, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS, RING_BEAD, AMPS_THROUGH at the mean radius, OVERLAP_SUGGEST, PULSE_RATE, HEAT_INPUT; pulsed: mean I = steady mean/(1 + 0.53·D·v/(f·b)), peak of the first sector Ip = AMPS_WALL, background Ib = β·Ip, peak share s = (I − Ib)/(Ip − Ib), later peaks in the proportion of the means",
+    "Each value as typed or from its own formula: STANDOFF, ELECTRODE_DIAMETER, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS, RING_BEAD, AMPS_THROUGH at the mean radius, OVERLAP_SUGGEST, PULSE_RATE, HEAT_INPUT; pulsed: mean I = steady mean/(1 + 0.37·D·v/(f·b)), peak of the first sector Ip = AMPS_WALL, background Ib = β·Ip, peak share s = (I − Ib)/(Ip − Ib), later peaks in the proportion of the means",
   tex: [
     String.raw`I_p = \text{AMPS\_WALL},\quad I_b = \beta\,I_p`,
-    String.raw`s = \frac{I - I_b}{I_p - I_b},\quad I = \frac{I_s}{1 + 0.53\,D\,\frac{v}{f b}},\quad D = \frac{s(1 - s)(1 - \beta)}{s + (1 - s)\beta}`,
+    String.raw`s = \frac{I - I_b}{I_p - I_b},\quad I = \frac{I_s}{1 + 0.37\,D\,\frac{v}{f b}},\quad D = \frac{s(1 - s)(1 - \beta)}{s + (1 - s)\beta}`,
   ],
   where: {
     Iₚ: "peak current of the first sector (peak)",
@@ -87,9 +87,9 @@ const SCHEDULE = formula({
     b: "fused width",
     s: "fraction of the pulse time at peak",
   },
-  validity: `Starting values for full-penetration autogenous butt welds of walls up to ${toldInBoth(THICKEST, LENGTH)}, with a remark above 3.2 mm (1/8 in) and under ${toldInBoth(THINNEST, LENGTH)}. #N/A where RING_BEAD does not give the bead back at every sector's end, root and all, within ${plainNumber(100 * PROMISE)} % of its width. Against outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy lies within 60 to 130 J/mm² of travel × wall up to 1.7 mm, and above it (to 207) for thicker walls, whose suggested travel is slow. Sectors are quarters of the full turn; AMPS_SECTORS gives the overlap its own row.`,
+  validity: `Starting values for full-penetration autogenous butt welds of walls up to ${toldInBoth(THICKEST, LENGTH)}, with a remark above 3.2 mm (1/8 in) and under ${toldInBoth(THINNEST, LENGTH)}. #N/A where RING_BEAD does not give the bead back at every sector's end, root and all, within ${plainNumber(100 * PROMISE)} % of its width. Against outside brackets for 316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy lies within 60 to 130 J/mm² of travel × wall up to 1.6 mm, and above it (to 210) for thicker walls, whose suggested travel is slow. Sectors are quarters of the full turn; AMPS_SECTORS gives the overlap its own row.`,
   assumptions:
-    "Those of the formulas it calls. Heat input is arc energy (efficiency 1) at the largest mean of dwell and sectors. A pulse melts as wide as a slightly larger steady current: fitted to ten computed runs of an independent nonlinear 3-D solution.",
+    "Those of the formulas it calls. Heat input is arc energy (efficiency 1) at the largest mean of dwell and sectors. A pulse melts as wide as a slightly larger steady current: fitted to eight computed runs, half to twice the suggested rate, of an independent nonlinear 3-D solution.",
   source:
     "The formulas it calls; background 30 %, spots overlapping by 0.75, 30 s and 15 s of gas and a downslope of three bead widths are common practice",
   unconfirmed:

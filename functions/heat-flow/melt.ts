@@ -61,7 +61,7 @@ const AMPS_MELT = formula({
     "Autogenous single passes with v·b/4α up to 3; prove on a coupon. MELT_SECTION says whether the bead has a root.",
   assumptions: `${PLATE} ${LEFT_OUT}`,
   source: MODEL_SOURCE,
-  unconfirmed: `${NEARNESS} Default width, voltage and arc spot are estimates from common practice.`,
+  unconfirmed: `${NEARNESS} A handbook table (from memory) butt-welds 1/8 and 3/16 in with a gap and filler at currents that do not melt a solid wall through here. Default width, voltage and arc spot are estimates from common practice.`,
   related: ["MELT_WIDTH", "MELT_SECTION", "AMPS_THROUGH", "AMPS_WINDOW", "AMPS_SECTORS", "START_DWELL"],
   synonyms: ["welding current", "amps for full penetration", "penetration", "preheat"],
   figure: "plate",

@@ -82,7 +82,11 @@ export const COMMON_SPOT_OVERLAP = si(0.75, SHARE);
 /** Pulses per second at which successive spots of one bead width overlap by a fraction of it: v/(b·(1 − overlap)). */
 export function pulseRate(speed: Speed, beadWidth: Length, overlap: Share): Frequency {
   if (!(overlap >= 0 && isBelow(overlap, 1))) {
-    throw new Refusal("overlap", amount(overlap, SHARE), rule`must be 0 or more and less than ${amount(1, SHARE)}`);
+    throw new Refusal(
+      "overlap",
+      amount(overlap, SHARE),
+      rule`must be 0 or more and less than ${amount(1, SHARE)}`,
+    );
   }
   return si(
     above0("speed", speed, SPEED) / (above0("beadWidth", beadWidth, LENGTH) * (1 - overlap)),

@@ -105,8 +105,18 @@ function coldBead({ plate, rise, width }: SectorPlan): ColdBead {
   };
 }
 
-/** Places round the pass at which the course is checked. */
+/** Places of the full turn at which the course is checked; a lap has one of its own. */
 const CHECKS = 8;
+
+/** Evenly over sectors that are few, so that each has as many, or over the turn: never where a lap would move them. */
+function checkPlaces(ends: readonly number[]): number[] {
+  const sectors = ends.filter((end) => end <= 1).length;
+  const each = Math.ceil(CHECKS / sectors);
+  const count = sectors > CHECKS ? CHECKS : each * sectors;
+  const turn = Array.from({ length: count }, (_, i) => (i + 0.5) / count);
+  const last = itemAt(ends, ends.length - 1);
+  return last > 1 ? [...turn, (1 + last) / 2] : turn;
+}
 
 interface Miss {
   /** turns */
@@ -122,13 +132,11 @@ function edgeMisses(
   means: readonly number[],
 ): Miss[] {
   const { plate, circumference, rise, ends } = plan;
-  const last = itemAt(ends, ends.length - 1);
   const cold = rise / target;
   const powers = means.map((mean) => Math.max(0, mean * cold));
   const { history, face, root } = readyPass(plannedPass(plan, cold, powers));
   const weights = [face, root];
-  return Array.from({ length: CHECKS }, (_, i) => {
-    const at = (last * (i + 0.5)) / CHECKS;
+  return checkPlaces(ends).map((at) => {
     let reached = 0;
     sides.forEach((side, s) => {
       const square = itemAt(squares, s);

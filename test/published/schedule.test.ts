@@ -48,11 +48,11 @@ describe(
     "SCHEDULE",
     MEMORY,
     "stainless-butts-table",
-    "arc energy over travel and wall up to 1.65 mm, span widened",
+    "arc energy over travel and wall up to 1.5 mm, span widened",
   ),
   () => {
     /** What the table spans (with filler, 10 to 12 in/min), widened. */
-    test.each([1, 1.25, 1.5, 1.65])(
+    test.each([1, 1.25, 1.5])(
       "arc energy per travel and thickness between 60 and 130 J/mm² at %p mm",
       (wall) => {
         expect(energyPerFace(50.8, wall)).toBeGreaterThan(60);
@@ -66,24 +66,39 @@ describe(
  * Thicker than that the suggested travel slows as one over the bead width, and the default width grows twice as fast
  * as the wall, where the table keeps its 10 to 12 in/min: the model runs hotter than the bracket, and the help says so.
  */
-test.each([2.11, 2.77, 3.2])("above 1.7 mm the starting values lie above that bracket, at %p mm", (wall) => {
-  expect(energyPerFace(50.8, wall)).toBeGreaterThan(130);
-  expect(energyPerFace(50.8, wall)).toBeLessThan(220);
-});
+test.each([1.65, 2.11, 2.77, 3.2])(
+  "above 1.6 mm the starting values lie above that bracket, at %p mm",
+  (wall) => {
+    expect(energyPerFace(50.8, wall)).toBeGreaterThan(130);
+    expect(energyPerFace(50.8, wall)).toBeLessThan(220);
+  },
+);
 
 describe(
-  evidence("MELT_WIDTH", MEMORY, "stainless-butts-table", "currents that melt a bead of one to four walls"),
+  evidence("MELT_WIDTH", MEMORY, "stainless-butts-table", "currents that melt 1/16 and 3/32 in through"),
   () => {
     /** in, A at mid-range, in/min. Full penetration is a bead of about a wall or more. */
     test.each([
       [1 / 16, 90, 12],
       [3 / 32, 110, 12],
-      [1 / 8, 130, 12],
-      [3 / 16, 225, 10],
-    ])("a bead of one to four walls: %p in, %p A, %p in/min", (wall, amps, speed) => {
+    ])("a bead of one to four walls, with a root: %p in, %p A, %p in/min", (wall, amps, speed) => {
       const width = number("MELT_WIDTH", wall, amps, speed, "304L", 10);
       expect(width / wall).toBeGreaterThan(1);
       expect(width / wall).toBeLessThan(4);
+      expect(amps).toBeGreaterThan(number("AMPS_THROUGH", wall, speed, "", "304L", 10));
     });
   },
 );
+
+/**
+ * The table's thicker butts, with a root gap and filler: the model, which knows neither, does not melt a solid wall
+ * through at their currents. The help of AMPS_MELT says so.
+ */
+test.each([
+  [1 / 8, 130, 12],
+  [3 / 16, 225, 10],
+])("%p in, %p A, %p in/min lie below the minimum of a solid wall", (wall, amps, speed) => {
+  const through = number("AMPS_THROUGH", wall, speed, "", "304L", 10);
+  expect(through).toBeGreaterThan(amps);
+  expect(through).toBeLessThan(1.5 * amps);
+});

@@ -21,6 +21,8 @@ export interface Run {
   readonly dwell: number;
   readonly power: readonly number[];
   readonly pulseHz?: number;
+  readonly peakShare?: number;
+  readonly backOverPeak?: number;
 }
 
 export interface WidthRun extends Run {
@@ -41,6 +43,8 @@ const RUNS = readFileSync("test/data/tube-runs.jsonl", "utf8")
   .map((line) => JSON.parse(line) as WidthRun | DamRun);
 
 export const DAM_RUNS = RUNS.filter((run): run is DamRun => "axial" in run);
+/** With pulsed current, and their steady twins. */
+export const PULSE_RUNS = RUNS.filter((run): run is WidthRun => "deg" in run && run.id.startsWith("pulse"));
 /** Steady current only. */
 export const WIDTH_RUNS = RUNS.filter((run): run is WidthRun => "deg" in run && !run.id.startsWith("pulse"));
 
