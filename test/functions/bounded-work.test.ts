@@ -48,8 +48,15 @@ function stretched(about: FormulaHelp): fc.Arbitrary<unknown[]> {
 function most(id: string, cells: readonly unknown[]): number {
   if (id === "FEELER_STACK") return MOST_OF_FEELER_STACK;
   if (id === "AMPS_SECTORS") return MOST_OF_AMPS_SECTORS;
+  if (id === "SCHEDULE") return mostOfSchedule(cells);
   const lines = Math.max(1, ...cells.map((cell) => (Array.isArray(cell) ? cell.length : 1)));
   return MOST + (lines - 1) * MOST_A_LINE;
+}
+
+/** Speed and overlap are free where they are typed, and a refusal tries without each choice whether there is an answer. */
+function mostOfSchedule(cells: readonly unknown[]): number {
+  const typed = cells.slice(4, 12).filter((cell) => cell !== null && cell !== undefined).length;
+  return typed === 0 ? MOST : (1 + typed) * MOST_OF_AMPS_SECTORS;
 }
 
 afterAll(stopCounting);
@@ -91,6 +98,9 @@ const DEAREST: readonly (readonly [what: string, id: string, ...cells: unknown[]
   ["the same, very fast", "AMPS_SECTORS", 1, 0.065, 60, 360, 1080],
   ["a small tube's schedule", "SCHEDULE", 0.125, 0.02],
   ["a large tube's schedule", "SCHEDULE", 12, 0.2, "C12200"],
+  ["every choice typed", "SCHEDULE", 12, 0.2, null, "pulsed", 10, 0.7, 3, 0.4, 1080, 0, 200, 0.3],
+  ["every choice typed and refused", "SCHEDULE", 12, 0.2, null, "pulsed", 10, 0.7, 3, 0.4, 1080, 0, 20, 0.9],
+  ["the same on the largest ring", "SCHEDULE", 6826, 1, null, "pulsed", 10, 0.7, 1, 2, 1080, 0, 20, 0.9],
   ["1000 cells, most changes", "PURGE_CHANGES", 1e-9, 0, 1000],
   ["1000 cells", "PURGE_TIME", 2, 12, 20, 50, 0, 1000],
   ["1000 cells", "PURGE_FLOW", 2, 12, 20, 50, 0, 1000],

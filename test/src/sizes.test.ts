@@ -1,7 +1,7 @@
 import fc from "fast-check";
 
 import { fromBase, LENGTH } from "../../src/quantity";
-import { looksLikeDate, sizeOf } from "../../src/sizes";
+import { DATE_HINT, looksLikeDate, sizeOf } from "../../src/sizes";
 
 function inches(text: string, units: "US" | "SI" = "US"): number | string {
   const size = sizeOf(text, units);
@@ -76,4 +76,11 @@ test("what a sheet makes of 1/2 in 2026 is told as a date, what a tube may measu
   expect(looksLikeDate(36_525)).toBe(false);
   expect(looksLikeDate(73_051)).toBe(false);
   expect(looksLikeDate(46_024.5)).toBe(false);
+});
+
+test("what the hint for such a date says to type is half an inch, each way", () => {
+  // The apostrophe tells the sheet that a text follows; it does not stand in the cell.
+  const ways = DATE_HINT.replace(/^.*type it as /, "").split(/, | or /);
+  expect(ways).toEqual(["0 1/2", "'1/2", "0.5"]);
+  for (const way of ways) expect(inches(way.replace(/^'/, ""))).toBeCloseTo(0.5, 12);
 });

@@ -1,7 +1,7 @@
 /** The rows of SCHEDULE are what the single formulas give, and hang together. */
 
 import { expectNear, number } from "../../bead";
-import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
+import { rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
 
 const TUBES = [
   [1, 0.065, "316L", "US"],
@@ -139,44 +139,5 @@ describe.each(["pulsed", "steady"])("the rows of a %s schedule: label, value, un
     const values = rowsOf({ od: 1, wall: 0.065, style }).map(([, value]) => typeof value);
     expect(values.slice(0, -1).every((type) => type === "number")).toBe(true);
     expect(rowsOf({ od: 1, wall: 0.065, style }).at(-1)?.[1]).toBe("");
-  });
-});
-
-test("what it cannot answer it refuses by an argument that the user gave", () => {
-  expect(refusalOf({ od: 1, wall: 0.3 })).toBe(
-    "#VALUE! wall = 0.3 in: arc voltage is estimated only for a wall of 0.0193701 in to 0.21622 in",
-  );
-  // AMPS_WALL of copper: 1.65/0.0254 · (339·1063)/(28.387·1430) A.
-  expect(refusalOf({ od: 25.4, wall: 1.65, material: "C12200", units: "SI" })).toBe(
-    "#N/A wall = 1.65 mm: calls for 576.67 A, which no standard electrode is listed for",
-  );
-  expect(refusalOf({ od: 1, wall: 0.065, style: "fast" })).toBe(
-    '#VALUE! style = "fast": must be one of pulsed, steady',
-  );
-  expect(refusalOf({ od: 1, wall: 0.5 })).toBe("#VALUE! wall = 0.5 in: must be less than half of od, 0.5 in");
-});
-
-describe("where nobody typed a dwell or a speed the size of the tube is refused", () => {
-  const steady = { style: "steady", units: "SI" };
-
-  test("a thick little ring melts before the head turns, or ahead of the arc", () => {
-    expect(refusalOf({ ...steady, od: 1.11, wall: 0.516, material: "C12200" })).toMatch(
-      /^#N\/A od = 1\.11 mm: has no suggested schedule with this wall; suggested dwell = [\d.]+ s: shorten the dwell; would melt the full circumference before rotation$/,
-    );
-    expect(refusalOf({ ...steady, od: 3.45, wall: 1.696, material: "304L" })).toMatch(
-      /^#N\/A od = 3\.45 mm: has no suggested schedule with this wall; suggested speed = [\d.]+ mm\/min: the tube's own heat melts it ahead of the arc \d+° into the rotation; increase travel speed, reduce overlap or target a narrower bead$/,
-    );
-  });
-
-  test("a ring so large that its heat never comes round is beyond the range of speeds", () => {
-    expect(refusalOf({ ...steady, od: 200_000, wall: 2, material: "C12200" })).toMatch(
-      /^#N\/A od = 200000 mm: has no suggested schedule with this wall; suggested speed = [\d.]+ mm\/min: must be between /,
-    );
-  });
-
-  test("a ring that takes less than the background of its pulse is welded steady", () => {
-    expect(refusalOf({ od: 4.64, wall: 2.31, units: "SI" })).toMatch(
-      /^#N\/A od = 4\.64 mm: the first sector needs a mean of [\d.]+ A, which no pulse between [\d.]+ A and [\d.]+ A gives; ask for "steady"$/,
-    );
   });
 });
