@@ -75,6 +75,9 @@ export async function openPage(look: Look = {}): Promise<OpenPage> {
   const editBeside = async (name: string, columns: number, rows: number, typed: string): Promise<void> => {
     const { x, y } = await pointOf(name, columns, rows);
     await page.mouse.dblclick(x, y);
+    // On a busy machine the editor opens after the next key, which would go to the sheet.
+    await page.waitForFunction(isEditing);
+    await page.evaluate(twoFrames);
     await page.keyboard.press("Control+A");
     await page.keyboard.type(typed);
     await page.keyboard.press("Enter");
@@ -130,6 +133,15 @@ function valueOf(name: string): string | number | boolean {
     .find((one) => one.range.sheetId === sheetId && one.name.split("__")[0] === name)?.range.zone;
   if (zone === undefined) throw new Error(`no cell is named ${name}`);
   return getters.getEvaluatedCell({ sheetId, col: zone.left, row: zone.top }).value;
+}
+
+function isEditing(): boolean {
+  return document.activeElement?.matches(".o-grid-composer *") === true;
+}
+
+/** What the editor begins with stands in it by then. */
+function twoFrames(): Promise<unknown> {
+  return new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
 }
 
 function rectangleOf(cell: { name: string; columns: number; rows: number }): { x: number; y: number } {

@@ -7,7 +7,7 @@ export default {
   ...jest,
   rootDir: "../..",
   testMatch: ["<rootDir>/test/mutation/every-test.cjs"],
-  testEnvironment: "<rootDir>/test/mutation/first-failure.cjs",
+  testEnvironment: "./test/mutation/first-failure.cjs",
   moduleFileExtensions: [...(jest.moduleFileExtensions ?? []), "cjs"],
   transform: { ...jest.transform, "\\.cjs$": Object.values(jest.transform ?? {})[0] ?? "" },
   // What is in generated/ is made once, not before each of the thousand runs.

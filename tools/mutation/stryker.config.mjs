@@ -10,7 +10,7 @@ export default {
   jest: { configFile: "tools/mutation/jest.config.mjs", enableFindRelatedTests: false },
   mutate: ["src/**/*.ts"],
   coverageAnalysis: "perTest",
-  ignorePatterns: ["dist", "docs", "test-output", ".cache", "coverage"],
+  ignorePatterns: ["/dist", "/docs", "/test-output", "/.cache", "/coverage"],
   incremental: true,
   incrementalFile: ".cache/mutation/incremental.json",
   tempDirName: ".cache/mutation/sandbox",
