@@ -62,6 +62,8 @@ const AMPS_MELT = formula({
   assumptions: `${PLATE} ${LEFT_OUT}`,
   source: MODEL_SOURCE,
   unconfirmed: `${NEARNESS} A handbook table (from memory) butt-welds 1/8 and 3/16 in with a gap and filler at currents that do not melt a solid wall through here. Default width, voltage and arc spot are estimates from common practice.`,
+  unchecked:
+    "No full-penetration weld with amps, volts, speed, wall and a measured width was found; published solutions are limits of the model",
   related: ["MELT_WIDTH", "MELT_SECTION", "AMPS_THROUGH", "AMPS_WINDOW", "AMPS_SECTORS", "START_DWELL"],
   synonyms: ["welding current", "amps for full penetration", "penetration", "preheat"],
   figure: "plate",

@@ -140,6 +140,7 @@ const START_DWELL = formula({
   source: MODEL_SOURCE,
   unconfirmed:
     "Not compared with a measured weld, nor by itself with the 3-D solution. The default width is an estimate from common practice.",
+  unchecked: "No measured dwell with its amps, volts and wall was found",
   related: ["AMPS_MELT", "AMPS_SECTORS", "RING_BEAD", "CYCLE_TIME"],
   synonyms: ["start delay", "travel delay", "rotation delay", "puddle formation"],
   figure: "plate",

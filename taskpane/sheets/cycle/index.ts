@@ -66,8 +66,8 @@ const PHASES_OF_CYCLE = {
   dwell: "{dwell}",
   overlap: "{overlap}",
   downslope: "{downslope}",
-  postpurge: "{postpurge}",
-  handling: "{load}",
+  postpurge: "{postpurge?}",
+  handling: "{load?}",
 } as const;
 
 type Drawn = Omit<ChartPlan, "from" | "to">;

@@ -33,7 +33,7 @@ function ofSchedule(label: string, name: string, row: string, quantity: Quantity
   };
 }
 
-const WORK = { loadSeconds: "{load}", machineSeconds: "{machine}", walkSeconds: "{walk}" } as const;
+const WORK = { loadSeconds: "{load?}", machineSeconds: "{machine}", walkSeconds: "{walk?}" } as const;
 
 /** What a crew turns out in a shift, steady or random; the stops come off the hours first. */
 export function output(heads: string, load: string, pattern: "steady" | "random"): string {
@@ -42,7 +42,7 @@ export function output(heads: string, load: string, pattern: "steady" | "random"
     ...WORK,
     loadSeconds: load,
     hours: "{net_hours}",
-    availability: "{availability}",
+    availability: "{availability?}",
     pattern: `"${pattern}"`,
   });
   // Without hours the formula would take those of a common shift.
@@ -86,7 +86,7 @@ const WORTH = 0.05;
 
 export const CREW: Row[] = [
   computed("Heads one operator keeps busy", "heads_busy", call("CREW_HEADS", WORK), "", "0"),
-  computed("Joints a shift of one operator", "one_steady", output("{heads}", "{load}", "steady"), "", "0.0"),
+  computed("Joints a shift of one operator", "one_steady", output("{heads?}", "{load}", "steady"), "", "0.0"),
   computed(
     "Gained by one more head",
     "gain_head",
@@ -100,7 +100,7 @@ export const CREW: Row[] = [
     from(
       ["one_steady"],
       [],
-      `${output("{heads}", `MAX(1,{load}-${String(LESS_LOAD)})`, "steady")}-{one_steady}`,
+      `${output("{heads?}", `MAX(1,{load}-${String(LESS_LOAD)})`, "steady")}-{one_steady}`,
     ),
     "",
     "0.0",
@@ -121,7 +121,7 @@ export const CREW: Row[] = [
   computed(
     "Joints a shift, random",
     "shift_random",
-    from([], ["operators"], `{operators}*${output("{heads}", "{load}", "random")}`),
+    from([], ["operators"], `{operators}*${output("{heads?}", "{load}", "random")}`),
     "",
     "0.0",
   ),
@@ -205,10 +205,10 @@ export const CHECKS: readonly Check[] = [
       unless("ISNUMBER({machine})", "no machine time"),
       refusal("CREW_HEADS", WORK),
       refusal("CREW_OUTPUT", {
-        heads: "{heads}",
+        heads: "{heads?}",
         ...WORK,
         hours: "{net_hours}",
-        availability: "{availability}",
+        availability: "{availability?}",
       }),
       unless(
         "COUNT({one_steady},{shift_steady},{shift_random},{shifts},{shifts_random},{days},{labor},{labor_lot},{labor_cost})=9",

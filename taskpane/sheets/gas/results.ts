@@ -11,21 +11,21 @@ import { from } from "../native";
 /** The list from its header to the line that ends it, and what all of its lines share. */
 export const LIST = {
   joints: "{list}",
-  handlingSeconds: "{handling}",
-  torchFlow: "{torch_flow}",
-  purgeFlow: "{purge_flow}",
-  overlap: "{overlap}",
-  damSpacing: "{dam_spacing}",
-  ppm: "{target_ppm}",
+  handlingSeconds: "{handling?}",
+  torchFlow: "{torch_flow?}",
+  purgeFlow: "{purge_flow?}",
+  overlap: "{overlap?}",
+  damSpacing: "{dam_spacing?}",
+  ppm: "{target_ppm?}",
   supplyPpm: "{supply_ppm?}",
 } as const;
 
 const CYLINDER = {
-  waterVolume: "{water_volume}",
-  pressure: "{full_pressure}",
-  residual: "{residual}",
+  waterVolume: "{water_volume?}",
+  pressure: "{full_pressure?}",
+  residual: "{residual?}",
 } as const;
-const LIQUID = { liquid: "{liquid_liters}", usable: "{liquid_share}" } as const;
+const LIQUID = { liquid: "{liquid_liters?}", usable: "{liquid_share?}" } as const;
 
 function result(
   label: string,
@@ -159,7 +159,7 @@ export const CHECKS: readonly Check[] = [
   {
     label: "Purge of the list",
     name: "check_purge",
-    problem: refusal("PURGE_CHANGES", { ppm: "{target_ppm}", supplyPpm: "{supply_ppm?}" }),
+    problem: refusal("PURGE_CHANGES", { ppm: "{target_ppm?}", supplyPpm: "{supply_ppm?}" }),
   },
   {
     label: "Supply",

@@ -28,11 +28,11 @@ export const CHECKS: readonly Check[] = [
       unless("COUNT({electrode},{standoff})=2", "no electrode or no standoff"),
       refusal("STANDOFF_SPREAD", {
         standoff: "{standoff}",
-        odTolerance: "{od_tolerance}",
+        odTolerance: "{od_tolerance?}",
         runout: "{runout?}",
       }),
       refusal("FEELER_STACK", { gap: "{standoff}" }),
-      refusal("ELECTRODE_LENGTH", { reach: "{reach}", od: "{od}", standoff: "{standoff}" }),
+      refusal("ELECTRODE_LENGTH", { reach: "{reach?}", od: "{od}", standoff: "{standoff}" }),
       unless("COUNT({gap_least},{electrode_length})=2", "a value of the gap is missing"),
     ),
   },
@@ -99,8 +99,8 @@ export const CHECKS: readonly Check[] = [
     label: "Vent and bore pressure",
     name: "check_vent",
     problem: firstOf(
-      refusal("PURGE_VENT", { flow: "{purge_flow}", pressure: "{pressure_wanted}" }),
-      refusal("PURGE_PRESSURE", { flow: "{purge_flow}", ventDiameter: "{vent}" }),
+      refusal("PURGE_VENT", { flow: "{purge_flow?}", pressure: "{pressure_wanted?}" }),
+      refusal("PURGE_PRESSURE", { flow: "{purge_flow?}", ventDiameter: "{vent?}" }),
       unless("COUNT({vent_read},{bore},{pressure},{ceiling})=4", "no pressure to judge"),
       unless("{vent_read}<{bore}", "the vent is not smaller than the bore"),
       unless(

@@ -71,7 +71,7 @@ export const GAP: Row[] = [
   {
     label: "Arc gap around the tube, min/max",
     name: "gap_least",
-    content: `=${call("STANDOFF_SPREAD", { standoff: "{standoff}", odTolerance: "{od_tolerance}", runout: "{runout?}" })}`,
+    content: `=${call("STANDOFF_SPREAD", { standoff: "{standoff}", odTolerance: "{od_tolerance?}", runout: "{runout?}" })}`,
     look: "result",
     quantity: LENGTH,
     spill: 2,
@@ -88,7 +88,7 @@ export const GAP: Row[] = [
   result(
     "Electrode length",
     "electrode_length",
-    call("ELECTRODE_LENGTH", { reach: "{reach}", od: "{od}", standoff: "{standoff}" }),
+    call("ELECTRODE_LENGTH", { reach: "{reach?}", od: "{od}", standoff: "{standoff}" }),
     LENGTH,
   ),
   ofSchedule("Arc voltage", "volts", "Arc voltage", VOLTAGE, { typedIn: "volts_typed" }),
@@ -125,22 +125,22 @@ export const PULSE_NOTE =
 /** Common practice: how many volume changes people purge with. */
 const COMMON_CHANGES = 6;
 
-const SWEPT = { bore: "{bore}", length: "{dam_spacing}", flow: "{purge_flow}" } as const;
+const SWEPT = { bore: "{bore}", length: "{dam_spacing?}", flow: "{purge_flow?}" } as const;
 const SUPPLY = { supplyPpm: "{supply_ppm?}", cells: "{cells?}" } as const;
-export const TO_TARGET = { ...SWEPT, ppm: "{target_ppm}", ...SUPPLY } as const;
+export const TO_TARGET = { ...SWEPT, ppm: "{target_ppm?}", ...SUPPLY } as const;
 
 export const PURGE_TIMES: Row[] = [
   result("Bore", "bore", `IF(TRIM({bore_typed}&"")="",${scheduled("Bore")},{bore_typed_read})`, LENGTH),
   result(
     "Volume between the dams",
     "purge_volume",
-    call("PURGE_VOLUME", { bore: "{bore}", length: "{dam_spacing}" }),
+    call("PURGE_VOLUME", { bore: "{bore}", length: "{dam_spacing?}" }),
     VOLUME,
   ),
   result(
     "Volume changes to the target",
     "purge_changes",
-    call("PURGE_CHANGES", { ppm: "{target_ppm}", ...SUPPLY }),
+    call("PURGE_CHANGES", { ppm: "{target_ppm?}", ...SUPPLY }),
     COUNT,
     "0.00",
   ),
@@ -166,7 +166,7 @@ export const PURGE_TIMES: Row[] = [
   result(
     "Gas for the purge, mixed",
     "purge_gas",
-    call("GAS_JOINT", { torchFlow: "{purge_flow}", torchSeconds: "{purge_time}" }),
+    call("GAS_JOINT", { torchFlow: "{purge_flow?}", torchSeconds: "{purge_time}" }),
     VOLUME,
   ),
 ];
@@ -176,13 +176,13 @@ export const PURGE_FLOWS: Row[] = [
   result(
     "Vent for the pressure wanted",
     "vent_wanted",
-    call("PURGE_VENT", { flow: "{purge_flow}", pressure: "{pressure_wanted}" }),
+    call("PURGE_VENT", { flow: "{purge_flow?}", pressure: "{pressure_wanted?}" }),
     LENGTH,
   ),
   result(
     "Bore pressure, vent fitted",
     "pressure",
-    call("PURGE_PRESSURE", { flow: "{purge_flow}", ventDiameter: "{vent}" }),
+    call("PURGE_PRESSURE", { flow: "{purge_flow?}", ventDiameter: "{vent?}" }),
     BORE_PRESSURE,
   ),
   result(
@@ -191,7 +191,7 @@ export const PURGE_FLOWS: Row[] = [
     call("PURGE_CEILING", { rootWidth: "{bead}", material: "{material?}" }),
     BORE_PRESSURE,
   ),
-  result("AWS D18.2 sample at the target", "tint", call("PURGE_TINT", { ppm: "{target_ppm}" }), COUNT, "0"),
+  result("AWS D18.2 sample at the target", "tint", call("PURGE_TINT", { ppm: "{target_ppm?}" }), COUNT, "0"),
 ];
 
 export const DAMS: Row[] = [
@@ -199,7 +199,7 @@ export const DAMS: Row[] = [
     "Dam from the weld, by heat",
     "dam_heat",
     call("DAM_DISTANCE", {
-      limit: "{dam_limit}",
+      limit: "{dam_limit?}",
       od: "{od}",
       wall: "{wall}",
       amps: "{mean_of_turn}",
@@ -222,10 +222,10 @@ export const DAMS: Row[] = [
 export const CYCLE = {
   od: "{od}",
   speed: "{speed}",
-  prepurge: "{prepurge}",
+  prepurge: "{prepurge?}",
   dwell: "{dwell}",
   overlap: "{overlap}",
   downslope: "{downslope}",
-  postpurge: "{postpurge}",
-  handling: "{handling}",
+  postpurge: "{postpurge?}",
+  handling: "{handling?}",
 } as const;

@@ -162,8 +162,8 @@ function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
     const [seconds, ppm] = [address(LEFT, form.nextRow), address(LEFT + 1, form.nextRow)];
     const oxygen = call("PURGE_OXYGEN", {
       bore: "{bore}",
-      length: "{dam_spacing}",
-      flow: "{purge_flow}",
+      length: "{dam_spacing?}",
+      flow: "{purge_flow?}",
       seconds,
       supplyPpm: "{supply_ppm?}",
       cells: "{cells?}",
