@@ -1,6 +1,7 @@
 /** The currents between a root too narrow and a face too wide. */
 
 import { commonArcVolts, wattsPerAmp } from "../../src/heat-flow/arc";
+import { shareAbove0 } from "../../src/limits";
 import { ampsWindow } from "../../src/heat-flow/plate-melt";
 import { AMBIENT } from "../../src/metal/material";
 import { CURRENT, LENGTH, SHARE, si } from "../../src/quantity";
@@ -55,8 +56,9 @@ export const AMPS_WINDOW = formula({
   calc: ({ rootLeast, faceMost, wallTolerance, efficiencyLow, efficiencyHigh, volts, ...weld }) => {
     const beadWidth = commonBeadWidth(weld.wall);
     const arc = volts ?? commonArcVolts(weld.wall);
+    shareAbove0("efficiencyHigh", efficiencyHigh);
+    shareAbove0("efficiencyLow", efficiencyLow);
     wattsPerAmp(arc, efficiencyHigh);
-    wattsPerAmp(arc, efficiencyLow);
     return ampsWindow(weld, AMBIENT, {
       rootLeast: rootLeast ?? si(weld.wall / 2, LENGTH),
       faceMost: faceMost ?? si(WIDE * beadWidth, LENGTH),

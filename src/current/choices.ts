@@ -77,8 +77,8 @@ export function byChoices<Result>(od: Length, choices: Choices, make: (choices: 
     throw new Refusal(culprit, amount(Number(choices[culprit]), KINDS[culprit]), why, "unanswerable");
   }
   if (!suggested) throw result;
-  const rule = ["has no suggested schedule with this wall; ", ...why];
-  throw new Refusal("od", amount(od, LENGTH), rule, "unanswerable");
+  const whole = ["has no suggested schedule with this wall; ", ...why];
+  throw new Refusal("od", amount(od, LENGTH), whole, "unanswerable");
 }
 
 function answers(make: () => unknown): boolean {

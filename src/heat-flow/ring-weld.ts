@@ -84,7 +84,7 @@ export function weldRing(weld: RingWeld): WeldedRing {
   const first = itemAt(powers, 0);
   const sectors = ring.sectors.map(({ power, warmth }, i) => ({
     from: si(360 * (ends[i - 1] ?? 0), ANGLE),
-    to: si(360 * itemAt(ends, i), ANGLE),
+    to: si(i < count ? 360 * itemAt(ends, i) : 360 + overlap, ANGLE),
     power,
     share: si(power / first, SHARE),
     rise: si(warmth, TEMPERATURE_RISE),
@@ -92,10 +92,13 @@ export function weldRing(weld: RingWeld): WeldedRing {
   return { sectors, dwellPower: ring.cold.power, plan, pass, coldest };
 }
 
+/** An overlap under a degree has the power of its first degree, °: a mean over next to nothing is none. */
+const SHORTEST_OVERLAP = 1;
+
 /** Ends of sectors in turns. */
 export function sectorEnds(count: number, overlap: Angle): number[] {
   const ends = Array.from({ length: count }, (_, i) => (i + 1) / count);
-  return overlap > 0 ? [...ends, 1 + overlap / 360] : ends;
+  return overlap > 0 ? [...ends, 1 + Math.max(overlap, SHORTEST_OVERLAP) / 360] : ends;
 }
 
 /** The tube as a ring that the model answers for. */

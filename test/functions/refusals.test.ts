@@ -13,6 +13,7 @@ const WORDS: Readonly<Record<string, string>> = {
   scaleGas: "AR, N2, HE, AIR",
   style: "pulsed, steady",
   pattern: "steady, random",
+  surface: "none, still air",
   units: "US, SI",
 };
 /** Arguments that are names. */

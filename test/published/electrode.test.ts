@@ -68,7 +68,7 @@ describe("at the gap", () => {
     ),
     () => {
       test("8.5 to 11 V at 1 to 2 mm in argon, 0.5 to 1.0 V/mm", () => {
-        const [at1, at2] = [number("ARC_VOLTS", 1, "SI"), number("ARC_VOLTS", 2, "SI")];
+        const [at1, at2] = [number("ARC_VOLTS", 1, "", "SI"), number("ARC_VOLTS", 2, "", "SI")];
         expect(at1).toBeGreaterThanOrEqual(8.5);
         expect(at2).toBeLessThanOrEqual(11);
         expect(at2 - at1).toBeGreaterThanOrEqual(0.5);

@@ -39,13 +39,29 @@ export function rulesIn(source: ts.SourceFile): string[] {
     if (isRule(node) && !ts.isVariableDeclaration(node.parent)) found.push(...textsOf(node));
     if (ts.isNewExpression(node) && node.expression.getText() === "Refusal") {
       const words = node.arguments?.[2];
-      if (words !== undefined && ts.isArrayLiteralExpression(words)) found.push(...textsOf(words));
+      const list = words !== undefined && ts.isIdentifier(words) ? initializerOf(words) : words;
+      if (list !== undefined && ts.isArrayLiteralExpression(list)) found.push(...textsOf(list));
+    }
+    // A reader that refuses nothing itself tells why; what it tells may have a name of its own.
+    if (ts.isPropertyAssignment(node) && node.name.getText() === "why")
+      found.push(...textsOf(node.initializer));
+    if (
+      ts.isVariableDeclaration(node) &&
+      /_HINT$/.test(node.name.getText()) &&
+      node.initializer !== undefined
+    ) {
+      found.push(...textsOf(node.initializer));
     }
     if (ts.isFunctionDeclaration(node) && node.name?.text === REASON) found.push(...returned(node));
     ts.forEachChild(node, visit);
   };
   visit(source);
   return found.filter((words) => words.replaceAll(GAP, "").trim() !== "");
+}
+
+function initializerOf(name: ts.Identifier): ts.Expression | undefined {
+  const constant = declared(name, name.text);
+  return constant !== undefined && ts.isVariableDeclaration(constant) ? constant.initializer : undefined;
 }
 
 function isRule(node: ts.Node): node is ts.TaggedTemplateExpression {
@@ -76,6 +92,18 @@ function textsOf(node: ts.Node): string[] {
 
 /** A constant of the file, or an argument of the function around, as its callers give it. */
 function textsOfName(name: ts.Identifier): string[] {
+  // A name that is told by way of itself is filled in.
+  if (told.has(name.text)) return [GAP];
+  told.add(name.text);
+  try {
+    return textsBehind(name);
+  } finally {
+    told.delete(name.text);
+  }
+}
+const told = new Set<string>();
+
+function textsBehind(name: ts.Identifier): string[] {
   const constant = declared(name, name.text);
   if (constant !== undefined && ts.isVariableDeclaration(constant) && constant.initializer !== undefined) {
     return textsOf(constant.initializer);
