@@ -1,0 +1,169 @@
+/**
+ * Every number that help tells as a limit is one at which the formula refuses, found by trying; every other number in
+ * those texts is declared here with what it is. So neither a limit nor the words about it can change alone.
+ */
+
+import { FORMULAS } from "../../functions/catalogue";
+import type { Formula } from "../../functions/formula";
+import { unitOf } from "../../src/quantity";
+import * as quantities from "../../src/quantity";
+import { exampleWith, refusal } from "../bead";
+import { HELP } from "../../functions/help";
+import type { Limit } from "./found-limits";
+import { limitsOf } from "./found-limits";
+
+/** Passages with numbers that are no limits, and why. */
+const NO_LIMITS: readonly (readonly [ids: string, passage: string, why: string])[] = [
+  ["*", '"316L"', "a name"],
+  ["*", "4σ of its Gaussian", "what the width of a spot means"],
+  ["*", '"N2"', "a name"],
+  [
+    "FEELER_STACK",
+    "told apart to 0.1 µm",
+    "how finely leaves are told apart; the test of the search tries it",
+  ],
+  ["FEELER_STACK", "at most 100 leaves", "how many cells of a range; the test of limits tries it"],
+  ["STANDOFF_SPREAD", "minimum gap 0 or less", "a result, not an argument; the test of limits tries it"],
+  ["ELECTRODE_LENGTH", "od/2 + standoff", "of two other arguments; the test of limits tries it"],
+  ["ELECTRODE_DIAMETER", "1/16 in in US, 1.6 mm in SI", "an example of the sizes it gives"],
+  ["AMPS_WALL", "0.8 to 1.8 A per 0.001 in", "what shops run, not what is refused"],
+  ["AMPS_MELT", "v·b/4α up to 3", "how far it was compared, not what is refused"],
+  [
+    "SCHEDULE",
+    "with a remark above 3.2 mm (1/8 in) and under 0.0193701 in (0.492 mm)",
+    "remarks, not refusals",
+  ],
+  ["SCHEDULE", "within 12 % of its width", "how far the bead may be off in the check of itself"],
+  [
+    "SCHEDULE",
+    "316L of 1 to 3.2 mm: peaks lie within 0.8 to 1.8 A per 0.001 in; arc energy lies within 60 to 130 J/mm² of travel × wall up to 1.7 mm, and above it (to 207)",
+    "outside brackets that its test against publications tries",
+  ],
+  [
+    "HEAT_INPUT HEAT_PULSED HEAT_METERED",
+    "1 for ASME arc energy, 0.6 for TIG by EN 1011-1",
+    "factors of codes",
+  ],
+  ["PURGE_CHANGES PURGE_TIME PURGE_FLOW PURGE_OXYGEN", "1 is fully mixed", "what the smallest number means"],
+  ["PURGE_REYNOLDS", "about 2000 the gas runs smoothly", "of the result, which is not refused"],
+  ["PURGE_REYNOLDS", "above 2300 it mixes", "of the result, which is not refused"],
+  ["PURGE_VENT", "only to about 10 %", "how well a coefficient is known"],
+  ["PURGE_PRESSURE", "more than 10.0366 inH₂O (25 mbar)", "of the result; the test of limits tries it"],
+  ["GAS_CYLINDER", "at 70 °F and 1 atm (14.696 psi), the liter at 15 °C and 1 bar", "standard states"],
+  ["GAS_LIQUID", "under 1 atm", "the state of the liquid"],
+  ["CYCLE_PHASES", "of 0 s keeps its row", "a value that is answered"],
+  ["CREW_HEADS", "both 0", "of two arguments together; the test of limits tries it"],
+  ["TAKEOFF", "up to 200000 rows", "of the list itself; the test of lists tries it"],
+  ["SIZE", "1/2, 1-1/2, 1 1/2 in, 1.5 or 38.1 mm", "examples"],
+  ["PIPE_OD PIPE_WALL", '"1/2", "1-1/2", "1 1/2", 1.5, "2 in"', "examples"],
+  ["PIPE_OD PIPE_WALL", "NPS 1/8 to 12", "sizes of a table, all of which a test reads"],
+  [
+    "PIPE_OD",
+    "NPS 2 is 2.375 in outside. B36.10M prints 273.0 and 323.8 mm for NPS 10 and 12",
+    "what a table prints",
+  ],
+  ["PIPE_WALL", '"5S", "10S", "40S", "80S", 5, 10, 40 or 80', "names"],
+  ["PIPE_WALL", "40 and 40S differ at NPS 12, 80 and 80S from NPS 10 up", "what a table prints"],
+  ["PIPE_WALL", "commonly 12.5 %", "a tolerance that is not in the table"],
+  ["ACCEPT_LIMITS", "15 % of wall", "a limit of form, which it gives"],
+  [
+    "ACCEPT_LIMITS",
+    "± 0.015 in (0.381 mm) of 4 in (101.6 mm) or ± 0.03 in (0.762 mm) of 6 in (152.4 mm)",
+    "sizes that take a limit of form of their own; the test of the table tries them",
+  ],
+  ["MATERIALS", "near 1200 K (927 °C). Cold: 25 °C", "states of the property values"],
+  ["VERSION", "0.1.0", "an example"],
+];
+
+interface Told {
+  readonly number: string;
+  /** The unit behind it, where it has one. */
+  readonly unit: string | undefined;
+}
+
+const UNITS = [
+  ...new Set(
+    Object.values<unknown>(quantities)
+      .filter((one): one is quantities.Quantity => typeof one === "object" && one !== null && "kind" in one)
+      .flatMap((of) => [unitOf(of, "US"), unitOf(of, "SI")]),
+  ),
+]
+  .filter((unit) => unit !== "")
+  .sort((a, b) => b.length - a.length);
+const NUMBER = new RegExp(
+  `(?<![\\w.])(?:(\\d+(?:\\.\\d+)?) to )?(-?\\d+(?:\\.\\d+)?)(?: ?(${UNITS.map((unit) => unit.replace(/[/]/g, "\\/")).join("|")})(?![\\w/]))?`,
+  "g",
+);
+
+/** Numbers of a text with their units; both ends of "0.5 to 3 mm" have the unit behind them. */
+function numbersIn(text: string): Told[] {
+  return [...text.matchAll(NUMBER)].flatMap(([, first, number = "", unit]) => [
+    ...(first === undefined ? [] : [{ number: first, unit }]),
+    { number, unit },
+  ]);
+}
+
+/** What help says of limits, without the passages that are declared. */
+function textOf({ id, args, validity }: Formula): string {
+  const texts = [validity, ...Object.values(args).flatMap(({ what, detail }) => [what, detail])].join(" | ");
+  return NO_LIMITS.filter(([ids]) => ids === "*" || ids.split(" ").includes(id)).reduce(
+    (text, [, passage]) => text.replaceAll(passage, "…"),
+    texts,
+  );
+}
+
+/** A number that was found says the same as one that is told, to the digits in which it is told. */
+function agrees({ value, quantity, units }: Limit, { number, unit }: Told): boolean {
+  if (unit !== undefined && unitOf(quantity, units) !== unit) return false;
+  const digits = /\.(\d+)$/.exec(number)?.[1]?.length ?? 0;
+  return (
+    Math.abs(value - Number(number)) <= 0.5 * 10 ** -digits * (digits === 0 ? 1e-6 * Math.max(1, value) : 1)
+  );
+}
+
+describe("numbers in validity and in the words of arguments are limits that are found, or are declared", () => {
+  test.each(FORMULAS.map((formula) => [formula.id, formula] as const))("%s", (_, formula) => {
+    let open = numbersIn(textOf(formula));
+    if (open.length === 0) return;
+    for (const limit of limitsOf(formula)) {
+      open = open.filter((told) => !agrees(limit, told));
+      if (open.length === 0) break;
+    }
+    expect(open).toEqual([]);
+  });
+});
+
+test.each(NO_LIMITS)("%s: %j is still there", (ids, passage) => {
+  const formulas = FORMULAS.filter(({ id }) => ids === "*" || ids.split(" ").includes(id));
+  const texts = formulas.map(({ validity, args }) =>
+    [validity, ...Object.values(args).flatMap(({ what, detail }) => [what, detail])].join(" | "),
+  );
+  expect(formulas.length).toBeGreaterThanOrEqual(ids === "*" ? 1 : ids.split(" ").length);
+  if (ids === "*") expect(texts.some((text) => text.includes(passage))).toBe(true);
+  else for (const text of texts) expect(text).toContain(passage);
+});
+
+describe("an argument that validity names above 0 refuses 0, one of 0 or more answers it", () => {
+  const NAMED = /((?:\w+, )*\w+(?: and \w+)?) (above 0|0 or more)/g;
+  const told = HELP.flatMap((about) =>
+    [...about.validity.matchAll(NAMED)].flatMap(([, names = "", words = ""]) =>
+      names.split(/, | and /).flatMap((name) => {
+        const index = about.parameters.findIndex((parameter) => parameter.name === name);
+        return index < 0 ? [] : [[about.id, name, words, about, index] as const];
+      }),
+    ),
+  );
+
+  test("there are such", () => {
+    expect(told.length).toBeGreaterThan(20);
+  });
+
+  test.each(told)("%s: %s %s", (id, name, words, about, index) => {
+    const at = (cell: number): string => refusal(id, ...exampleWith(about, index, cell));
+    if (words === "above 0") expect(at(0)).toMatch(new RegExp(`^#VALUE! ${name} = 0\\b.*: must be above 0`));
+    else {
+      expect(at(0)).not.toMatch(new RegExp(`^#\\S+ ${name} = `));
+      expect(at(-1e-9)).toMatch(new RegExp(`^#VALUE! ${name} = `));
+    }
+  });
+});
