@@ -118,12 +118,12 @@ function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
     allowed: DESIGNATIONS,
   });
   for (let i = 0; i < LINES; i += 1) listLine(form, i);
+  form.cell(0, "end", "note");
   form.across(
-    0,
-    Array.from({ length: 5 }, () => ""),
+    1,
+    Array.from({ length: 4 }, () => ""),
     "line",
   );
-  form.cell(0, "end", "note");
   form.across(
     COLUMNS.filled,
     FILLED.map(() => ""),
