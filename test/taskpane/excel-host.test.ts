@@ -231,9 +231,9 @@ describe("inserting", () => {
     await host.insert(plan);
     const formulas = [...excel.sheet(plan.title).cells.values()].map(({ formula }) => String(formula));
     expect(formulas.filter((formula) => formula.startsWith("=") && formula.includes("BEAD.")).length).toBe(0);
-    expect(formulas.some((formula) => formula.includes("BEADDEV.STANDOFF("))).toBe(true);
+    expect(formulas.some((formula) => formula.includes("BEADDEV.ELECTRODE_LENGTH("))).toBe(true);
     const form = await host.readForm();
-    expect(String(form?.cells.get("standoff")?.[0]?.content)).toMatch(/^=BEAD\.STANDOFF\(/);
+    expect(String(form?.cells.get("electrode_length")?.[0]?.content)).toMatch(/^=BEAD\.ELECTRODE_LENGTH\(/);
   });
 });
 
