@@ -50,6 +50,8 @@ const FEWEST_STEPS = 24;
 const DWELL_PANEL = 2;
 /** Ages under this part of the dwell add nothing: their heat has not been round the ring. */
 const BRIEF = 0.02;
+/** A dwell under this part of a step is none: its ages would span too many decades to no effect. */
+const BRIEFEST = 1e-6;
 /** Gregory's end weights, fourth order: how much of its neighbors' half cells each of the first points carries. */
 const FIRST_WEIGHTS = [3 / 8, 7 / 6, 23 / 24] as const;
 
@@ -101,7 +103,7 @@ function edgeHeat(ring: Ring, aging: Aging, edge: BeadEdge, step: number, points
     const along = plate.speed * time + edge.ahead;
     const worth = (age: number): number => byTheRing(aging, circumference, along, edge.square, age) / target;
     if (i > 0) heat.kernel[i] = step * worth(time);
-    if (dwell === 0) continue;
+    if (dwell < BRIEFEST * step) continue;
     let sum = 0;
     logPanels(Math.max(time, BRIEF * dwell), time + dwell, DWELL_PANEL, (age, weight) => {
       sum += weight * worth(age);

@@ -376,6 +376,13 @@ test("a lap of next to nothing has the amps of its place", () => {
   expect(rows[4]?.[2]).toBeCloseTo(longer[4]?.[2] ?? NaN, 6);
 });
 
+test("a dwell of next to nothing is none", () => {
+  expect(table("AMPS_SECTORS", 1, 0.065, 5, 4, 0, 5e-324)).toEqual(
+    table("AMPS_SECTORS", 1, 0.065, 5, 4, 0, 0),
+  );
+  expect(table("RING_BEAD", 1, 0.065, 5, 50, 5e-324)).toHaveLength(1);
+});
+
 test("just inside the limits there is an answer", () => {
   expect(number("AMPS_MELT", 0.065, 5, "", "", "", "", 2641)).toBeGreaterThan(0);
   expect(table("AMPS_SECTORS", 1, 0.065, 5, 360, 90)).toHaveLength(361);
