@@ -118,10 +118,10 @@ const folded = new Float64Array(2);
 /** What 1 J is worth after `age` to a place `along` m further round, by way of the ring and not straight, K/J. */
 function byTheRing(aging: Aging, circumference: number, along: number, square: number, age: number): number {
   const variance = varianceAt(aging, age);
-  roundRing(circumference, along, variance, folded);
-  const straight = Math.exp((-along * along) / (2 * variance));
+  roundRing(circumference, along, square, variance, folded);
+  const straight = Math.exp(-(along * along + square) / (2 * variance));
   const round = Math.max(0, itemAt(folded, 0) - straight);
-  return (round * strengthAt(aging, age) * Math.exp(-square / (2 * variance))) / variance;
+  return (round * strengthAt(aging, age)) / variance;
 }
 
 function heatBy({ dwell, kernel }: EdgeHeat, powers: Float64Array, i: number): number {

@@ -7,29 +7,50 @@ const SMALL = Math.exp(-NEGLIGIBLE);
 const CHANGEOVER = 0.09;
 
 /**
- * Σ over n of exp(−(x + nC)²/2s²) and its derivative by x, 1/m, into `into`: by images while the bell is narrow and by
- * the theta function's other form, √(2π)·s/C·(1 + 2Σcos(2πnx/C)·exp(−2π²n²s²/C²)), once it has met itself.
+ * Σ over n of exp(−((x + nC)² + u)/2s²) and its derivative by x, 1/m, into `into`, u = `square` being the distance
+ * across the ring squared: by images while the bell is narrow and by the theta function's other form,
+ * √(2π)·s/C·(1 + 2Σcos(2πnx/C)·exp(−2π²n²s²/C²))·exp(−u/2s²), once it has met itself.
  */
-export function roundRing(circumference: number, x: number, variance: number, into: Float64Array): void {
-  if (variance < CHANGEOVER * circumference * circumference) asImages(circumference, x, variance, into);
-  else asWaves(circumference, x, variance, into);
+export function roundRing(
+  circumference: number,
+  x: number,
+  square: number,
+  variance: number,
+  into: Float64Array,
+): void {
+  if (variance < CHANGEOVER * circumference * circumference)
+    asImages(circumference, x, square, variance, into);
+  else asWaves(circumference, x, square, variance, into);
 }
 
-function asImages(circumference: number, x: number, variance: number, into: Float64Array): void {
+function asImages(
+  circumference: number,
+  x: number,
+  square: number,
+  variance: number,
+  into: Float64Array,
+): void {
   let sum = 0;
   let slope = 0;
   const reach = Math.sqrt(2 * NEGLIGIBLE * variance);
-  for (let n = Math.ceil((-reach - x) / circumference); n * circumference + x <= reach; n += 1) {
-    const away = x + n * circumference;
-    const bell = Math.exp((-away * away) / (2 * variance));
+  const scale = -0.5 / variance;
+  let away = x + circumference * Math.ceil((-reach - x) / circumference);
+  for (; away <= reach; away += circumference) {
+    const bell = Math.exp(scale * (away * away + square));
     sum += bell;
-    slope -= (away / variance) * bell;
+    slope += away * bell;
   }
   into[0] = sum;
-  into[1] = slope;
+  into[1] = 2 * scale * slope;
 }
 
-function asWaves(circumference: number, x: number, variance: number, into: Float64Array): void {
+function asWaves(
+  circumference: number,
+  x: number,
+  square: number,
+  variance: number,
+  into: Float64Array,
+): void {
   const wave = (2 * Math.PI) / circumference;
   const decay = (wave * wave * variance) / 2;
   const [cos, sin, fall] = [Math.cos(wave * x), Math.sin(wave * x), Math.exp(-decay)];
@@ -44,7 +65,7 @@ function asWaves(circumference: number, x: number, variance: number, into: Float
     height *= ratio;
     ratio *= fall * fall;
   }
-  const level = Math.sqrt(2 * Math.PI * variance) / circumference;
+  const level = (Math.sqrt(2 * Math.PI * variance) / circumference) * Math.exp(-square / (2 * variance));
   into[0] = level * sum;
   into[1] = level * slope;
 }

@@ -106,9 +106,9 @@ export function ringRise(
     const source = time - itemAt(age, i);
     const moving = source > dwell;
     const travel = moving ? plate.speed * (source - dwell) : 0;
-    roundRing(circumference, along - travel, s2, folded);
+    roundRing(circumference, along - travel, square, s2, folded);
     const sum = itemAt(folded, 0);
-    const worth = sum > 0 ? itemAt(weights, i) * Math.exp(-square / (2 * s2)) : 0;
+    const worth = itemAt(weights, i);
     const heat = (heatLater - heatEarlier) * worth;
     const slope = heat * itemAt(folded, 1);
     value += heat * sum;

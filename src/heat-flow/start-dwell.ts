@@ -20,31 +20,35 @@ export function standingWidth(plate: ArcPlate, target: number, seconds: number):
   const aging = agingOf(plate);
   const rate = plate.metal.diffusivity / (plate.wall * plate.wall);
   const precision: number[] = [];
-  const weights: [face: number[], root: number[]] = [[], []];
+  const face: number[] = [];
+  const root: number[] = [];
   const each = (age: number, weight: number): void => {
     const variance = varianceAt(aging, age);
     const mean = (weight * strengthAt(aging, age)) / variance;
     precision.push(1 / variance);
-    weights.forEach((side, part) => side.push(mean * throughWall(rate * age, part)));
+    face.push(mean * throughWall(rate * age, 0));
+    root.push(mean * throughWall(rate * age, 1));
   };
   const first = Math.min(firstAge(plate), seconds / 2);
   rootPanel(0, first, each);
   logPanels(first, seconds, LONGEST_PANEL, each);
-  const widthOf = (side: readonly number[]): number => {
-    const crestOf = (square: number): { value: number; bySquare: number } => {
-      let value = 0;
-      let bySquare = 0;
-      for (let i = 0; i < side.length; i += 1) {
-        const p = itemAt(precision, i);
-        const share = itemAt(side, i) * Math.exp(-0.5 * p * square);
-        value += share;
-        bySquare -= 0.5 * p * share;
-      }
-      return { value, bySquare };
-    };
-    return 2 * Math.sqrt(squareWhere(crestOf, target));
+  return (widthOf(precision, face, target) + widthOf(precision, root, target)) / 2;
+}
+
+/** Width of one side where ages of these 1/s² have these weights, m. */
+function widthOf(precision: readonly number[], weights: readonly number[], target: number): number {
+  const crestOf = (square: number): { value: number; bySquare: number } => {
+    let value = 0;
+    let bySquare = 0;
+    for (let i = 0; i < weights.length; i += 1) {
+      const p = itemAt(precision, i);
+      const share = itemAt(weights, i) * Math.exp(-0.5 * p * square);
+      value += share;
+      bySquare -= 0.5 * p * share;
+    }
+    return { value, bySquare };
   };
-  return (widthOf(weights[0]) + widthOf(weights[1])) / 2;
+  return 2 * Math.sqrt(squareWhere(crestOf, target));
 }
 
 /**

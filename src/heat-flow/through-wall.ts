@@ -17,7 +17,11 @@ export function throughWall(f: number, part: number): number {
     return 1 + 2 * (c * e + (2 * c * c - 1) * e4 + (4 * c * c - 3) * c * e4 * e4 * e);
   }
   const scale = -1 / (4 * f);
-  const image = (distance: number): number => Math.exp(scale * distance * distance);
-  const sum = image(part) + image(2 - part) + image(2 + part) + image(4 - part);
+  const sum =
+    image(scale, part) + image(scale, 2 - part) + image(scale, 2 + part) + image(scale, 4 - part);
   return sum / Math.sqrt(Math.PI * f);
+}
+
+function image(scale: number, distance: number): number {
+  return Math.exp(scale * distance * distance);
 }
