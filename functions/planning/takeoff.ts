@@ -1,7 +1,7 @@
 /** Machine time, hours and gas of a whole list of joints. */
 
 import type { Counted } from "../../src/planning/takeoff";
-import { MOST_JOINTS, Takeoff } from "../../src/planning/takeoff";
+import { MOST_JOINTS, Takeoff, WALLS } from "../../src/planning/takeoff";
 import { COMMON_TARGET_PPM } from "../../src/purge/purge";
 import type { Count, Duration, Speed, Time, Units, Volume } from "../../src/quantity";
 import {
@@ -22,7 +22,7 @@ import { number, orComputed, orDefault, toldInBoth } from "../argument";
 import { FLOW_OF_PURGE, FLOW_OF_TORCH, OVERLAP_OR_NONE } from "../arguments";
 import { family, formula } from "../formula";
 import { columnOrWords, table, wordsColumn } from "../gives";
-import { TRADE_ODS, TRADE_WALLS } from "../sense";
+import { TRADE_ODS } from "../sense";
 import { JOINTS, MOST_ROWS } from "./joints";
 
 interface Row {
@@ -91,7 +91,7 @@ const TAKEOFF_OF_JOINTS = formula({
     Qₚ: "flow into the bore (purgeFlow)",
     tₚ: "purge before the cycle starts (purgeSeconds, or PURGE_TIME of the line's bore)",
   },
-  validity: `As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 1 to ${plainNumber(MOST_JOINTS)}; wall ${toldInBoth(TRADE_WALLS.min, LENGTH)} to ${toldInBoth(TRADE_WALLS.max, LENGTH)}, od to ${toldInBoth(TRADE_ODS.max, LENGTH)}; up to ${plainNumber(MOST_ROWS)} rows. A row is a header if its words are words of a header and none of its cells reads as a number or a size.`,
+  validity: `As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 1 to ${plainNumber(MOST_JOINTS)}; wall ${toldInBoth(WALLS[0], LENGTH)} to ${toldInBoth(WALLS[1], LENGTH)}, od to ${toldInBoth(TRADE_ODS.max, LENGTH)}; up to ${plainNumber(MOST_ROWS)} rows. A row is a header if its words are words of a header and none of its cells reads as a number or a size.`,
   assumptions:
     "One head working by itself: CREW_OUTPUT gives the output of several. The bore purge stays on through the cycle.",
   source:

@@ -1,6 +1,6 @@
 /** How hot the tube gets beside the weld, for a purge dam: the moving arc round the ring. */
 
-import { above0, atLeast0, between, temperature, tube } from "../limits";
+import { above0, atLeast0, between, isAbove, temperature, tube } from "../limits";
 import type { Current, Length, Share, Temperature, Time, Voltage } from "../quantity";
 import { CURRENT, LENGTH, si, TEMPERATURE, TIME } from "../quantity";
 import type { Rule } from "../refusal";
@@ -86,10 +86,10 @@ export function damDistance(limit: Temperature, heated: HeatedTube): Length {
     refuse(rule`is exceeded further away than ${amount(FARTHEST, LENGTH)}`, "unanswerable");
   }
   const reach = damReach(allowed, weld);
-  if (reach === 0) {
-    const joint = heated.ambient + damRise(0, weld);
+  const joint = reach === 0 ? damRise(0, weld) : Infinity;
+  if (isAbove(allowed, joint)) {
     refuse(
-      rule`the weld itself only reaches ${amount(joint, TEMPERATURE)} by this calculation`,
+      rule`the weld itself only reaches ${amount(heated.ambient + joint, TEMPERATURE)} by this calculation`,
       "unanswerable",
     );
   }

@@ -9,6 +9,7 @@ import { ROOM } from "./effective";
 import type { RingPass } from "./ring-pass";
 import { meanRadiusSpeed } from "./ring-pass";
 import { ringPeak } from "./ring-peak";
+import { squareWhere } from "./widest";
 
 export interface DamWeld {
   /** m */
@@ -67,13 +68,15 @@ export function damRise(distance: number, weld: DamWeld): number {
 /** The distance, m, beyond which no place ever gets more than `rise` K warmer; 0 where not even the joint does. */
 export function damReach(rise: number, weld: DamWeld): number {
   const pass = damPass(weld);
-  const linear = coldRise(rise, weld.metal);
-  if (linear >= ringPeak(pass, 0).rise) return 0;
-  const miss = (distance: number): number => Math.log(ringPeak(pass, distance).rise / linear);
-  let far = weld.wall;
-  while (miss(far) > 0) far *= 2;
-  return rootBetween(miss, far === weld.wall ? 0 : far / 2, far);
+  const peakAt = (square: number): { value: number; bySquare: number } => {
+    const { rise: value, bySquare } = ringPeak(pass, Math.sqrt(square));
+    return { value, bySquare };
+  };
+  return Math.sqrt(squareWhere(peakAt, coldRise(rise, weld.metal), CLOSE));
 }
+
+/** Where ln T is this close to its aim: the peak itself is found no closer. */
+const CLOSE = 1e-9;
 
 /**
  * What hot metal takes off the rise of the cold one: R·(1 + c·x³/(1 + x³/4)) = linear rise, x = R/θ, fitted to the

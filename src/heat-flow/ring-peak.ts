@@ -1,8 +1,10 @@
 /** The hottest that a ring ever gets at some distance beside the joint, heat even through the wall. */
 
 import { itemAt } from "../numerics/item";
+import { maximumBetween } from "../numerics/maximum";
+import { rootBetween } from "../numerics/root";
 import type { RingPass } from "./ring-pass";
-import type { RingHistory, RingRise } from "./ring-rise";
+import type { RingHistory } from "./ring-rise";
 import { ringHistory, ringRise } from "./ring-rise";
 
 export interface RingPeak {
@@ -10,84 +12,80 @@ export interface RingPeak {
   readonly rise: number;
   /** s from the ignition of the arc. */
   readonly time: number;
+  /** By u = distance², K/m²: the peak itself moves, but a peak is flat there. */
+  readonly bySquare: number;
 }
 
 /** The wait for the heat, in distance²/α: heat let in at once along a line peaks at a half, at a point at a quarter. */
 const LONGEST_WAIT = 0.75;
 /** Angles at which the hottest place is first looked for, and times, closer together near the end of the arc. */
 const ANGLES = 16;
-const TIMES = 12;
-/** Golden section narrows the time to 0.002 of the wait, which moves the peak by its square. */
-const NARROWINGS = 13;
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
+const TIMES = 6;
+/** How near the root of the wait and the ridge are found, in parts of their stretch: the peak is exact to the square. */
+const CLOSE = 1e-4;
+
+/** A dwell under this part of the weld is none: its ages would span endless decades. */
+const BRIEFEST = 1e-6;
 
 /**
- * Maximum over time and round the ring at `distance` m. While the arc travels the ridge of heat only grows, so the
- * search is from the end of the arc to well after the heat of an instant would have peaked.
+ * Maximum over time and round the ring at `distance` m. While the arc travels the ridge behind it only grows, so the
+ * hottest moment is after the arc has gone out, or after it has left the place of a long dwell.
  */
 export function ringPeak(pass: RingPass, distance: number): RingPeak {
-  const { plate, circumference, end } = pass;
+  const { plate, circumference, dwell, end } = pass;
   const square = distance * distance;
-  const alpha = plate.metal.diffusivity;
-  const wait = (LONGEST_WAIT * (square + plate.wall * plate.wall)) / alpha;
-  const start = firstAngle(ringHistory(pass, end), square);
-  let along = start;
-  const hottest = (part: number): number => {
-    const after = wait * part * part;
+  const wait = (LONGEST_WAIT * (square + plate.wall * plate.wall)) / plate.metal.diffusivity;
+  let along = 0;
+  const historyAt = (time: number): RingHistory =>
     // Only ages that have heat of the arc, so that the nodes lie where the heat is however long ago it was.
-    const history = ringHistory(pass, end + after, after);
-    along = ridge(history, square, end + after, along, circumference / ANGLES);
-    return ringRise(history, history.mean, along, square, end + after).value;
+    ringHistory(pass, time, Math.max(0, time - end));
+  const at = (time: number, history = historyAt(time)): RingPeak => {
+    along = ridge(history, square, time, along);
+    const { value, bySquare } = ringRise(history, history.mean, along, square, time);
+    return { rise: value, time, bySquare };
   };
-  const rises = Array.from({ length: TIMES + 1 }, (_, i) => hottest(i / TIMES));
-  const best = rises.indexOf(Math.max(...rises));
-  let low = Math.max(best - 1, 0) / TIMES;
-  let high = Math.min(best + 1, TIMES) / TIMES;
-  along = start;
-  let [a, b] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
-  let [atA, atB] = [hottest(a), hottest(b)];
-  for (let i = 0; i < NARROWINGS; i += 1) {
-    if (atA > atB) {
-      [high, b, atB] = [b, a, atA];
-      a = high - GOLDEN * (high - low);
-      atA = hottest(a);
-    } else {
-      [low, a, atA] = [a, b, atB];
-      b = low + GOLDEN * (high - low);
-      atB = hottest(b);
-    }
+  const after = peakAfter(end, 1);
+  if (dwell < BRIEFEST * end) return after;
+  const early = peakAfter(dwell, Math.min(1, Math.sqrt((end - dwell) / wait)));
+  return early.rise > after.rise ? early : after;
+
+  /** The peak within a stretch of time, looked at closer together near its start. */
+  function peakAfter(start: number, most: number): RingPeak {
+    const timeOf = (part: number): number => start + wait * part * part;
+    // On a large tube the hottest hill of one moment is not that of another: each begins with a look all round.
+    const scanned = Array.from({ length: TIMES + 1 }, (_, i) => {
+      const part = (most * i) / TIMES;
+      const history = historyAt(timeOf(part));
+      along = hottestAngle(history, square, timeOf(part));
+      return { part, rise: at(timeOf(part), history).rise, along };
+    });
+    const best = scanned.reduce((top, next, i) => (next.rise > itemAt(scanned, top).rise ? i : top), 0);
+    ({ along } = itemAt(scanned, best));
+    const low = itemAt(scanned, Math.max(best - 1, 0)).part;
+    const high = itemAt(scanned, Math.min(best + 1, TIMES)).part;
+    const top = maximumBetween((part) => at(timeOf(part)).rise, low, high, CLOSE * most);
+    if (best > 0 || itemAt(scanned, 0).rise <= top.value) return at(timeOf(top.at));
+    ({ along } = itemAt(scanned, 0));
+    return at(start);
   }
-  const peak = best === 0 && Math.max(atA, atB) < hottest(0) ? 0 : (low + high) / 2;
-  return { rise: hottest(peak), time: end + wait * peak * peak };
+
+  /** Where round the ring T is at its maximum at a time, m, near a guess. */
+  function ridge(history: RingHistory, u: number, time: number, guess: number): number {
+    const slope = (x: number): number => ringRise(history, history.mean, x, u, time).byAlong;
+    const uphill = Math.sign(slope(guess));
+    let [near, stride] = [guess, circumference / (8 * ANGLES)];
+    for (let i = 0; i < 2 * ANGLES && slope(near + uphill * stride) * uphill > 0; i += 1) {
+      near += uphill * stride;
+      // Never further than the angles at first, so that no hill is leapt over.
+      stride = Math.min(2 * stride, circumference / ANGLES);
+    }
+    return rootBetween(slope, near, near + uphill * stride, CLOSE * circumference);
+  }
 }
 
-function firstAngle(history: RingHistory, square: number): number {
+function hottestAngle(history: RingHistory, square: number, time: number): number {
   const { pass, mean } = history;
   const angles = Array.from({ length: ANGLES }, (_, i) => (-i * pass.circumference) / ANGLES);
-  const rises = angles.map((angle) => ringRise(history, mean, angle, square, pass.end).value);
+  const rises = angles.map((angle) => ringRise(history, mean, angle, square, time).value);
   return itemAt(angles, rises.indexOf(Math.max(...rises)));
 }
-
-/** Where the ridge is to this part of the first step, the rise is exact to its square. */
-const CLOSE = 1e-3;
-
-/** The place round the ring near `guess` at which T is at its maximum at `time`, m: false position on ∂T/∂x. */
-function ridge(history: RingHistory, square: number, time: number, guess: number, stride: number): number {
-  const at = (along: number): RingRise => ringRise(history, history.mean, along, square, time);
-  const slope = (along: number): number => at(along).byAlong;
-  const direction = slope(guess) > 0 ? 1 : -1;
-  let near = guess;
-  let far = guess + direction * stride;
-  for (let i = 0; i < ANGLES && slope(far) * direction > 0; i += 1)
-    [near, far] = [far, far + direction * stride];
-  for (let i = 0; i < MOST_STEPS && Math.abs(far - near) > CLOSE * stride; i += 1) {
-    const [s, t] = [slope(near), slope(far)];
-    const even = i % 3 === 2 || s === t;
-    const middle = even ? (near + far) / 2 : near + ((far - near) * s) / (s - t);
-    if (slope(middle) * direction > 0) near = middle;
-    else far = middle;
-  }
-  return (near + far) / 2;
-}
-
-const MOST_STEPS = 8;

@@ -63,8 +63,8 @@ const LOOKED_AT = 8;
 
 /** Sectors of equal length, the overlap as one more when there is any. */
 export function weldRing(weld: RingWeld): WeldedRing {
-  const { sectors: count, overlap, dwell, beadWidth } = weld;
-  wholeFrom1("sectors", count, MOST_SECTORS);
+  const { overlap, dwell, beadWidth } = weld;
+  const count = wholeFrom1("sectors", weld.sectors, MOST_SECTORS);
   between("overlap", atLeast0("overlap", overlap, ANGLE), ANGLE, 0, MOST_OVERLAP);
   const rise = riseToMelt(weld.material, weld.preheat);
   const { plate, circumference } = ringOf(weld.od, weld);

@@ -17,8 +17,7 @@ export function throughWall(f: number, part: number): number {
     return 1 + 2 * (c * e + (2 * c * c - 1) * e4 + (4 * c * c - 3) * c * e4 * e4 * e);
   }
   const scale = -1 / (4 * f);
-  const sum =
-    image(scale, part) + image(scale, 2 - part) + image(scale, 2 + part) + image(scale, 4 - part);
+  const sum = image(scale, part) + image(scale, 2 - part) + image(scale, 2 + part) + image(scale, 4 - part);
   return sum / Math.sqrt(Math.PI * f);
 }
 

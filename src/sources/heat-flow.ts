@@ -22,6 +22,15 @@ export const HEAT_FLOW_SOURCES = {
     standing: "paper",
     access: "memory",
   },
+  "brent-1973": {
+    short: "Brent 1973",
+    author: "R. P. Brent",
+    title: "Algorithms for Minimization without Derivatives",
+    where: "Prentice-Hall, chapter 5",
+    edition: "1973",
+    standing: "textbook",
+    access: "memory",
+  },
   "carslaw-jaeger-1959": {
     short: "Carslaw & Jaeger",
     author: "H. S. Carslaw and J. C. Jaeger",
@@ -78,15 +87,6 @@ export const HEAT_FLOW_SOURCES = {
     standing: "paper",
     access: "copy",
     note: "Mean 0.78, 95 % range 0.73 to 0.82, direct current, electrode negative.",
-  },
-  "swift-hook-gick-1973": {
-    short: "Swift-Hook & Gick 1973",
-    author: "D. T. Swift-Hook and A. E. F. Gick",
-    title: "Penetration Welding with Lasers",
-    where: "Welding Journal 52, 492s",
-    edition: "1973",
-    standing: "paper",
-    access: "memory",
   },
   "trefethen-weideman-2014": {
     short: "Trefethen & Weideman 2014",

@@ -121,9 +121,9 @@ describe(`laws of the list (${RUNS})`, () => {
         const [row = []] = takeoff([[quantity, od, wall, material]], given).lines;
         const hours = (quantity * (machine + handlingSeconds)) / 3600;
         const expected = [quantity, speed, machine, purge, hours, arcGas, purgeGas, arcGas + purgeGas];
-        // The bore is a small difference of two diameters where the wall nearly fills the tube.
+        // A list takes its dwell from a table, good to 1e-4 as its own test holds; with a minute of gas beside it, 1e-5.
         expected.forEach((value, column) => {
-          expectNear(row[column] as number, value, 1e-11);
+          expectNear(row[column] as number, value, 1e-5);
         });
         expect([SPEED, MACHINE, PURGE, TIME].every((column) => typeof row[column] === "number")).toBe(true);
       }),

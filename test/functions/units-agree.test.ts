@@ -81,7 +81,10 @@ function expectSameValue(value: unknown, of: Quantity | undefined, from: Units, 
   }
   if (typeof value !== "number" || typeof same !== "number") expect(value).toBe(same);
   else if (of === undefined) expectNear(value, same);
-  else expectNear(toBase(value, of, from), toBase(same, of, other(from)));
+  else if (of === TEMPERATURE_RISE) {
+    // What the tube has warmed up is a small difference of temperatures of a thousand kelvins.
+    expect(Math.abs(toBase(value, of, from) - toBase(same, of, other(from)))).toBeLessThan(1e-8);
+  } else expectNear(toBase(value, of, from), toBase(same, of, other(from)));
 }
 
 function expectSame(id: string, result: unknown, from: Units, expected: unknown): void {
@@ -108,6 +111,10 @@ const withUnits = HELP.filter((about) => takesUnits(about) && !OF_EACH_SYSTEM.in
   (about) => [about.id, about] as const,
 );
 
+/** Some milliseconds a call: fewer runs. */
+const DEAR = ["AMPS_SECTORS", "DAM_DISTANCE", "RING_BEAD", "SCHEDULE"];
+const FEWER = { numRuns: Math.ceil(SETTINGS.numRuns / 5) };
+
 describe(`US and SI agree round the worked example (${RUNS})`, () => {
   test.each(withUnits)("%s", (id, about) => {
     const example = exampleCells(about);
@@ -133,6 +140,7 @@ describe(`US and SI agree round the worked example (${RUNS})`, () => {
           expectSame(id, bead(id, ...cells), from, bead(id, ...same));
         },
       ),
+      DEAR.includes(id) ? FEWER : {},
     );
     expect(answered).toBeGreaterThan(0);
   });

@@ -75,17 +75,4 @@ describe("amps by wall", () => {
       expect(number("AMPS_WALL", thick)).toBeLessThanOrEqual(most + 1e-9);
     });
   });
-
-  describe(
-    evidence(
-      "AMPS_WALL",
-      BY_HAND,
-      "k·(liquidus − 20 °C) of carbon steel over that of 316L, 28.0·1490/(28.387·1430)",
-    ),
-    () => {
-      test("carbon steel against 316L: 1.0278 times", () => {
-        expectPrinted(number("AMPS_WALL", 0.1, "CS") / number("AMPS_WALL", 0.1), "1.0278");
-      });
-    },
-  );
 });

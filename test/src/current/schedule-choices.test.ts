@@ -124,7 +124,8 @@ describe("each choice stands in its row, and what depends on it follows", () => 
     means(row)
       .slice(0, 4)
       .forEach((mean, i) => {
-        expectNear(mean, means(steady)[i] ?? NaN, 1e-6);
+        // The instants at which the heat is added up span the whole weld, lap included.
+        expectNear(mean, means(steady)[i] ?? NaN, 2e-4);
       });
     expect(row("Overlap mean")).toBeLessThan(steady("Overlap mean"));
   });

@@ -1,9 +1,13 @@
 /** Peak temperatures beside the joint. */
 
+import fc from "fast-check";
+
 import type { DamWeld } from "../../../src/heat-flow/dam";
 import { coldRise, damPass, damReach, damRise, hotRise, STILL_AIR_LOSS } from "../../../src/heat-flow/dam";
 import type { RingPass } from "../../../src/heat-flow/ring-pass";
 import { ringPeak } from "../../../src/heat-flow/ring-peak";
+import { ringHistory, ringRise } from "../../../src/heat-flow/ring-rise";
+import { decades } from "../../arbitrary-cells";
 import type { DamRun } from "./tube-runs";
 import { DAM_RUNS, numbersOf } from "./tube-runs";
 
@@ -86,11 +90,41 @@ test("nearer is hotter, and loss, less power or less time make it cooler", () =>
 
 test("the reach of a rise leads back to it, and is 0 where the joint itself stays cooler", () => {
   for (const rise of [40, 80, 200, 500]) {
-    expect(Math.abs(damRise(damReach(rise, WELD), WELD) / rise - 1)).toBeLessThan(1e-4);
+    expect(Math.abs(damRise(damReach(rise, WELD), WELD) / rise - 1)).toBeLessThan(1e-7);
   }
   const near = damRise(0.0004, WELD);
-  expect(Math.abs(damReach(near, WELD) / 0.0004 - 1)).toBeLessThan(1e-2);
+  expect(Math.abs(damReach(near, WELD) / 0.0004 - 1)).toBeLessThan(1e-5);
   expect(damReach(5000, WELD)).toBe(0);
+});
+
+test("the peak is the greatest of a dense grid of places and times", () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0.006, max: 0.2, noNaN: true }),
+      fc.double({ min: 0.02, max: 0.12, noNaN: true }),
+      decades(0.0005, 0.06),
+      fc.oneof(fc.constantFrom(0, 5e-324, 1e-9), fc.double({ min: 0, max: 20, noNaN: true })),
+      fc.constantFrom(0, STILL_AIR_LOSS),
+      (od, part, distance, extraSeconds, surfaceLoss) => {
+        const pass = damPass({ ...WELD, od, wall: part * od, extraSeconds, surfaceLoss });
+        const { rise } = ringPeak(pass, distance);
+        const longest = (distance * distance + pass.plate.wall ** 2) / pass.plate.metal.diffusivity;
+        let greatest = 0;
+        for (let t = -30; t <= 40; t += 1) {
+          const time = t < 0 ? (-t / 30) * pass.end : pass.end + longest * (t / 40) ** 2;
+          const history = ringHistory(pass, time, Math.max(0, time - pass.end));
+          for (let a = 0; a < 64; a += 1) {
+            const along = (a / 64) * pass.circumference;
+            const { value } = ringRise(history, history.mean, along, distance ** 2, time);
+            greatest = Math.max(greatest, value);
+          }
+        }
+        expect(rise).toBeGreaterThanOrEqual(greatest * (1 - 1e-4));
+        expect(rise).toBeLessThan(greatest * 1.1);
+      },
+    ),
+    { numRuns: 20 },
+  );
 });
 
 test("hot and cold rises are each other's inverse", () => {
