@@ -64,7 +64,7 @@ function risePerWatt(all: readonly Instant[], speed: number, ahead: number, acro
 /** The hottest place behind a traveling arc, by thirds. */
 function crest(all: readonly Instant[], speed: number, across: number): number {
   let [low, high] = [-0.02, 0];
-  for (let i = 0; i < 40; i += 1) {
+  for (let i = 0; i < 26; i += 1) {
     const [a, b] = [low + (high - low) / 3, high - (high - low) / 3];
     if (risePerWatt(all, speed, a, across) < risePerWatt(all, speed, b, across)) low = a;
     else high = b;
@@ -76,7 +76,7 @@ function crest(all: readonly Instant[], speed: number, across: number): number {
 function where(f: (x: number) => number, aim: number, from: number, to: number): number {
   const above = f(from) > aim;
   let [low, high] = [from, to];
-  for (let i = 0; i < 44; i += 1) {
+  for (let i = 0; i < 30; i += 1) {
     const middle = (low + high) / 2;
     if (f(middle) > aim === above) low = middle;
     else high = middle;

@@ -3,7 +3,7 @@
 import { above0, atLeast0, between } from "../limits";
 import { itemAt } from "../numerics/item";
 import type { Angle, Current, Length, Temperature, TemperatureRise, Time } from "../quantity";
-import { ANGLE, CURRENT, LENGTH, si, TEMPERATURE_RISE, TIME } from "../quantity";
+import { ANGLE, COUNT, CURRENT, LENGTH, si, TEMPERATURE_RISE, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import { coldestRise } from "./coldest";
 import type { MovingArc } from "./moving-arc";
@@ -50,7 +50,7 @@ export function ringBead(program: Program): BeadAt[] {
     throw new Refusal(
       "amps",
       String(amps.length),
-      rule`sectors are too many; at most ${amount(MOST_SECTORS, ANGLE)}`,
+      rule`sectors are too many; at most ${amount(MOST_SECTORS, COUNT)}`,
     );
   }
   for (const one of amps) between("amps", above0("amps", one, CURRENT), CURRENT, 0, MOST_AMPS);

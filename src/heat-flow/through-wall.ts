@@ -1,7 +1,7 @@
 /** How heat let in at the face has spread through an insulated wall. */
 
 /** Where each form of the theta function needs the fewest terms. */
-const CHANGEOVER = 0.25;
+const CHANGEOVER = 0.16;
 
 /**
  * Temperature at the depth `part` of the wall (0 the face, 1 the root) over the mean through the wall, after the

@@ -20,12 +20,26 @@ export function logPoissonTail(terms: number, x: number): number {
     term *= x / k;
     sum += term;
   }
-  return Math.min(0, Math.log(sum) + largest * Math.log(x) - x - logFactorial(largest));
+  return Math.min(0, Math.log(sum) + logTerm(largest, x));
 }
 
-/** ln n!, by adding up: n stays at most a thousand here. */
-function logFactorial(n: number): number {
-  let sum = 0;
-  for (let k = 2; k <= n; k += 1) sum += Math.log(k);
-  return sum;
+/**
+ * ln(e^{−x}·x^k/k!), k ≤ x + 1. Written out, numbers as large as x·ln x would cancel; so as [loader-2000]: with
+ * u = (x − k)/k it is −k(u − ln(1 + u)) − ½ln(2πk) − what Stirling's formula leaves of ln k!.
+ */
+function logTerm(k: number, x: number): number {
+  if (k === 0) return -x;
+  const u = (x - k) / k;
+  return -k * (u - Math.log1p(u)) - Math.log(2 * Math.PI * k) / 2 - stirlingRest(k);
+}
+
+/** From this k on three terms of the rest are exact to rounding of the whole. */
+const LARGE = 32;
+
+/** ln k! − (k·ln k − k + ½ln(2πk)). */
+function stirlingRest(k: number): number {
+  if (k >= LARGE) return (1 / 12 - (1 / 360 - 1 / (1260 * k * k)) / (k * k)) / k;
+  let logFactorial = 0;
+  for (let i = 2; i <= k; i += 1) logFactorial += Math.log(i);
+  return logFactorial - (k * Math.log(k) - k + Math.log(2 * Math.PI * k) / 2);
 }

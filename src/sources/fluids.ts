@@ -112,6 +112,15 @@ export const FLUID_SOURCES = {
     access: "second-hand",
     note: "As CoolProp evaluates it.",
   },
+  "loader-2000": {
+    short: "Loader 2000",
+    author: "C. Loader",
+    title: "Fast and Accurate Computation of Binomial Probabilities",
+    where: "technical report",
+    edition: "2000",
+    standing: "report",
+    access: "memory",
+  },
   "mpmath-1.3.0": {
     short: "mpmath 1.3.0",
     author: "F. Johansson and contributors",

@@ -51,7 +51,7 @@ function most(id: string, cells: readonly unknown[]): number {
   if (id === "FEELER_STACK") return MOST_OF_FEELER_STACK;
   if (id === "AMPS_SECTORS") return MOST_OF_AMPS_SECTORS;
   if (id === "SCHEDULE") return mostOfSchedule(cells);
-  if (id === "DAM_DISTANCE") return MOST_OF_A_RING;
+  if (id === "DAM_DISTANCE" || id === "DAM_TEMPERATURE") return MOST_OF_A_RING;
   const lines = Math.max(1, ...cells.map((cell) => (Array.isArray(cell) ? cell.length : 1)));
   return MOST + (lines - 1) * MOST_A_LINE;
 }

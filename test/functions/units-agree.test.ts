@@ -19,7 +19,7 @@ import {
   toBase,
   unitPair,
 } from "../../src/quantity";
-import { RUNS } from "../arbitrary-cells";
+import { RUNS, SETTINGS } from "../arbitrary-cells";
 import { bead, exampleCells, expectNear, kindOfArgument, kindOfResult, recordOf, refusal } from "../bead";
 
 /**

@@ -12,6 +12,7 @@ import { readmePage } from "./readme";
 import { referencePage } from "./reference";
 import { refusalsPage } from "./refusals";
 import { sourcesPage } from "./sources";
+import { ulpsPage } from "./ulps";
 
 /** By their path in the repository. */
 export function madeFiles(records: readonly CheckRecord[]): Map<string, string> {
@@ -22,6 +23,7 @@ export function madeFiles(records: readonly CheckRecord[]): Map<string, string> 
     ["docs/how-the-numbers-are-checked.md", checksPage(facts)],
     ["docs/refusals.md", refusalsPage()],
     ["docs/sources.md", sourcesPage()],
+    ["docs/special-functions.md", ulpsPage()],
     ["NOTICE.md", noticePage()],
     ["README.md", readmePage(committed("README.md") ?? "")],
   ]);

@@ -56,16 +56,16 @@ describe(
       expectNear(poissonTail(terms, eighths / 8), exact);
     });
 
-    // The exponent k·ln x − x − ln k! is a difference of numbers near 10 000, which costs four of sixteen digits.
+    // The exponent k·ln x − x − ln k!, written out, would be a difference of numbers near 10 000.
     test.each([
       [100, 1600],
       [300, 4000],
       [1000, 8000],
       [1000, 9600],
       [1000, 6400],
-    ] as const)("%d terms at %d/8, to 1e-10", (terms, eighths) => {
+    ] as const)("%d terms at %d/8, the largest", (terms, eighths) => {
       const exact = quotient(sum(series(BigInt(eighths), terms)), exponential(BigInt(eighths)));
-      expectNear(poissonTail(terms, eighths / 8), exact, 1e-10);
+      expectNear(poissonTail(terms, eighths / 8), exact);
     });
 
     test("its logarithm is there where the chance is too small for a number", () => {
