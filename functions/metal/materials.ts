@@ -19,11 +19,16 @@ const MATERIALS = formula({
     coldConductivity: property("cold k W/(m·K)"),
     coldHeatCapacity: property("cold ρ·cp MJ/(m³·K)"),
     surfaceTension: property("surface tension N/m"),
+    meanConductivity: property("mean k W/(m·K)"),
+    liquidusConductivity: property("k at the liquidus W/(m·K)"),
+    sensibleHeat: property("heat to the liquidus kJ/kg"),
+    latentHeat: property("latent heat kJ/kg"),
+    density: property("density kg/m³"),
     names: wordsColumn("other names"),
     sources: wordsColumn("sources"),
   }),
   validity:
-    "Hot: near 1200 K (927 °C). Cold: 25 °C. Surface tension: the liquid near its liquidus. SI units whatever the sheet's system.",
+    "Hot: near 1200 K (927 °C). Cold: 25 °C. Mean k and heat: from 20 °C to the liquidus, without the latent heat. Density: cold. Surface tension: the liquid near its liquidus. SI units whatever the sheet's system.",
   source:
     "Named in the last column for every number. Other names: ASTM grades, UNS numbers of [sae-hs-1086] and EN numbers of [en-10088-1], from memory; a straight stainless grade stands for its low-carbon twin.",
   unconfirmed:
@@ -31,7 +36,7 @@ const MATERIALS = formula({
   unchecked: "A table of input data: each number is compared with its own source instead",
   related: ["AMPS_MELT", "AMPS_WALL", "DAM_TEMPERATURE", "PURGE_CEILING"],
   synonyms: ["alloys", "stainless", "thermal conductivity", "melting point", "material properties"],
-  example: { args: [], gives: '"304L", 27.532, 5.8167, 1455, 12.94, 4.0231, 1.565, …' },
+  example: { args: [], gives: '"304L", 27.532, 5.8167, 1455, 12.94, 4.0231, 1.565, 24.47, 36.08, 869.1, 265, 7894, …' },
   calc: () =>
     DESIGNATIONS.map((designation) => {
       const metal = PROPERTIES[designation];
@@ -43,6 +48,11 @@ const MATERIALS = formula({
         coldConductivity: metal.coldConductivity.value,
         coldHeatCapacity: metal.coldHeatCapacity.value / 1e6,
         surfaceTension: metal.surfaceTension.value,
+        meanConductivity: metal.meanConductivity.value,
+        liquidusConductivity: metal.liquidusConductivity.value,
+        sensibleHeat: metal.sensibleHeat.value / 1e3,
+        latentHeat: metal.latentHeat.value / 1e3,
+        density: metal.density.value,
         names: (OTHER_NAMES[designation] ?? []).join(", "),
         sources: [
           sourceOf("hot k", metal.hotConductivity),
@@ -51,6 +61,11 @@ const MATERIALS = formula({
           sourceOf("cold k", metal.coldConductivity),
           sourceOf("cold ρ·cp", metal.coldHeatCapacity),
           sourceOf("surface tension", metal.surfaceTension),
+          sourceOf("mean k", metal.meanConductivity),
+          sourceOf("k at the liquidus", metal.liquidusConductivity),
+          sourceOf("heat to the liquidus", metal.sensibleHeat),
+          sourceOf("latent heat", metal.latentHeat),
+          sourceOf("density", metal.density),
         ].join("; "),
       };
     }),

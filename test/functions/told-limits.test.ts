@@ -74,6 +74,7 @@ const NO_LIMITS: readonly (readonly [ids: string, passage: string, why: string])
     "sizes that take a limit of form of their own; the test of the table tries them",
   ],
   ["MATERIALS", "near 1200 K (927 °C). Cold: 25 °C", "states of the property values"],
+  ["MATERIALS", "from 20 °C to the liquidus", "what the mean is of"],
   ["VERSION", "0.1.0", "an example"],
 ];
 
