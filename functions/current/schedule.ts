@@ -67,7 +67,7 @@ const SCHEDULE = formula({
     ),
   },
   gives: entries(
-    "Rows of label, value, unit: standoff, electrode, volts, bead width, travel, rpm, prepurge, dwell and its current, by sector (the overlap last) current, temperature rise ahead of the arc, face and root at the end, minimum amps through, pulse, rotation, slope, postpurge, heat input, arc time, bore, remarks",
+    "Rows of label, value, unit: standoff, electrode, volts, bead width, arc spot, travel, rpm, prepurge, dwell and its current, by sector (the overlap last) current, if pulsed the steady current that melts the same, temperature rise ahead of the arc, face and root at the end, minimum amps through, pulse, rotation, slope, postpurge, heat input, arc time, bore, remarks",
   ),
   equation:
     "Each value as typed or from its own formula: STANDOFF, ELECTRODE_DIAMETER, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS, RING_BEAD, AMPS_THROUGH at the mean radius, OVERLAP_SUGGEST, PULSE_RATE, HEAT_INPUT; pulsed: mean I = steady mean/(1 + 0.37·D·v/(f·b)), peak of the first sector Ip = AMPS_WALL, background Ib = β·Ip, peak share s = (I − Ib)/(Ip − Ib), later peaks in the proportion of the means",
@@ -100,7 +100,7 @@ const SCHEDULE = formula({
   example: {
     args: [1, 0.065],
     gives:
-      '"Standoff", 0.0425, "in"; "Electrode diameter", 0.04, "in"; "Arc voltage", 9.3636, "V"; "Bead width", 0.16937, "in"; "Travel speed", 5.138, "in/min"; …',
+      '"Standoff", 0.0425, "in"; "Electrode diameter", 0.04, "in"; "Arc voltage", 9.3636, "V"; "Bead width", 0.16937, "in"; "Arc spot", 0.16374, "in"; "Travel speed", 5.138, "in/min"; …',
   },
   calc: ({ od, wall, material, ...choices }, units) =>
     entriesOf(schedule(od, wall, material, choices, units), units),
@@ -113,6 +113,7 @@ function entriesOf(set: Schedule, units: Units): Entry[] {
     entry("Electrode diameter", set.electrode, LENGTH),
     entry("Arc voltage", set.volts, VOLTAGE),
     entry("Bead width", set.beadWidth, LENGTH),
+    entry("Arc spot", set.arcSize, LENGTH),
     entry("Travel speed", set.speed, SPEED),
     entry("Rotor speed", set.rotor, ROTATION),
     entry("Prepurge", set.prepurge, TIME),
@@ -139,8 +140,8 @@ function entriesOf(set: Schedule, units: Units): Entry[] {
   ];
 }
 
-/** A sector, or past the full turn the overlap: mean, peak, background and the rise ahead of the arc at its end. */
-function sectorEntries({ means, rises, sections, pulse }: Schedule, i: number): Entry[] {
+/** A sector, or past the full turn the overlap: its currents, and at its end the rise ahead of the arc and the bead. */
+function sectorEntries({ means, steady, rises, sections, pulse }: Schedule, i: number): Entry[] {
   const sector = i < COMMON_SECTORS ? `Sector ${String(i + 1)}` : "Overlap";
   return [
     entry(`${sector} mean`, itemAt(means, i), CURRENT),
@@ -149,6 +150,7 @@ function sectorEntries({ means, rises, sections, pulse }: Schedule, i: number): 
       : [
           entry(`${sector} peak`, itemAt(pulse.peaks, i), CURRENT),
           entry(`${sector} background`, itemAt(pulse.backs, i), CURRENT),
+          entry(`${sector} steady equivalent`, itemAt(steady, i), CURRENT),
         ]),
     entry(`${sector} rise ahead`, itemAt(rises, i), TEMPERATURE_RISE),
     entry(`${sector} face`, itemAt(sections, i).face, LENGTH),

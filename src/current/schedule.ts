@@ -1,5 +1,6 @@
 /** A complete set of starting values for one tube, each number from the others. */
 
+import { itemAt } from "../numerics/item";
 import { ampsByWall } from "./amperage";
 import { commonBeadWidth } from "../travel/bead";
 import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "../planning/cycle";
@@ -43,6 +44,8 @@ export interface Schedule {
   readonly electrode: Length;
   readonly volts: Voltage;
   readonly beadWidth: Length;
+  /** Width of the arc's spot, 4σ. */
+  readonly arcSize: Length;
   readonly speed: Speed;
   readonly rotor: Rotation;
   readonly prepurge: Time;
@@ -51,11 +54,13 @@ export interface Schedule {
   readonly dwellAmps: Current;
   /** Mean current of each sector, the overlap last. */
   readonly means: readonly Current[];
+  /** The steady current that melts the same: the means of a steady arc, more than those of a pulsed one. */
+  readonly steady: readonly Current[];
   /** Rise ahead of the arc at the end of each sector, the overlap last. */
   readonly rises: readonly TemperatureRise[];
   /** Fused widths at the end of each sector, the overlap last. */
   readonly sections: readonly Section[];
-  /** Minimum steady current that melts through the cold wall. */
+  /** Minimum mean current that melts through the cold wall. */
   readonly throughAmps: Current;
   /** None when the arc is steady. */
   readonly pulse: Pulse | undefined;
@@ -126,6 +131,8 @@ function scheduleOf(od: Length, wall: Length, material: Material, choices: Choic
         })
       : undefined;
   const means = pulse?.means ?? steady;
+  // The minimum that melts through is told as the means are: of a pulse that melts more than its mean, less.
+  const part = itemAt(means, 0) / itemAt(steady, 0);
   const dwellAmps = si(ring.dwellPower / watts, CURRENT);
   const hottest = si(Math.max(dwellAmps, ...means), CURRENT);
   const { plate, rise } = ring.plan;
@@ -145,7 +152,9 @@ function scheduleOf(od: Length, wall: Length, material: Material, choices: Choic
     means,
     rises: ring.sectors.map((sector) => sector.rise),
     sections,
-    throughAmps: si(powerOfRoot(readyPlate(plate), rise, 0) / watts, CURRENT),
+    throughAmps: si((part * powerOfRoot(readyPlate(plate), rise, 0)) / watts, CURRENT),
+    steady,
+    arcSize: weld.arcSize,
     pulse,
     turnTime: travelTime(od, speed, si(0, ANGLE)),
     rotationTime,

@@ -69,10 +69,10 @@ const PLANNED = ["checks", "checks", "checks", "typed", "computed"].map((what) =
 const OPEN = "SUMPRODUCT(--(LEN({problems})>0))";
 const SUMMARY =
   `=IFERROR(IF(${formulasIn(WATCHES.map((name) => `{${name}}`))}<>${PLANNED.join("+")},` +
-  `"${SIGNS.attention}A check, or a row behind the page, was typed over or deleted: undo it, or insert the sheet anew",` +
+  `"${SIGNS.attention}A check, or a row behind the page, was typed over or deleted: undo it, or insert the sheet again",` +
   `IF(${OPEN}=0,"${SIGNS.holds}All "&{checks_planned}&" checks hold. Starting values: prove on a test coupon. The qualified procedure governs.",` +
   `"${SIGNS.attention}"&${OPEN}&" of "&{checks_planned}&" need attention: "&TEXTJOIN("; ",TRUE,{problems_short}))),` +
-  `"${SIGNS.attention}The checks cannot be read: undo what was deleted, or insert the sheet anew")`;
+  `"${SIGNS.attention}The checks cannot be read: undo what was deleted, or insert the sheet again")`;
 
 const UNITS_CHECK: Check = {
   label: "System of units",

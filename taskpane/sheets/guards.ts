@@ -43,7 +43,7 @@ const OTHER = { US: "SI", SI: "US" } as const;
 /** Day numbers of this century: what a spreadsheet makes of a fraction. */
 const DATES = [36_526, 73_050] as const;
 const CLOCK_HINT = "; type seconds: the sheet turns 0:30 into a fraction of a day";
-const TYPED_OVER = "typed over or deleted; undo it, or insert the sheet anew";
+const TYPED_OVER = "typed over or deleted; undo it, or insert the sheet again";
 
 /** "between 0.05 and 20 in", "0, or between 1 and 600 s". */
 export function rangeText(

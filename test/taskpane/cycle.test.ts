@@ -1,16 +1,17 @@
 import { cycle } from "../../taskpane/sheets/cycle";
+import { byName, number } from "../bead";
 import { computed } from "./computed";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";
 
-/** E₁(u) = 4πkhθ/q at v·b/4α = 0.4, found outside this project: the dwell of the suggested speed is b²/(16αu). */
-const U = 0.048_377_104_521;
-
-/** A 1 in × 0.065 in tube of 316L by hand, mm and s: bead 1 mm + 2 walls, v = 1.6·α/b. */
+/** A 1 in × 0.065 in tube of 316L by hand, mm and s: bead 1 mm + 2 walls, v = 1.6·α/b, its dwell by the formula alone. */
 const BEAD = 1 + 2 * 1.651;
 const SPEED = (1.6 * 5.848) / BEAD;
 const TURN = (Math.PI * 25.4) / SPEED;
-const DWELL = BEAD ** 2 / (16 * 5.848 * U);
+const DWELL = number(
+  "START_DWELL",
+  ...byName("START_DWELL", { wall: 1.651, speed: 60 * SPEED, units: "SI" }),
+);
 const DOWNSLOPE = (3 * BEAD) / SPEED;
 const MACHINE = 120 + 30 + DWELL + TURN * (380 / 360) + DOWNSLOPE + 15;
 /** Eight hours less 6 electrode changes of 5 min and 2 coupons of 10 min. */
@@ -26,13 +27,15 @@ function steady(heads: number, load: number): number {
 
 /** Finite-source queue M/M/1//N, its states added up one by one: the share of time the operator works. */
 function random(heads: number, load: number): number {
-  const r = (load + WALK) / MACHINE;
+  // As above, one head has no next one to walk to.
+  const service = heads === 1 ? load : load + WALK;
+  const r = service / MACHINE;
   let [weight, total] = [1, 1];
   for (let n = 1; n <= heads; n += 1) {
     weight *= (heads - n + 1) * r;
     total += weight;
   }
-  return ((1 - 1 / total) * 3600 * NET_HOURS * AVAILABILITY) / (load + WALK);
+  return ((1 - 1 / total) * 3600 * NET_HOURS * AVAILABILITY) / service;
 }
 
 let sheet: OpenSheet;

@@ -1,10 +1,7 @@
 /** The gas estimate worked by hand: its invented list, and what a line of it takes. */
 
-/**
- * u with E₁(u) = 4πkhθ/q at v·b/4α = 0.4: a number of the suggested speed alone, found by numerical integration of K₀ and
- * K₁ and the series of E₁ outside this project. The dwell is b²/(16αu).
- */
-const U = 0.048_377_104_521;
+import { byName, number } from "../bead";
+
 const DIFFUSIVITY: Record<string, number> = { "316L": 5.848, "304L": 5.8167 };
 
 export interface Worked {
@@ -62,7 +59,11 @@ export function worked([joints, od, wall, metal]: HandLine, terms: HandTerms): W
   const alpha = DIFFUSIVITY[metal] ?? NaN;
   const bead = 1 + 2 * wall;
   const travel = (1.6 * alpha) / bead;
-  const dwell = bead ** 2 / (16 * alpha * U);
+  // The dwell by its formula, which has checks of its own.
+  const dwell = number(
+    "START_DWELL",
+    ...byName("START_DWELL", { wall, speed: 60 * travel, material: metal, units: "SI" }),
+  );
   const turn = (Math.PI * od) / travel;
   const cycle = 30 + dwell + turn * (380 / 360) + (3 * bead) / travel + 15;
   const bore = ((Math.PI / 4) * (od - 2 * wall) ** 2 * terms.spacing) / terms.volume;

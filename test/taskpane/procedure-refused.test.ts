@@ -98,9 +98,9 @@ test("a peak under which no pulse gives the mean is refused with that reason", (
 });
 
 test("no standard electrode carries the current of copper: no electrode, no gap, and it is told", () => {
-  sheet.having({ material: "C12200" }, () => {
+  sheet.having({ od: "4", wall: "0.15", material: "C12200" }, () => {
     expect(sheet.value("electrode")).toBe("");
-    expect(sheet.value("check_tube")).toMatch(/^▲ wall = 0\.065 in: .*no standard electrode/);
+    expect(sheet.value("check_tube")).toMatch(/^▲ wall = 0\.15 in: .*no standard electrode/);
     expect(sheet.value("check_gap")).toBe("▲ no electrode or no standoff");
     expect(sheet.value("check_heat")).toBe("▲ a sector has no heat input");
   });

@@ -23,23 +23,23 @@ const ROOM: Row[] = [
     quantity: CURRENT,
   },
   {
-    label: "Window of current, minimum",
+    label: "Steady arc, cold plate: window from",
     name: "window_least",
-    content: `=INDEX(${WINDOW},1,1)`,
+    content: `=IF(ISNUMBER({amps_through}),INDEX(${WINDOW},1,1),"")`,
     look: "result",
     quantity: CURRENT,
   },
   {
-    label: "Window of current, maximum",
+    label: "Steady arc, cold plate: window to",
     name: "window_most",
-    content: `=INDEX(${WINDOW},1,3)`,
+    content: `=IF(ISNUMBER({window_least}),INDEX(${WINDOW},1,3),"")`,
     look: "result",
     quantity: CURRENT,
   },
   {
     label: "Room in the window",
     name: "window_room",
-    content: `=INDEX(${WINDOW},1,4)`,
+    content: `=IF(ISNUMBER({window_least}),INDEX(${WINDOW},1,4),"")`,
     look: "result",
     quantity: SHARE,
     format: "0%",
@@ -56,6 +56,7 @@ export function beadTable(form: Layout): void {
   form.rangeOf("faces", 1, first, 1, last);
   form.rangeOf("roots", 2, first, 2, last);
   const format = formatOf(LENGTH, form.units);
+  form.name("bead_table", 0);
   SECTORS.forEach(([sector], i) => {
     form.cell(0, sector, "label");
     form.across(1, [`=${scheduled(`${sector} face`)}`, `=${scheduled(`${sector} root`)}`], "result", [

@@ -43,9 +43,9 @@ function plan(units: Units): SheetPlan {
   form.section("Current by sector and heat input: the tube warms up as it is welded");
   sectorTable(form);
   form.blocks(HEAT, MEAN);
+  form.banner(PULSE_NOTE, "note");
   form.section("Bead by sector, at its end, where it is widest, and the room for current");
   beadTable(form);
-  form.banner(PULSE_NOTE, "note");
 
   form.section("Purge: time and oxygen, flow and pressure. Argon is heavier than air: feed low, vent high");
   form.blocks(PURGE_TIMES, PURGE_FLOWS);

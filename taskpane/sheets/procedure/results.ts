@@ -100,13 +100,27 @@ export const TRAVEL: Row[] = [
   ofSchedule("Rotor speed", "rpm", "Rotor speed", ROTATION),
   ofSchedule("Overlap", "overlap", "Overlap", ANGLE, { typedIn: "overlap_typed", format: "0" }),
   ofSchedule("Start dwell", "dwell", "Start dwell", TIME, { typedIn: "dwell_typed" }),
+  ofSchedule("Start dwell current", "dwell_amps", "Start dwell current", CURRENT),
   ofSchedule("Downslope, three bead widths", "downslope", "Downslope", TIME),
   ofSchedule("Peak share of the pulse", "pulse_share", "Peak share of the pulse", SHARE),
   ofSchedule("Pulse rate", "pulse_rate", "Pulse rate", FREQUENCY),
 ];
 
+/** The dwell may take more current than any sector. */
+const DWELL_HEAT = call("HEAT_INPUT", {
+  volts: "{volts}",
+  amps: "{dwell_amps}",
+  speed: "{speed}",
+  efficiency: "{heat_factor?}",
+});
+
 export const HEAT: Row[] = [
-  result("Heat input, hottest sector", "heat", 'IF(COUNT({heats})<5,"",MAX({heats}))', HEAT_INPUT),
+  result(
+    "Heat input, maximum",
+    "heat",
+    `IF(OR(COUNT({heats})<5,NOT(ISNUMBER({dwell_amps}))),"",MAX({heats},${DWELL_HEAT}))`,
+    HEAT_INPUT,
+  ),
 ];
 
 export const MEAN: Row[] = [

@@ -1,5 +1,5 @@
 /**
- * Beside the printed page: what a few per cent more or less current do to the bead, and the current around the tube as a
+ * Beside the printed page: what a few percent more or less current do to the bead, and the current around the tube as a
  * picture. Not printed.
  */
 
@@ -8,8 +8,10 @@ import { call } from "../call";
 import type { Layout } from "../layout";
 import { address } from "../layout";
 import { sound } from "../native";
+import { scheduled } from "../schedule-table";
 import type { ChartPlan } from "../sheet";
 import { typed } from "../typed";
+import { SECTORS } from "./sectors";
 
 /** Left edge of the workbench: column J, a narrow one apart from the form. */
 const LEFT = 9;
@@ -32,7 +34,7 @@ const MOMENTS = 21;
 
 export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   form.backTo(firstRow);
-  form.cell(LEFT, "What if: current a few per cent up or down", "section", { columns: 6 });
+  form.cell(LEFT, "What if: current a few percent up or down", "section", { columns: 6 });
   form.nextLine();
   form.row(STEP, LEFT);
   whatIf(form);
@@ -63,16 +65,28 @@ function whatIf(form: Layout): void {
   );
   form.nextLine();
   const top = form.nextRow;
+  // Currents of the same rows stand further down: two lines of headings between.
+  const currentsOf = (row: number): number => row + STEPS.length + 2;
   for (const step of STEPS) {
     const row = form.nextRow;
-    const [change, amps, heat] = [address(LEFT, row), address(LEFT + 1, row), address(LEFT + 5, row)];
-    const section = call("MELT_SECTION", {
+    const [change, amps, face] = [0, 1, 2].map((column) => address(LEFT + column, row)) as [
+      string,
+      string,
+      string,
+    ];
+    const heat = address(LEFT + 5, row);
+    const bead = call("RING_BEAD", {
+      od: "{od}",
       wall: "{wall}",
-      amps,
       speed: "{speed}",
+      amps: `${address(LEFT + 1, currentsOf(row))}:${address(LEFT + 4, currentsOf(row))}`,
+      dwell: "{dwell}",
+      overlap: "{overlap}",
       material: "{material?}",
       volts: "{volts}",
       efficiency: "{efficiency?}",
+      arcSize: scheduled("Arc spot"),
+      dwellAmps: address(LEFT + 5, currentsOf(row)),
     });
     const heatInput = call("HEAT_INPUT", {
       volts: "{volts}",
@@ -85,8 +99,8 @@ function whatIf(form: Layout): void {
       [
         `=${String(step)}*{whatif_step}`,
         `=IF(ISNUMBER({mean_first}),{mean_first}*(1+${change}),"")`,
-        `=INDEX(${section},1,1)`,
-        `=INDEX(${section},1,2)`,
+        `=IF(ISNUMBER(${amps}),IFERROR(INDEX(${bead},1,${FACE}),"refused"),"")`,
+        `=IF(ISNUMBER(${face}),INDEX(${bead},1,${ROOT}),"")`,
         `=IF(OR(COUNT(${heat},{heat_most})<2,NOT(${sound(["heat_most"])})),"no maximum to judge by",IF(${heat}<={heat_most}*(1+1E-9),"within the maximum","ABOVE the maximum"))`,
         `=${heatInput}`,
       ],
@@ -96,9 +110,46 @@ function whatIf(form: Layout): void {
     form.nextLine();
   }
   form.guardBlock("What if", "whatif_rows", [LEFT, top], [LEFT + 5, form.nextRow - 1]);
+  steadyCurrents(form, top);
 }
 
-/** Two lines over the degrees of rotation: what the warming tube needs, and what four sectors set. */
+/** Columns of RING_BEAD. */
+const FACE = "4";
+const ROOT = "5";
+
+/** What the bead of a change is computed from: the steady currents of sectors and dwell, changed. */
+function steadyCurrents(form: Layout, firstChange: number): void {
+  form.cell(LEFT, "Steady current that melts the same as the pulse, A", "section", { columns: 6 });
+  form.nextLine();
+  form.across(LEFT, ["change", "sector 1", "sector 2", "sector 3", "sector 4", "start dwell"], "columnHead");
+  form.nextLine();
+  const top = form.nextRow;
+  STEPS.forEach((step, i) => {
+    if (step === 0) form.name("steady_first", LEFT + 1);
+    const change = address(LEFT, firstChange + i);
+    const changed = (label: string, otherwise: string): string => {
+      const value = `IFERROR(INDEX({schedule_values},MATCH("${label}",{schedule_labels},0)),${otherwise})`;
+      return `=IFERROR(${value}*(1+${change}),"")`;
+    };
+    form.across(
+      LEFT,
+      [
+        `=${change}`,
+        // A steady arc has no equivalent beside its means.
+        ...SECTORS.slice(0, 4).map(([sector], s) =>
+          changed(`${sector} steady equivalent`, `{sector_${String(s + 1)}_mean}`),
+        ),
+        changed("Start dwell current", '""'),
+      ],
+      "result",
+      ["+0%;-0%;0%", "0.0", "0.0", "0.0", "0.0", "0.0"],
+    );
+    form.nextLine();
+  });
+  form.guardBlock("Steady currents", "steady_rows", [LEFT, top], [LEFT + 5, form.nextRow - 1]);
+}
+
+/** Two lines over the degrees of rotation, in steady current: what the warming tube needs, and what four sectors set. */
 function courseChart(form: Layout, from: string, to: string): ChartPlan {
   form.cell(LEFT, "Current around the tube: data of the chart", "section", { columns: 6 });
   form.nextLine();
@@ -127,7 +178,7 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
       LEFT,
       [
         ...spilled,
-        `=IF(ISNUMBER(${address(LEFT, row)}),LOOKUP(${address(LEFT, row)},{sector_starts},{means}),"")`,
+        `=IF(ISNUMBER(${address(LEFT, row)}),LOOKUP(${address(LEFT, row)},{sector_starts},{means})*{steady_first}/{mean_first},"")`,
       ],
       "result",
       ["0", "0", "0.0", "0.000", "0", "0.0"],
@@ -140,7 +191,7 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
   const column = (offset: number, first: number): string =>
     `${address(LEFT + offset, first)}:${address(LEFT + offset, top + FINE - 1)}`;
   return {
-    title: "Mean current around the tube, A, over degrees of rotation",
+    title: "Current around the tube (steady equivalent), A, over degrees of rotation",
     kind: "line",
     labels: column(0, top),
     values: [column(2, heading), column(5, heading)],
