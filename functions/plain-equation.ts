@@ -40,7 +40,7 @@ const OPERATORS: Readonly<Record<string, string>> = {
   "<": "<",
   ">": ">",
 };
-const NAMES = ["exp", "ln", "min", "max", "log"];
+const NAMES = ["exp", "ln", "cos", "min", "max", "log"];
 const BRACKETS: Readonly<Record<string, string>> = {
   lfloor: "⌊",
   rfloor: "⌋",

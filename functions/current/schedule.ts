@@ -70,7 +70,7 @@ const SCHEDULE = formula({
     "Rows of label, value, unit: standoff, electrode, volts, bead width, arc spot, travel, rpm, prepurge, dwell and its current, by sector (the overlap last) current, if pulsed the steady current that melts the same, temperature rise ahead of the arc, face and root at the end, minimum amps through, pulse, rotation, slope, postpurge, heat input, arc time, bore, remarks",
   ),
   equation:
-    "Each value as typed or from its own formula: STANDOFF, ELECTRODE_DIAMETER, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS, RING_BEAD, AMPS_THROUGH at the mean radius, OVERLAP_SUGGEST, PULSE_RATE, HEAT_INPUT; pulsed: mean I = steady mean/(1 + 0.37·D·v/(f·b)), peak of the first sector Ip = AMPS_WALL, background Ib = β·Ip, peak share s = (I − Ib)/(Ip − Ib), later peaks in the proportion of the means",
+    "Each value as typed or from its own formula: STANDOFF, ELECTRODE_DIAMETER, ARC_VOLTS, TRAVEL_SUGGEST, START_DWELL, AMPS_SECTORS, RING_BEAD, AMPS_THROUGH at the mean radius, OVERLAP_SUGGEST, PULSE_RATE, HEAT_INPUT; pulsed: mean I = steady mean/(1 + 0.37·D·v/(f·b)), D = s·(1 − s)·(1 − β)/(s + (1 − s)·β), peak of the first sector Ip = AMPS_WALL, background Ib = β·Ip, peak share s = (I − Ib)/(Ip − Ib), later peaks in the proportion of the means",
   tex: [
     String.raw`I_p = \text{AMPS\_WALL},\quad I_b = \beta\,I_p`,
     String.raw`s = \frac{I - I_b}{I_p - I_b},\quad I = \frac{I_s}{1 + 0.37\,D\,\frac{v}{f b}},\quad D = \frac{s(1 - s)(1 - \beta)}{s + (1 - s)\beta}`,

@@ -110,7 +110,7 @@ const GAS_LIQUID = formula({
   ],
   where: {
     V: "gas at the standard state",
-    V_l: "liquid in the container (liquid)",
+    Vₗ: "liquid in the container (liquid)",
     u: "fraction that is used (usable)",
     ρ: "density of argon gas, as in GAS_CYLINDER",
     standard: "70 °F and 1 atm in US, 15 °C and 1 bar in SI",

@@ -21,7 +21,16 @@ import {
 } from "../arguments";
 import { formula } from "../formula";
 import { column, row, scalar } from "../gives";
-import { LEFT_OUT, MODEL_SOURCE, MODEL_TEX, MODEL_WHERE, NEARNESS } from "./told";
+import {
+  LEFT_OUT,
+  MEAN_TEX,
+  MEAN_WHERE,
+  MODEL_SOURCE,
+  MODEL_TEX,
+  MODEL_WHERE,
+  NEARNESS,
+  SECTION_TEX,
+} from "./told";
 
 /** What every formula of one place of a weld is told. */
 const PLACE = {
@@ -53,10 +62,8 @@ const AMPS_MELT = formula({
   meaning: "Mean current that melts a bead of a given width through the wall, from heat flow",
   args: { wall: WALL, speed: SPEED_OF_TRAVEL, beadWidth: BEAD_WIDTH, ...PLACE },
   gives: scalar(CURRENT),
-  equation:
-    "The I at which the mean of face and root is beadWidth; each is twice the y at which the maximum over ξ of T is liquidus − preheat",
-  tex: MODEL_TEX,
-  where: MODEL_WHERE,
+  tex: [MEAN_TEX, ...MODEL_TEX],
+  where: { ...MODEL_WHERE, ...MEAN_WHERE, b: "target mean of face and root (beadWidth)" },
   validity:
     "Autogenous single passes with v·b/4α up to 3; prove on a coupon. MELT_SECTION says whether the bead has a root.",
   assumptions: `${PLATE} ${LEFT_OUT}`,
@@ -64,7 +71,7 @@ const AMPS_MELT = formula({
   unconfirmed: `${NEARNESS} A handbook table (from memory) butt-welds 1/8 and 3/16 in with a gap and filler at currents that do not melt a solid wall through here. Default width, voltage and arc spot are estimates from common practice.`,
   unchecked:
     "No full-penetration weld with amps, volts, speed, wall and a measured width was found; published solutions are limits of the model",
-  related: ["MELT_WIDTH", "MELT_SECTION", "AMPS_THROUGH", "AMPS_WINDOW", "AMPS_SECTORS", "START_DWELL"],
+  related: ["MELT_WIDTH", "MELT_SECTION", "AMPS_WINDOW", "AMPS_SECTORS", "START_DWELL"],
   synonyms: ["welding current", "amps for full penetration", "penetration", "preheat"],
   figure: "plate",
   example: { args: [0.065, 5], gives: "49.5405" },
@@ -77,9 +84,8 @@ const MELT_WIDTH = formula({
   detail: "the inverse of AMPS_MELT",
   args: { wall: WALL, amps: MEAN_AMPS, speed: SPEED_OF_TRAVEL, ...PLACE },
   gives: scalar(LENGTH),
-  equation: "Mean of face and root, each twice the y at which the maximum over ξ of T is liquidus − preheat",
-  tex: MODEL_TEX,
-  where: MODEL_WHERE,
+  tex: [MEAN_TEX, ...MODEL_TEX],
+  where: { ...MODEL_WHERE, ...MEAN_WHERE, I: "mean current, A (amps)" },
   validity:
     "As AMPS_MELT; #N/A where nothing melts. Half the face where the wall is not melted through: MELT_SECTION tells face and root apart.",
   assumptions: `${PLATE} ${LEFT_OUT}`,
@@ -101,10 +107,14 @@ const MELT_SECTION = formula({
     root: column("root width, 0 when not through,", LENGTH),
     depth: column("depth melted under the arc", LENGTH),
   }),
-  equation:
-    "Face and root: twice the y at which the maximum over ξ of T at z = 0 and z = h is liquidus − preheat; depth: the z of it at y = 0, the wall when through",
-  tex: MODEL_TEX,
-  where: MODEL_WHERE,
+  tex: [SECTION_TEX, ...MODEL_TEX],
+  where: {
+    ...MODEL_WHERE,
+    b_z: "fused width at depth z, of the face at 0 and of the root at h",
+    p: "depth melted under the arc, h when through",
+    θ: MEAN_WHERE.θ,
+    I: "mean current, A (amps)",
+  },
   validity: "As AMPS_MELT; #N/A where nothing melts",
   assumptions: `${PLATE} ${LEFT_OUT} Sulfur outside 0.005–0.017 % and pool flow change depth and root more than width.`,
   source: MODEL_SOURCE,
@@ -127,10 +137,8 @@ const AMPS_THROUGH = formula({
     ...PLACE,
   },
   gives: scalar(CURRENT),
-  equation:
-    "The I at which the root is rootWidth wide: twice the y at which the maximum over ξ of T at z = h is liquidus − preheat",
-  tex: MODEL_TEX,
-  where: MODEL_WHERE,
+  tex: [String.raw`b_h = 2\,y\ \text{where}\ \max_\xi T(\xi, y, h) = \theta`, ...MODEL_TEX],
+  where: { ...MODEL_WHERE, bₕ: "root width (rootWidth)", θ: MEAN_WHERE.θ },
   validity: "As AMPS_MELT. Near this current the root changes fast with everything: weld above it.",
   assumptions: `${PLATE} ${LEFT_OUT}`,
   source: MODEL_SOURCE,

@@ -49,7 +49,7 @@ export const RING_BEAD = formula({
   }),
   tex: [
     String.raw`T(x, y, z, t) = \int_0^t q(t - \tau)\,a(\tau)\,G(z, \tau)\sum_n\exp\left(-\frac{(x - x_a(t - \tau) + nC)^2 + y^2}{2s^2}\right)\frac{\mathrm{d}\tau}{s^2}`,
-    String.raw`a = \frac{e^{-m\tau}\varphi}{2\pi\rho c\,h},\quad C = \pi(d - h)`,
+    String.raw`a = \frac{\mathrm{e}^{-m\tau}\varphi}{2\pi\rho c\,h},\quad C = \pi(d - h)`,
   ],
   where: {
     T: "temperature rise",
@@ -67,7 +67,8 @@ export const RING_BEAD = formula({
     s: "spread of the heat of one instant, as AMPS_MELT",
     m: "rate of surface loss, as AMPS_MELT",
     φ: "factor of old heat, as AMPS_MELT",
-    ρc: "heat to the liquidus per volume and degree",
+    ρ: "density at room temperature",
+    c: "heat from 20 °C to the liquidus and half of the latent heat, per degree",
     d: "outside diameter (od)",
     h: "wall thickness (wall)",
   },

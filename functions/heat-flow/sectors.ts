@@ -24,7 +24,7 @@ import { family, formula } from "../formula";
 import { column, scalar, table } from "../gives";
 import { MELT } from "./melt";
 import { RING_BEAD } from "./ring";
-import { LEFT_OUT, MODEL_SOURCE, MODEL_TEX, MODEL_WHERE, NEARNESS } from "./told";
+import { AGE_TEX, LEFT_OUT, MODEL_SOURCE, NEARNESS, STANDING_WHERE } from "./told";
 import { AMPS_WINDOW } from "./window";
 
 const AMPS_SECTORS = formula({
@@ -116,24 +116,12 @@ const START_DWELL = formula({
     arcSize: ARC_SIZE,
   },
   gives: scalar(TIME),
-  equation:
-    "The t at which the standing arc, v = 0 and ages up to t, has melted a mean of face and root of beadWidth with the current of AMPS_MELT",
-  tex: [MODEL_TEX[0]],
-  where: {
-    T: MODEL_WHERE.T,
-    ξ: MODEL_WHERE.ξ,
-    y: MODEL_WHERE.y,
-    z: MODEL_WHERE.z,
-    q: MODEL_WHERE.q,
-    ρc: MODEL_WHERE["ρc"],
-    h: MODEL_WHERE.h,
-    τ: MODEL_WHERE.τ,
-    m: MODEL_WHERE.m,
-    φ: MODEL_WHERE.φ,
-    G: MODEL_WHERE.G,
-    v: MODEL_WHERE.v,
-    s: MODEL_WHERE.s,
-  },
+  tex: [
+    String.raw`b = \frac{b_0 + b_h}{2},\quad b_z = 2\,y\ \text{where}\ T(y, z) = \theta`,
+    String.raw`T(y, z) = \frac{q}{\rho c\,h}\int_0^t \mathrm{e}^{-m\tau}\,\varphi\,G(z, \tau)\,\frac{\exp\left(-\frac{y^2}{2s^2}\right)}{2\pi s^2}\,\mathrm{d}\tau`,
+    ...AGE_TEX,
+  ],
+  where: { ...STANDING_WHERE, b: "target mean of face and root (beadWidth)" },
   validity:
     "As AMPS_MELT. preheat does not change it: the current of AMPS_MELT falls in the same proportion.",
   assumptions: `At the current of AMPS_MELT from the first moment; SCHEDULE tells it as its own row. ${LEFT_OUT}`,

@@ -10,7 +10,7 @@ import { number, orComputed, orDefault } from "../argument";
 import { ARC_SIZE, MATERIAL, SPEED_OF_TRAVEL, VOLTS_OF_WALL, WALL } from "../arguments";
 import { formula } from "../formula";
 import { column, row } from "../gives";
-import { LEFT_OUT, MODEL_SOURCE, MODEL_TEX, MODEL_WHERE, NEARNESS } from "./told";
+import { LEFT_OUT, MEAN_TEX, MEAN_WHERE, MODEL_SOURCE, MODEL_TEX, MODEL_WHERE, NEARNESS } from "./told";
 
 /** The widest face over the common bead. */
 const WIDE = 1.5;
@@ -39,10 +39,26 @@ export const AMPS_WINDOW = formula({
     maximum: column("maximum amps", CURRENT),
     room: column("room", SHARE),
   }),
-  equation:
-    "Minimum: root = rootLeast at wall·(1 + wallTolerance) and efficiencyLow; maximum: face = faceMost at wall·(1 − wallTolerance) and efficiencyHigh; amps: AMPS_MELT at the mean of both efficiencies; room = (maximum − minimum)/amps",
-  tex: MODEL_TEX,
-  where: MODEL_WHERE,
+  tex: [
+    String.raw`b_h(I_{\text{min}}, h(1 + u), \eta_{\text{low}}) = r,\quad b_0(I_{\text{max}}, h(1 - u), \eta_{\text{high}}) = f`,
+    String.raw`b(I, h, \eta) = \text{default},\quad \eta = \frac{\eta_{\text{low}} + \eta_{\text{high}}}{2},\quad \text{room} = \frac{I_{\text{max}} - I_{\text{min}}}{I}`,
+    MEAN_TEX,
+    ...MODEL_TEX,
+  ],
+  where: {
+    ...MODEL_WHERE,
+    ...MEAN_WHERE,
+    I: "mean current of the default bead, A",
+    Iₘᵢₙ: "minimum amps",
+    Iₘₐₓ: "maximum amps",
+    u: "wall off by, either way (wallTolerance)",
+    r: "minimum root width (rootLeast)",
+    f: "maximum face width (faceMost)",
+    η: "fraction of the arc's power that reaches the tube, mean of both",
+    η_low: "that of the weakest arc (efficiencyLow)",
+    η_high: "that of the strongest arc (efficiencyHigh)",
+    θ: "rise from 20 °C to the liquidus",
+  },
   validity:
     "As AMPS_MELT. A negative room is a closed window: no one current suits every tube and arc of that spread.",
   assumptions: `Gap, volts and arc spot stay as set. ${LEFT_OUT}`,

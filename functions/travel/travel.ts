@@ -84,7 +84,7 @@ const TRAVEL_SUGGEST = formula({
   gives: scalar(SPEED),
   tex: [
     String.raw`v = \frac{1.6\,\alpha}{b},\quad\text{so that}\quad \frac{v\,b}{4\alpha} = 0.4`,
-    String.raw`\text{held from 3 to 10 in/min (76.2 to 254 mm/min)}`,
+    String.raw`\text{3 in/min (76.2 mm/min)} \le v \le \text{10 in/min (254 mm/min)}`,
   ],
   where: {
     v: "surface travel",

@@ -3,6 +3,7 @@
 import { FORMULAS } from "../../functions/catalogue";
 import type { Formula } from "../../functions/formula";
 import { inBothUnits } from "../../tools/docs/both-units";
+import type { Limited } from "../../tools/docs/limits";
 import { argumentLimits } from "../../tools/docs/limits";
 
 function formula(id: string): Formula {
@@ -55,11 +56,30 @@ test("an example in US units and one in SI units both tell the limits of both", 
   expect(limits("STANDOFF").get("units")).toEqual(["must be one of US, SI"]);
 });
 
-test("systems that refuse differently are an error of the build", () => {
-  const uneven = (_: unknown, units: unknown): never => {
-    throw new Error(units === "SI" ? "standoff = 1: must be above 0" : "standoff = 1: must be below 0");
-  };
-  expect(() => argumentLimits({ ...formula("ARC_VOLTS"), call: uneven })).toThrow(
-    "ARC_VOLTS refuses otherwise in SI units: must be below 0 | must be above 0",
-  );
+describe("systems that refuse differently are an error of the build", () => {
+  /** The refusals of ARC_VOLTS by system; its units are the last cell. */
+  const uneven = (refusals: Record<string, string>): Limited => ({
+    ...formula("ARC_VOLTS"),
+    call: (...cells: unknown[]): number => {
+      const refusal = refusals[String(cells.at(-1))];
+      if (refusal !== undefined) throw new Error(refusal);
+      return 1;
+    },
+  });
+
+  test("where both refuse, in other words", () => {
+    const formula = uneven({ US: "standoff = 1: must be below 0", SI: "standoff = 1: must be above 0" });
+    expect(() => argumentLimits(formula)).toThrow(
+      "ARC_VOLTS refuses otherwise in SI units: must be below 0 | must be above 0",
+    );
+  });
+
+  test.each([
+    ["US", "must be above 0 | "],
+    ["SI", " | must be above 0"],
+  ])("where only %s refuses", (units, told) => {
+    expect(() => argumentLimits(uneven({ [units]: "standoff = 1: must be above 0" }))).toThrow(
+      `ARC_VOLTS refuses otherwise in SI units: ${told}`,
+    );
+  });
 });

@@ -19,7 +19,9 @@ export interface Said {
 }
 
 /** Names that everyone who reads an equation knows. */
-const KNOWN = new Set(["π", "exp", "max", "min", "%"]);
+const KNOWN = new Set(["π", "∞", "exp", "ln", "cos", "max", "min", "%", "/"]);
+/** Letters that are no symbol where they stand upright: d of an integral, e of a power. */
+const UPRIGHT = new Set(["d", "e"]);
 const PLAIN = "0123456789aehijklmnoprstuvx";
 const LOWERED = "₀₁₂₃₄₅₆₇₈₉ₐₑₕᵢⱼₖₗₘₙₒₚᵣₛₜᵤᵥₓ";
 
@@ -58,7 +60,7 @@ export function read(mathml: string): Said {
 
   function symbol({ text, upright }: Element, subscript: string): void {
     if (text === "Δ") delta = text;
-    else if (!KNOWN.has(text) && !(upright && text === "d")) {
+    else if (!KNOWN.has(text) && !(upright && UPRIGHT.has(text))) {
       symbols.add(delta + text + lowered(subscript));
       delta = "";
     }

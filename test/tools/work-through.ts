@@ -89,12 +89,12 @@ export async function workThrough(
   return { read: count, wrong: problems };
 }
 
-/** Puts a list of joints in the place of the invented one. */
+/** Puts a list of joints in the place of the invented one, below the heading that the named column begins with. */
 function typeList(sheet: OpenSheet, rows: Table["rows"]): void {
   const lines = Math.max(JOINTS.length, rows.length);
   for (let line = 0; line < lines; line += 1) {
     for (let column = 0; column < 4; column += 1) {
-      sheet.typeBeside("list_counts", column, line, rows[line]?.[column] ?? "");
+      sheet.typeBeside("list_counts", column, 1 + line, rows[line]?.[column] ?? "");
     }
   }
 }

@@ -56,12 +56,10 @@ function inUnits(cell: unknown, quantity: Quantity | undefined, from: Units, to:
 }
 
 function together(id: string, us: readonly string[] = [], si: readonly string[] = []): string[] {
-  return us.map((sentence, i) => {
-    const both = inBothUnits(sentence, si[i] ?? "");
-    if (both === undefined || si.length !== us.length)
-      throw new Error(`${id} refuses otherwise in SI units: ${us.join("; ")} | ${si.join("; ")}`);
-    return both;
-  });
+  const both = us.map((sentence, i) => inBothUnits(sentence, si[i] ?? ""));
+  if (us.length !== si.length || !both.every((sentence) => sentence !== undefined))
+    throw new Error(`${id} refuses otherwise in SI units: ${us.join("; ")} | ${si.join("; ")}`);
+  return both;
 }
 
 /** `ask`: the refusal when the argument at the index is what is tried. */

@@ -47,7 +47,7 @@ export function rulesIn(source: ts.SourceFile): string[] {
       found.push(...textsOf(node.initializer));
     if (
       ts.isVariableDeclaration(node) &&
-      /_HINT$/.test(node.name.getText()) &&
+      node.name.getText().endsWith("_HINT") &&
       node.initializer !== undefined
     ) {
       found.push(...textsOf(node.initializer));

@@ -1,0 +1,37 @@
+/** What is refused, and in which words: the tests run every call, and docs/refusals.md shows them. */
+
+import { ABOUT } from "./about";
+import { CELLS, REFUSED_CELLS } from "./cells";
+import { CURRENT } from "./current";
+import { GAP } from "./gap";
+import { GAS } from "./gas";
+import { HEAT_FLOW } from "./heat-flow";
+import { PLANNING } from "./planning";
+import { PURGE } from "./purge";
+import { TABLES } from "./tables";
+import { TRAVEL } from "./travel";
+import type { Example, Refused } from "./example";
+import { REMARKED } from "./remarked";
+
+export { NOT_SHOWN } from "./not-shown";
+
+/** Calls as typed, with the code and sentence of their refusal. */
+export const REFUSED: readonly Refused[] = [
+  ...GAP,
+  ...TRAVEL,
+  ...CURRENT,
+  ...HEAT_FLOW,
+  ...PURGE,
+  ...GAS,
+  ...PLANNING,
+  ...TABLES,
+  ...ABOUT,
+  ...CELLS,
+];
+
+/** All of them, as the page shows them. */
+export const EXAMPLES: readonly Example[] = [
+  ...REFUSED.map(([call, says]) => ({ call, says })),
+  ...REFUSED_CELLS.map(([call, cells, says]) => ({ call, cells, says })),
+  ...REMARKED.map(([call, says]) => ({ call, says })),
+];
