@@ -33,10 +33,10 @@ const TAKES_BLOCKS = words(
   "AND AVERAGE COLUMNS CONCAT COUNT COUNTA COUNTIF HLOOKUP INDEX LARGE LOOKUP MATCH MAX MAXIFS MEDIAN MIN MINIFS OR PRODUCT ROWS SMALL SUM SUMIF SUMPRODUCT TEXTJOIN VLOOKUP XLOOKUP",
 );
 const TAKES_VALUES = words(
-  "ABS CEILING COS DATE DAY EXP FLOOR IF IFERROR IFS INT ISBLANK ISERROR ISNUMBER ISTEXT LEFT LEN LN LOG LOG10 LOWER MID MOD MONTH NA NOT PI POWER RIGHT ROUND ROUNDDOWN ROUNDUP SIGN SIN SQRT SUBSTITUTE SWITCH TAN TEXT TRIM UPPER VALUE YEAR",
+  "ABS CEILING COS DATE DAY EXACT EXP FLOOR IF IFERROR IFS INT ISBLANK ISERROR ISFORMULA ISNUMBER ISTEXT LEFT LEN LN LOG LOG10 LOWER MID MOD MONTH NA NOT PI POWER RIGHT ROUND ROUNDDOWN ROUNDUP SIGN SIN SQRT SUBSTITUTE SWITCH TAN TEXT TRIM UPPER VALUE YEAR",
 );
 /** Functions younger than the file format. */
-const PREFIXED = words("CONCAT IFS MAXIFS MINIFS SWITCH TEXTJOIN XLOOKUP");
+const PREFIXED = words("CONCAT IFS ISFORMULA MAXIFS MINIFS SWITCH TEXTJOIN XLOOKUP");
 
 /** What the file keeps in a cell, or undefined where only its value can be kept. */
 export function storedFormula(cell: SnapshotCell, vocabulary: Vocabulary): Stored | undefined {
@@ -64,6 +64,8 @@ function placeInTable(table: string, at: Place, { from }: Spill): string {
 
 /** Whether a range is one column on the same lines as a one-column answer. */
 function isBeside(range: string, spill: Spill | undefined): boolean {
+  // A table of ours that stands where a single value does has no place on the sheet.
+  if (range.startsWith(OURS)) return false;
   const [start, end] = range.split(":").map(placeOf);
   if (spill === undefined || start === undefined || end === undefined) return false;
   const sameLines = start.row === spill.from.row && end.row === spill.from.row + spill.rows - 1;

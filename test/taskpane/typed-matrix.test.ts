@@ -124,7 +124,7 @@ describe.each(CASES)("%s in %s", (id, units, template) => {
       if (!sheet.holds()) continue;
       const values = shown();
       // Where all holds, nothing shows an error.
-      expect([kind, values.filter((value) => /^#/.test(String(value)))]).toEqual([kind, []]);
+      expect([kind, values.filter((value) => String(value).startsWith("#"))]).toEqual([kind, []]);
       if (!values.some((value) => value !== "")) continue;
       if (JSON.stringify(values) === meant && kind !== "zero") continue;
       const key = `${id} ${name}`;

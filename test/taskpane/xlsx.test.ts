@@ -144,10 +144,10 @@ describe.each(SHEETS)("a file of %s in %s", (_, units, template: Template) => {
 test("a single answer of ours and a native formula, as stored", async () => {
   const open = await openSheet(procedure, "US");
   const file = await save(open);
-  const { cell } = file.named("standoff");
-  expect(cell.f).toMatch(/^_xldudf_BEAD_STANDOFF\(\$B\$\d+,/);
-  expect(cell.v).toBeCloseTo(0.0425, 12);
-  expect(file.named("cycle").cell.f).toMatch(/^IF\(COUNT\(G\d+:G\d+\)=0,"",SUM\(G\d+:G\d+\)\)$/);
+  const { cell } = file.named("electrode_length");
+  expect(cell.f).toMatch(/^_xldudf_BEAD_ELECTRODE_LENGTH\(IF\(\$B\$\d+="","",\$B\$\d+\),/);
+  expect(cell.v).toBe(open.value("electrode_length"));
+  expect(file.named("cycle").cell.f).toMatch(/^IF\(COUNT\(G\d+:G\d+\)<7,"",SUM\(G\d+:G\d+\)\)$/);
 });
 
 test("a cell of a table of ours looks up its place, counted so that inserted rows count too", async () => {
@@ -160,45 +160,71 @@ test("a cell of a table of ours looks up its place, counted so that inserted row
 });
 
 test("a native column over a list is stored line by line, its total as an array of one cell", async () => {
-  const file = await save(await openSheet(gas, "US"));
-  const [first, fourth] = [file.named("list_first").cell, file.named("list_first", 0, 3).cell];
-  expect(first.f).toMatch(/^IF\(ISNUMBER\(\$M\$\d+:\$M\$\d+\),/);
-  expect(fourth.f).toBe(first.f);
-  expect(fourth.F).toBeUndefined();
-  const { cell, at } = file.named("joints");
+  const open = await openSheet(gas, "US");
+  open.typeBeside("takeoff", 12, 1, "=B63:B66*2");
+  open.typeBeside("takeoff", 12, 6, "=SUM(B63:B68*2)");
+  const file = await save(open);
+  const [first, fourth] = [file.named("takeoff", 12, 1).cell, file.named("takeoff", 12, 4).cell];
+  expect([first.f, fourth.f]).toEqual(["B63:B66*2", "B63:B66*2"]);
+  expect([first.v, fourth.v, fourth.F]).toEqual([240, 128, undefined]);
+  const { cell, at } = file.named("takeoff", 12, 6);
   expect([cell.F, cell.D]).toEqual([at, true]);
-  expect(cell.v).toBe(120 + 220 + 90 + 64 + 36 + 18);
+  expect(cell.v).toBe(2 * (120 + 220 + 90 + 64 + 36 + 18));
 });
 
-test("of all formulas only the rounded leaves cannot be stored: kept as their value, which says so", async () => {
+test("every formula of a sheet is stored as one: a verdict kept as its value would stand whatever is typed", async () => {
   for (const [id, units, template] of SHEETS) {
-    const open = await openSheet(template, units);
-    const file = await save(open);
+    const file = await save(await openSheet(template, units));
     const kept = template
       .plan(units)
       .cells.filter(({ content }) => typeof content === "string" && content.startsWith("="))
       .filter(({ at }) => file.cell(at)?.f === undefined);
-    expect([id, kept.length]).toEqual([id, id === "procedure" ? 1 : 0]);
-    if (id !== "procedure") continue;
-    const feeler = file.named("feeler");
-    expect(kept[0]?.at).toBe(feeler.at);
-    expect(feeler.cell.v).toBe(open.value("feeler"));
-    expect(feeler.cell.c?.[0]?.t).toContain(VALUE_ONLY);
+    expect([id, kept]).toEqual([id, []]);
   }
+});
+
+test("the cells that a sheet counts to be formulas are as many in the file", async () => {
+  for (const [id, units, template] of SHEETS) {
+    const open = await openSheet(template, units);
+    const file = await save(open);
+    const own = new Set(
+      template
+        .plan(units)
+        .cells.filter(({ content }) => String(content).startsWith("="))
+        .map(({ at }) => at),
+    );
+    const counted = Object.values(file.sheet)
+      .flatMap((one) => [...String((one as CellObject).f).matchAll(/ISFORMULA\((\$\w+\$\d+:\$\w+\$\d+)\)/g)])
+      .map(([, block = ""]) => block.replaceAll("$", ""));
+    expect(counted.length).toBeGreaterThan(3);
+    for (const block of new Set(counted)) {
+      const cells = addressesIn(block).flat();
+      const stored = cells.filter((at) => file.cell(at)?.f !== undefined);
+      expect([id, block, stored]).toEqual([id, block, cells.filter((at) => own.has(at))]);
+    }
+  }
+});
+
+test("a formula that a file cannot hold keeps its value and says so", async () => {
+  const open = await openSheet(gas, "US");
+  open.typeBeside("takeoff", 12, 1, "=ROUND(BEAD.FEELER_STACK(0.0425),3)");
+  const { cell } = (await save(open)).named("takeoff", 12, 1);
+  expect([cell.f, cell.v]).toEqual([undefined, 0.035]);
+  expect(cell.c?.[0]?.t).toContain(VALUE_ONLY);
 });
 
 test("a sheet as a person left it: typed values, inserted rows, a refusal, formulas of their own", async () => {
   const open = await openSheet(gas, "SI");
-  open.type("wall", "-1.65");
-  open.insertRow("list_first", 3);
-  open.typeBeside("list_first", 15, 0, "=Scratch!A1+7");
-  open.typeBeside("list_first", 15, 1, "=BEAD.STANDOFF(-1)");
+  open.typeBeside("takeoff", -2, 1, "-1.65");
+  open.insertRow("takeoff", 3);
+  open.typeBeside("takeoff", 12, 0, "=Scratch!A1+7");
+  open.typeBeside("takeoff", 12, 1, "=BEAD.STANDOFF(-1)");
   const file = await save(open);
   for (const { at, value } of computed(open)) expect([at, valueIn(file.cell(at))]).toEqual([at, value]);
   const inserted = file.named("takeoff", 0, 4);
   expect(inserted.cell.f).toMatch(/^INDEX\(_xldudf_BEAD_TAKEOFF\(/);
-  const elsewhere = file.named("list_first", 15, 0).cell;
+  const elsewhere = file.named("takeoff", 12, 0).cell;
   expect([elsewhere.f, elsewhere.v]).toEqual([undefined, 7]);
-  const refused = file.named("list_first", 15, 1).cell;
+  const refused = file.named("takeoff", 12, 1).cell;
   expect([refused.t, refused.w]).toEqual(["e", "#VALUE!"]);
 });

@@ -187,7 +187,9 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
   }
   form.rangeOf("course_needed", LEFT + 2, top, LEFT + 2, top + FINE - 1);
   form.rangeOf("course_set", LEFT + 5, top, LEFT + 5, top + FINE - 1);
-  form.guardBlock("Current around the tube", "course_rows", [LEFT, top], [LEFT + 5, top + FINE - 1]);
+  // The table beside it has one formula in the sheet, and one a cell in a file.
+  form.guardComputed("Current around the tube", "course");
+  form.guardBlock("Current set around the tube", "course_rows", [LEFT + 5, top], [LEFT + 5, top + FINE - 1]);
   const column = (offset: number, first: number): string =>
     `${address(LEFT + offset, first)}:${address(LEFT + offset, top + FINE - 1)}`;
   return {
