@@ -1,6 +1,6 @@
 /** The rows of SCHEDULE are what the single formulas give, and hang together. */
 
-import { bead, expectNear, number } from "../../bead";
+import { bead, byName, expectNear, number, table } from "../../bead";
 import type { Arguments } from "../../schedule-rows";
 import { refusalOf, rowOf, rowsOf, SECTORS, sectorsFor } from "../../schedule-rows";
 
@@ -126,6 +126,7 @@ const HEAD = [
   ["Electrode diameter", "in", "mm"],
   ["Arc voltage", "V", "V"],
   ["Bead width", "in", "mm"],
+  ["Arc spot", "in", "mm"],
   ["Travel speed", "in/min", "mm/min"],
   ["Rotor speed", "rpm", "rpm"],
   ["Prepurge", "s", "s"],
@@ -150,7 +151,7 @@ const FOOT = [
 ] as const;
 
 describe.each(["pulsed", "steady"])("the rows of a %s schedule: label, value, unit", (style) => {
-  const levels = style === "pulsed" ? ["mean", "peak", "background"] : ["mean"];
+  const levels = style === "pulsed" ? ["mean", "peak", "background", "steady equivalent"] : ["mean"];
   const sectorRows = (sector: string): (readonly [string, string, string])[] => [
     ...levels.map((level) => [`${sector} ${level}`, "A", "A"] as const),
     [`${sector} rise ahead`, "°F", "°C"],
@@ -183,6 +184,38 @@ describe.each(["pulsed", "steady"])("the rows of a %s schedule: label, value, un
     expect(values.slice(0, -1).every((type) => type === "number")).toBe(true);
     expect(rowsOf({ od: 1, wall: 0.065, style }).at(-1)?.[1]).toBe("");
   });
+});
+
+test.each([
+  [1, 0.065],
+  [0.25, 0.035],
+  [4, 0.083],
+] as const)("%d × %d in: RING_BEAD gives back the bead of its rows from its steady currents", (od, wall) => {
+  const row = rowOf({ od, wall });
+  const amps = SECTORS.map((sector) => row(`${sector} steady equivalent`));
+  const cells = byName("RING_BEAD", {
+    od,
+    wall,
+    speed: row("Travel speed"),
+    amps: [amps.slice(0, 4)],
+    dwell: row("Start dwell"),
+    dwellAmps: row("Start dwell current"),
+    overlap: row("Overlap"),
+    volts: row("Arc voltage"),
+    arcSize: row("Arc spot"),
+  });
+  const melted = table("RING_BEAD", ...cells) as number[][];
+  SECTORS.slice(0, 4).forEach((sector, i) => {
+    expectNear(melted[i]?.[3] ?? NaN, row(`${sector} face`), 1e-9);
+    expectNear(melted[i]?.[4] ?? NaN, row(`${sector} root`), 1e-9);
+  });
+  // The pulse's own mean is less in one proportion, the minimum that melts through too.
+  const part = row("Sector 1 mean") / row("Sector 1 steady equivalent");
+  for (const sector of SECTORS) {
+    expectNear(row(`${sector} mean`) / row(`${sector} steady equivalent`), part);
+  }
+  const steady = rowOf({ od, wall, style: "steady" });
+  expectNear(row("Minimum amps through"), part * steady("Minimum amps through"));
 });
 
 test("what it cannot answer it refuses by an argument that the user gave", () => {
