@@ -4,7 +4,7 @@ import fc from "fast-check";
 
 import { COMMON_LEAVES, COMMON_TOLERANCE, feelerStack } from "../../../src/gap/feeler";
 import { LENGTH, si } from "../../../src/quantity";
-import { RUNS } from "../../arbitrary-cells";
+import { RUNS, SETTINGS } from "../../arbitrary-cells";
 import { bead, refusal, table } from "../../bead";
 import { BY_HAND, COMMON_PRACTICE, INDEPENDENT, evidence } from "../../evidence";
 
@@ -63,8 +63,8 @@ describe(evidence("FEELER_STACK", INDEPENDENT, "search of every subset of small 
         },
       ),
     );
-    expect(stacked).toBeGreaterThan(20);
-    expect(refused).toBeGreaterThan(20);
+    expect(stacked).toBeGreaterThan(SETTINGS.numRuns / 20);
+    expect(refused).toBeGreaterThan(SETTINGS.numRuns / 20);
   });
 });
 
