@@ -2,6 +2,7 @@
 
 import type { Place } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
+import type { PrintPlan } from "../sheets/sheet";
 
 export type Value = string | number | boolean;
 
@@ -71,5 +72,5 @@ export interface Snapshot {
   readonly charts: readonly SnapshotChart[];
   readonly frozenRows: number;
   readonly gridLines: boolean;
-  readonly print?: { readonly area: string; readonly landscape: boolean };
+  readonly print?: PrintPlan;
 }

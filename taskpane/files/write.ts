@@ -49,10 +49,11 @@ export async function writeFile(
       ? {}
       : {
           pageSetup: {
-            orientation: print.landscape ? "landscape" : "portrait",
+            orientation: print.paper === "form" ? "portrait" : "landscape",
             fitToPage: true,
             fitToWidth: 1,
-            fitToHeight: 1,
+            // 0: as many pages as it takes.
+            fitToHeight: print.paper === "form" ? 1 : 0,
           },
         }),
   };

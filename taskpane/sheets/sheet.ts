@@ -79,9 +79,12 @@ export interface ChartPlan {
   readonly to: string;
 }
 
+/** A form is one upright page; a list is as wide as the page lies and as many pages long as it needs. */
+export type Paper = "form" | "list";
+
 export interface PrintPlan {
   readonly area: string;
-  readonly landscape: boolean;
+  readonly paper: Paper;
 }
 
 export interface SheetPlan {

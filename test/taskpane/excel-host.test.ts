@@ -111,9 +111,12 @@ describe.each(CASES)("inserting %s", (_, template, units) => {
     expect(sheet.settings.get("frozenRows") ?? 0).toBe(plan.frozenRows);
     expect(sheet.settings.get("pageLayout.setPrintArea")).toBe(plan.print.area);
     expect(sheet.settings.get("pageLayout.orientation")).toBe(
-      plan.print.landscape ? "Landscape" : "Portrait",
+      plan.print.paper === "form" ? "Portrait" : "Landscape",
     );
-    expect(sheet.settings.get("pageLayout.zoom")).toEqual({ horizontalFitToPages: 1, verticalFitToPages: 1 });
+    expect(sheet.settings.get("pageLayout.zoom")).toEqual({
+      horizontalFitToPages: 1,
+      ...(plan.print.paper === "form" ? { verticalFitToPages: 1 } : {}),
+    });
     const widths = [...sheet.settings.keys()].filter((key) => key.startsWith("columnWidth"));
     expect(widths.length).toBe(plan.widths.length);
     expect(excel.active).toBe(sheet);

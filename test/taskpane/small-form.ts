@@ -81,7 +81,7 @@ export function smallPlan(units: Units): SheetPlan {
     signs: ["D4:D5"],
     charts: [],
     frozenRows: 0,
-    print: { area: "A1:D20", landscape: false },
+    print: { area: "A1:D20", paper: "form" },
   };
 }
 

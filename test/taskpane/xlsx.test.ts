@@ -133,7 +133,7 @@ describe.each(SHEETS)("a file of %s in %s", (_, units, template: Template) => {
     const area = file.book.Workbook?.Names?.find(({ Name }) => Name === "_xlnm.Print_Area");
     expect(area?.Ref).toBe(`'${plan.title}'!${plan.print.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`);
     expect(xml).toContain('fitToWidth="1"');
-    expect(xml).toContain('fitToHeight="1"');
+    expect(xml).toContain(`fitToHeight="${plan.print.paper === "form" ? "1" : "0"}"`);
     expect(xml).toContain(`ySplit="${String(plan.frozenRows)}"`);
     plan.charts.forEach(({ title }, i) => {
       expect(file.part(`xl/charts/chart${String(i + 1)}.xml`)).toContain(title);

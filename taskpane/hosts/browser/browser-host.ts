@@ -4,7 +4,7 @@ import type { Model } from "@odoo/o-spreadsheet";
 
 import { TEMPLATES } from "../../sheets";
 import type { Edit, Form, FormCell } from "../../sheets/convert";
-import type { CellPlan, ChartPlan, SheetPlan } from "../../sheets/sheet";
+import type { CellPlan, ChartPlan, Paper, SheetPlan } from "../../sheets/sheet";
 import { formName, UNITS_NAME } from "../../sheets/sheet";
 import { addressOf, freeName, placeOf } from "../addresses";
 import type { Host, Inserted, SelectedCell } from "../host";
@@ -30,7 +30,12 @@ const SPARE_ROWS = 40;
 /** The engine keeps names for the whole workbook, so each sheet's names end in its own number. */
 export const NAME_MARK = "__";
 /** The engine knows no print area; a name of the sheet's own tells it, and which way the page lies. */
-export const PRINT_NAMES = { portrait: "print_portrait", landscape: "print_landscape" } as const;
+const PRINT_NAMES: Readonly<Record<Paper, string>> = { form: "print_form", list: "print_list" };
+
+/** What a name says of the paper; undefined for any other name. */
+export function paperOf(name: string): Paper | undefined {
+  return (["form", "list"] as const).find((paper) => PRINT_NAMES[paper] === name);
+}
 
 export class BrowserHost implements Host {
   readonly label = "this browser sheet";
@@ -82,10 +87,9 @@ export class BrowserHost implements Host {
     const merged = plan.cells.filter(({ columns = 1, rows = 1 }) => columns > 1 || rows > 1);
     if (merged.length > 0) this.#do("ADD_MERGE", { sheetId, target: merged.map(zoneOf) });
     for (const cell of plan.cells) this.#write(sheetId, cell);
-    const printed = plan.print.landscape ? PRINT_NAMES.landscape : PRINT_NAMES.portrait;
     this.#do("CREATE_NAMED_RANGE", {
       sheetId,
-      name: printed + suffix,
+      name: PRINT_NAMES[plan.print.paper] + suffix,
       ranges: [this.#range(sheetId, plan.print.area)],
     });
     if (plan.frozenRows > 0) this.#do("FREEZE_ROWS", { sheetId, quantity: plan.frozenRows });

@@ -3,7 +3,7 @@
 import type { Model } from "@odoo/o-spreadsheet";
 
 import { addressOf, placeOf } from "../addresses";
-import { CHARACTER_WIDTH, NAME_MARK, PRINT_NAMES } from "./browser-host";
+import { CHARACTER_WIDTH, NAME_MARK, paperOf } from "./browser-host";
 import type { Style } from "../looks";
 import type { Snapshot, SnapshotCell, SnapshotChart, Spill } from "../../files/sheet-state";
 import { rulesOf } from "./engine-rules";
@@ -137,13 +137,11 @@ function namesOf(model: Model, sheetId: string): Pick<Snapshot, "names" | "print
       spoken: name,
       range: rangeOf(range.zone),
     }));
-  const isPrint = (name: string): boolean => Object.values<string>(PRINT_NAMES).includes(name);
-  const print = here.find(({ name }) => isPrint(name));
+  const print = here.find(({ name }) => paperOf(name) !== undefined);
+  const paper = paperOf(print?.name ?? "");
   return {
-    names: here.filter(({ name }) => !isPrint(name)),
-    ...(print === undefined
-      ? {}
-      : { print: { area: print.range, landscape: print.name === PRINT_NAMES.landscape } }),
+    names: here.filter(({ name }) => paperOf(name) === undefined),
+    ...(print === undefined || paper === undefined ? {} : { print: { area: print.range, paper } }),
   };
 }
 

@@ -7,7 +7,8 @@ import type { Model } from "@odoo/o-spreadsheet";
 import type { ChartConfiguration } from "chart.js";
 import Chart from "chart.js/auto";
 
-import { NAME_MARK, PRINT_NAMES } from "./browser-host";
+import type { Paper } from "../../sheets/sheet";
+import { NAME_MARK, paperOf } from "./browser-host";
 
 const PRINT_ID = "print-page";
 
@@ -17,19 +18,19 @@ export function printSheet(model: Model): void {
   const page = document.createElement("div");
   page.id = PRINT_ID;
   const turn = document.createElement("style");
-  turn.textContent = `@page { size: ${area.landscape ? "landscape" : "portrait"}; }`;
+  turn.textContent = `@page { size: ${area.paper === "form" ? "portrait" : "landscape"}; }`;
   page.append(turn, sheetTable(model, area));
   document.body.append(page);
-  page.style.setProperty("zoom", String(fitting(page, area.landscape)));
+  if (area.paper === "form") page.style.setProperty("zoom", String(fitting(page)));
   window.print();
 }
 
 /** The part of a page inside its margins that both Letter and A4 offer, in CSS pixels, long side and short side. */
 const PAGE = { long: 960, short: 715 };
 
-/** How much the page has to shrink to be one page. A smaller page is set wider, so the shrinking is tried out. */
-function fitting(page: HTMLElement, landscape: boolean): number {
-  const [width, height] = landscape ? [PAGE.long, PAGE.short] : [PAGE.short, PAGE.long];
+/** How much a form has to shrink to be one page. A smaller page is set wider, so the shrinking is tried out. */
+function fitting(page: HTMLElement): number {
+  const { short: width, long: height } = PAGE;
   let zoom = 1;
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt += 1) {
     Object.assign(page.style, { display: "block", width: `${String(width / zoom)}px` });
@@ -46,7 +47,7 @@ interface Area {
   readonly sheetId: string;
   readonly rows: number;
   readonly columns: number;
-  readonly landscape: boolean;
+  readonly paper: Paper;
 }
 
 /** The area that the sheet's print name covers; on a person's own sheet, all that shows anything. */
@@ -54,12 +55,11 @@ function printArea(model: Model): Area {
   const { getters } = model;
   const sheetId = getters.getActiveSheetId();
   for (const { name, range } of getters.getNamedRanges()) {
-    const [bare] = name.split(NAME_MARK);
-    const landscape = bare === PRINT_NAMES.landscape;
-    if (range.sheetId !== sheetId || (!landscape && bare !== PRINT_NAMES.portrait)) continue;
-    return { sheetId, rows: range.zone.bottom + 1, columns: range.zone.right + 1, landscape };
+    const paper = paperOf(name.split(NAME_MARK)[0] ?? "");
+    if (range.sheetId !== sheetId || paper === undefined) continue;
+    return { sheetId, rows: range.zone.bottom + 1, columns: range.zone.right + 1, paper };
   }
-  return { sheetId, ...usedArea(model, sheetId), landscape: false };
+  return { sheetId, ...usedArea(model, sheetId), paper: "form" };
 }
 
 function sheetTable(model: Model, { sheetId, rows, columns }: Area): HTMLTableElement {
@@ -67,7 +67,11 @@ function sheetTable(model: Model, { sheetId, rows, columns }: Area): HTMLTableEl
   const table = document.createElement("table");
   table.append(columnWidths(model, sheetId, columns));
   const charts = getters.getFigures(sheetId);
+  let blanks = 0;
   for (let row = 0; row < rows; row += 1) {
+    blanks = isBlank(model, { sheetId, row }, columns) ? blanks + 1 : 0;
+    // Of the room that a list keeps for more lines, one blank line is enough on paper.
+    if (blanks > 1) continue;
     const line = table.insertRow();
     for (let col = 0; col < columns; col += 1) {
       const position = { sheetId, col, row };
@@ -85,6 +89,14 @@ function sheetTable(model: Model, { sheetId, rows, columns }: Area): HTMLTableEl
     }
   }
   return table;
+}
+
+/** Whether a row shows nothing and no merged cell or chart lies over it. */
+function isBlank({ getters }: Model, { sheetId, row }: Omit<Position, "col">, columns: number): boolean {
+  return Array.from({ length: columns }, (_, col) => ({ sheetId, col, row })).every(
+    (position) =>
+      getters.getMerge(position) === undefined && getters.getEvaluatedCell(position).formattedValue === "",
+  );
 }
 
 interface Position {

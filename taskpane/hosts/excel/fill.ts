@@ -105,6 +105,7 @@ function dress(range: Excel.Range, kind: CellPlan["look"]): void {
 
 function setUpPrint(layout: Excel.PageLayout, { print }: SheetPlan): void {
   layout.setPrintArea(print.area);
-  layout.orientation = print.landscape ? "Landscape" : "Portrait";
-  layout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
+  const isForm = print.paper === "form";
+  layout.orientation = isForm ? "Portrait" : "Landscape";
+  layout.zoom = { horizontalFitToPages: 1, ...(isForm ? { verticalFitToPages: 1 } : {}) };
 }

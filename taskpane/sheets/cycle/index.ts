@@ -55,7 +55,7 @@ function plan(units: Units): SheetPlan {
       return chart === undefined ? [] : [{ ...chart, ...space }];
     }),
     frozenRows: FROZEN_ROWS,
-    print: { area: `A1:H${String(lastRow)}`, landscape: false },
+    print: { area: `A1:H${String(lastRow)}`, paper: "form" },
   };
 }
 

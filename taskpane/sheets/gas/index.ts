@@ -76,7 +76,7 @@ function plan(units: Units): SheetPlan {
     signs: form.signs,
     charts: spaces.map((space) => ({ ...chart, ...space })),
     frozenRows: FROZEN_ROWS,
-    print: { area: `A1:N${String(lastRow)}`, landscape: true },
+    print: { area: `A1:N${String(lastRow)}`, paper: "list" },
   };
 }
 

@@ -75,7 +75,7 @@ function plan(units: Units): SheetPlan {
     signs: form.signs,
     charts,
     frozenRows: FROZEN_ROWS,
-    print: { area: `A1:H${String(lastRow)}`, landscape: false },
+    print: { area: `A1:H${String(lastRow)}`, paper: "form" },
   };
 }
 
