@@ -14,6 +14,8 @@ const ROOMS = ["dev", "build", "docs"];
 
 /** @typedef {Record<string, { version?: string, integrity?: string, optional?: boolean }>} Packages */
 
+// Tools and what they share with the tests name files from the root of the repository.
+process.chdir(root);
 try {
   checkNode();
   installPackages();

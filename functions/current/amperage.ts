@@ -18,7 +18,7 @@ const AMPS_WALL = formula({
   where: {
     I: "current, A",
     t: "wall thickness (wall)",
-    I_melt: "AMPS_MELT of the default bead at TRAVEL_SUGGEST in this metal (material)",
+    Iₘₑₗₜ: "AMPS_MELT of the default bead at TRAVEL_SUGGEST in this metal (material)",
     I_316L: "the same in 316L",
   },
   validity: "A first guess for ordinary speeds; shops run 0.8 to 1.8 A per 0.001 in",

@@ -73,7 +73,7 @@ const AMPS_MELT = formula({
     "No full-penetration weld with amps, volts, speed, wall and a measured width was found; published solutions are limits of the model",
   related: ["MELT_WIDTH", "MELT_SECTION", "AMPS_WINDOW", "AMPS_SECTORS", "START_DWELL"],
   synonyms: ["welding current", "amps for full penetration", "penetration", "preheat"],
-  figure: "plate",
+  figure: "bead-section",
   example: { args: [0.065, 5], gives: "49.5405" },
   calc: ({ beadWidth, ...place }) => ampsOfWidth(meltOf(place), beadWidth ?? commonBeadWidth(place.wall)),
 });
@@ -93,7 +93,7 @@ const MELT_WIDTH = formula({
   unconfirmed: NEARNESS,
   related: ["AMPS_MELT", "MELT_SECTION", "AMPS_SECTORS", "PULSE_RATE", "TRAVEL_SUGGEST"],
   synonyms: ["bead width", "weld width", "fusion zone", "penetration"],
-  figure: "plate",
+  figure: "bead-section",
   example: { args: [0.065, 45, 5], gives: "0.14309" },
   calc: ({ amps, ...place }) => widthOfAmps(meltOf(place), amps),
 });
@@ -122,7 +122,7 @@ const MELT_SECTION = formula({
   unchecked: "No full-penetration weld with amps, volts, speed, wall and both measured widths was found",
   related: ["MELT_WIDTH", "AMPS_THROUGH", "AMPS_WINDOW", "RING_BEAD", "AMPS_MELT"],
   synonyms: ["face width", "root width", "bead profile", "depth of penetration", "underbead"],
-  figure: "plate",
+  figure: "bead-section",
   example: { args: [0.065, 50, 5], gives: "0.183605, 0.160089, 0.065" },
   calc: ({ amps, ...place }) => sectionOfAmps(meltOf(place), amps),
 });
@@ -147,7 +147,7 @@ const AMPS_THROUGH = formula({
     "No published minimum current of a full-penetration weld with its volts, speed and wall was found",
   related: ["AMPS_MELT", "MELT_SECTION", "AMPS_WINDOW", "SCHEDULE"],
   synonyms: ["full penetration", "lack of penetration", "minimum amps", "keyhole"],
-  figure: "plate",
+  figure: "bead-section",
   example: { args: [0.065, 5], gives: "37.6777" },
   calc: ({ rootWidth, ...place }) => ampsThrough(meltOf(place), rootWidth),
 });

@@ -131,7 +131,7 @@ const START_DWELL = formula({
   unchecked: "No measured dwell with its amps, volts and wall was found",
   related: ["AMPS_MELT", "AMPS_SECTORS", "RING_BEAD", "CYCLE_TIME"],
   synonyms: ["start delay", "travel delay", "rotation delay", "puddle formation"],
-  figure: "plate",
+  figure: "cycle",
   example: { args: [0.065, 5], gives: "3.65757" },
   calc: ({ beadWidth, preheat, ...weld }) => {
     riseToMelt(weld.material, preheat);

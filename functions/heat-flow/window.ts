@@ -67,7 +67,7 @@ export const AMPS_WINDOW = formula({
   unchecked: "No published range of currents with its volts, speed, wall and both widths was found",
   related: ["AMPS_MELT", "AMPS_THROUGH", "MELT_SECTION", "SCHEDULE"],
   synonyms: ["parameter window", "tolerance", "robustness", "process window", "how much room"],
-  figure: "plate",
+  figure: "bead-section",
   example: { args: [0.065, 5], gives: "45.8375, 49.8602, 57.0443, 0.224765" },
   calc: ({ rootLeast, faceMost, wallTolerance, efficiencyLow, efficiencyHigh, volts, ...weld }) => {
     const beadWidth = commonBeadWidth(weld.wall);

@@ -3,7 +3,7 @@ import path from "node:path";
 
 import { XMLParser } from "fast-xml-parser";
 
-import { table } from "../bead";
+import { bead, table } from "../bead";
 
 const FOLDER = "docs/help/figures";
 const FILES = readdirSync(FOLDER).sort();
@@ -90,6 +90,44 @@ function faults(svg: string): string[] {
   return wrong;
 }
 
+function inches(width: unknown): string {
+  return `${Number(width).toFixed(3)} in`;
+}
+
+/** What of some words the description of a drawing does not tell. */
+function untoldIn(drawing: ReturnType<typeof elements>, words: readonly string[]): string[] {
+  const told = drawing.find(({ name }) => name === "desc")?.text.replace(/\s+/g, " ") ?? "";
+  return words.filter((word) => !told.includes(word));
+}
+
+function pairsIn(way: string): [x: number, y: number][] {
+  return [...way.matchAll(/(-?[\d.]+) (-?[\d.]+)(?=[LAZ]|$)/g)].map(([, x, y]) => [Number(x), Number(y)]);
+}
+
+/** Corners of the path of a class. */
+function pointsOf(drawing: ReturnType<typeof elements>, look: string): [x: number, y: number][] {
+  return pairsIn(drawing.find(({ attributes }) => attributes.class === look)?.attributes.d ?? "");
+}
+
+/** Width between the corners at the topmost and at the lowest line of a path. */
+function spans(points: readonly [x: number, y: number][]): [y: number, width: number][] {
+  const lines = points.map(([, y]) => y);
+  return [Math.min(...lines), Math.max(...lines)].map((line) => {
+    const across = points.filter(([, y]) => y === line).map(([x]) => x);
+    return [line, Math.max(...across) - Math.min(...across)];
+  });
+}
+
+/** Between two corners that are each drawn to a tenth of a pixel: within a tenth, 10^−0.69/2. */
+function nearPixels(length: number): number {
+  return expect.closeTo(length, 0.69) as number;
+}
+
+/** "1, 2 and 3 in" */
+function listed(numbers: readonly string[], unit: string): string {
+  return `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1) ?? ""} ${unit}`;
+}
+
 describe("the figures of the help pages", () => {
   test("are drawings and nothing else", () => {
     expect(FILES.length).toBeGreaterThan(0);
@@ -123,6 +161,53 @@ describe("the figures of the help pages", () => {
       expect(widths[index]).toBeCloseTo(each / 5, 1);
     });
     for (const each of amps) expect(svg).toMatch(new RegExp(`<desc[^]*${each.toFixed(1)}[^]*</desc>`));
+  });
+
+  test("show face, root and minimum current of the section as the formulas have them, told and drawn", () => {
+    const drawing = elements(readFileSync(path.join(FOLDER, "bead-section.svg"), "utf8"));
+    const [[face, root] = []] = table("MELT_SECTION", 0.065, 50, 5);
+    const through = Number(bead("AMPS_THROUGH", 0.065, 5));
+    const [[leastFace] = []] = table("MELT_SECTION", 0.065, through, 5);
+    const told = drawing.filter(({ name }) => name === "text").map(({ text }) => text);
+    expect(told).toContain(`face ${inches(face)}`);
+    expect(told).toContain(`root ${inches(root)}`);
+    expect(told).toContain(`shaded: 50 A; dashed: ${through.toFixed(1)} A, the minimum through`);
+    expect(
+      untoldIn(drawing, [inches(face), inches(root), inches(leastFace), `${through.toFixed(1)} A`]),
+    ).toEqual([]);
+    const scale = 1600;
+    const melt = pointsOf(drawing, "melt");
+    expect(spans(melt)).toEqual([
+      [110, nearPixels(Number(face) * scale)],
+      [214, nearPixels(Number(root) * scale)],
+    ]);
+    expect(0.065 * scale).toBe(214 - 110);
+    expect(spans(pointsOf(drawing, "hidden"))[0]).toEqual([110, nearPixels(Number(leastFace) * scale)]);
+  });
+
+  test("show the bead and the warmth around the ring as the formula has them, told and drawn", () => {
+    const drawing = elements(readFileSync(path.join(FOLDER, "ring.svg"), "utf8"));
+    const quarters = table("RING_BEAD", 1, 0.065, 5, [[50, 50, 50, 50]]).map((row) => row.map(Number));
+    const faces = quarters.map(([, , , face = NaN]) => face.toFixed(3));
+    const warmths = quarters.map(([, , , , , warmth = NaN]) => warmth.toFixed(0));
+    const told = drawing.filter(({ name }) => name === "text").map(({ text }) => text);
+    expect(told.filter((text) => text.endsWith(" in"))).toEqual(faces.map((face) => `${face} in`));
+    expect(told.filter((text) => text.endsWith(" °F"))).toEqual(warmths.map((warmth) => `${warmth} °F`));
+    expect(untoldIn(drawing, [`is ${listed(faces, "in")} wide`, listed(warmths, "°F")])).toEqual([]);
+    const twelfths = table("RING_BEAD", 1, 0.065, 5, [Array.from({ length: 12 }, () => 50)]).map((row) =>
+      row.map(Number),
+    );
+    const [widths, scale, left, base] = [pointsOf(drawing, "melt"), 300, 44, 300];
+    const curve = drawing.find(
+      ({ attributes: { class: look, d = "" } }) => look === "bold" && d.split("L").length > 9,
+    );
+    const warmth = pairsIn(curve?.attributes.d ?? "");
+    expect(warmth).toHaveLength(twelfths.length);
+    twelfths.forEach(([, to = NaN, , face = NaN, , rise = NaN], i) => {
+      const across = widths.filter(([x]) => x === left + to).map(([, y]) => y);
+      expect(Math.max(...across) - Math.min(...across)).toEqual(nearPixels(face * scale));
+      expect(warmth[i]).toEqual([left + to, nearPixels(base - rise / 4)]);
+    });
   });
 });
 

@@ -18,7 +18,7 @@ const NOT_TYPESET: Readonly<Record<string, string>> = {
   PURGE_TINT: "a table",
 };
 const FIGURES =
-  "standoff electrode-length off-size sectors plate dams vent puddle cells pulse cycle crew overlap".split(
+  "standoff electrode-length off-size sectors bead-section ring plate dams vent puddle cells pulse cycle crew overlap".split(
     " ",
   );
 /** Names with digits in them, of a metal and of a kind of queue. */

@@ -7,6 +7,9 @@ import { root } from "../build/project";
 import type { CheckRecord } from "./check-records";
 import { checksPage } from "./checks";
 import { factsOf } from "./facts";
+import { nearness } from "../../test/nearness";
+import { nearnessPage } from "./nearness";
+import { nearnessFigure } from "./nearness-figure";
 import { noticePage } from "./notice";
 import { readmePage } from "./readme";
 import { referencePage } from "./reference";
@@ -17,6 +20,7 @@ import { ulpsPage } from "./ulps";
 /** By their path in the repository. */
 export function madeFiles(records: readonly CheckRecord[]): Map<string, string> {
   const facts = factsOf(records);
+  const near = nearness();
   return new Map([
     ["docs/checks.json", `${JSON.stringify(records, null, 1)}\n`],
     ["docs/reference.md", referencePage(facts)],
@@ -24,6 +28,8 @@ export function madeFiles(records: readonly CheckRecord[]): Map<string, string> 
     ["docs/refusals.md", refusalsPage()],
     ["docs/sources.md", sourcesPage()],
     ["docs/special-functions.md", ulpsPage()],
+    ["docs/how-near-the-amps-are.md", nearnessPage(near)],
+    ["docs/help/figures/nearness.svg", nearnessFigure(near.places)],
     ["NOTICE.md", noticePage()],
     ["README.md", readmePage(committed("README.md") ?? "")],
   ]);

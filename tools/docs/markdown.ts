@@ -9,6 +9,7 @@ import temml from "temml";
 const PAGES: Readonly<Record<string, string>> = {
   "reference.md": "help.html",
   "how-the-numbers-are-checked.md": "checks.html",
+  "how-near-the-amps-are.md": "how-near.html",
   "procedure.md": "how-to-procedure.html",
   "gas.md": "how-to-gas.html",
   "shift.md": "how-to-shift.html",

@@ -22,16 +22,17 @@ const POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri '
 export function helpPages(facts: Facts): Map<string, string> {
   const isFormula = (id: string): boolean => HELP.some((formula) => formula.id === id);
   const howTo = HOW_TO.map((name) => {
-    const markdown = readFileSync(path.join(root, "docs", "how-to", `${name}.md`), "utf8");
+    const markdown = written("how-to", `${name}.md`);
     return { file: `how-to-${name}.html`, markdown, heading: /^# (.+)$/m.exec(markdown)?.[1] ?? name };
   });
-  const guides = GUIDES.map((name) => readFileSync(path.join(root, "docs", "help", `${name}.html`), "utf8"));
+  const guides = GUIDES.map((name) => written("help", `${name}.html`));
   const links = [
     ...howTo.map(({ file, heading }) => [file, heading]),
     ...guides.map((guide) => {
       const [, id = "", heading = ""] = /<section id="([^"]+)">\s*<h2>([^<]+)<\/h2>/.exec(guide) ?? [];
       return [`#${id}`, heading];
     }),
+    ["how-near.html", "How near the amps are"],
     ["checks.html", "How the numbers are checked"],
   ].map(([href = "", heading = ""]) => `<li><a href="${href}">${heading}</a></li>`);
   const start = `<h1>Ringbead ${VERSION}</h1>\n<p>Formulas for planning orbital TIG (GTAW) tube welds.</p>\n<ul>\n${links.join("\n")}\n</ul>`;
@@ -43,11 +44,20 @@ export function helpPages(facts: Facts): Map<string, string> {
         `${start}\n<article>\n${html(referencePage(facts), isFormula)}</article>\n${guides.join("\n")}`,
       ),
     ],
+    [
+      "how-near.html",
+      page("How near the amps are", home(html(written("how-near-the-amps-are.md"), isFormula))),
+    ],
     ["checks.html", page("How the numbers are checked", home(html(checksPage(facts), isFormula)))],
     ...howTo.map(
       ({ file, markdown, heading }) => [file, page(heading, home(html(markdown, isFormula)))] as const,
     ),
   ]);
+}
+
+/** A file of docs/ as it stands. */
+function written(...file: readonly string[]): string {
+  return readFileSync(path.join(root, "docs", ...file), "utf8");
 }
 
 function home(body: string): string {

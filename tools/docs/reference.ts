@@ -2,6 +2,7 @@
 
 import { provideCellHost } from "../build/cell-host";
 import { families } from "../../functions/catalogue";
+import { HEAT_FLOW } from "../../functions/heat-flow/sectors";
 import type { Formula } from "../../functions/formula";
 import type { FormulaHelp } from "../../functions/help-text";
 import { helpOf } from "../../functions/help-text";
@@ -87,6 +88,7 @@ function statements(help: FormulaHelp, records: readonly CheckRecord[]): string[
     ["Assumes", text(help.assumptions)],
     ["Source", text(help.source)],
     ["Not confirmed from outside", text(help.unconfirmed)],
+    ["How near", help.family === HEAT_FLOW.title ? "[How near the amps are](how-near-the-amps-are.md)" : ""],
     ["Checked against", checked],
   ];
   return pairs.filter(([, said]) => said !== "").map(([label, said]) => `**${label}.** ${said}`);
