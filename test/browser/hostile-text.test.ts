@@ -96,7 +96,7 @@ async function paste(text: string): Promise<void> {
 
 const PLACES = [
   ["Procedure sheet", "job", "wall", "standoff"],
-  ["Gas estimate", "bid", "wall", "total_gas"],
+  ["Gas estimate", "bid", "torch_flow", "gas_used"],
   ["Cycle plan", "job", "heads", "shift_steady"],
 ] as const;
 

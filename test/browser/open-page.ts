@@ -12,6 +12,11 @@ const SETTINGS = [
   "--disable-component-update",
 ];
 
+/** A turn of the wheel, how many bring any cell into sight, and how near to the edge a cell is not. Pixels. */
+const TURN = 400;
+const MOST_TURNS = 40;
+const EDGE = 40;
+
 export interface OpenPage {
   readonly page: Page;
   /** Requests that left the machine's own server. */
@@ -26,8 +31,10 @@ export interface OpenPage {
   editBeside(name: string, columns: number, rows: number, typed: string): Promise<void>;
   /** Click on a named cell. */
   select(name: string): Promise<void>;
-  /** Middle of a named cell on the screen. */
-  pointOf(name: string): Promise<{ x: number; y: number }>;
+  /** Middle of a named cell on the screen, or of the one some columns and rows from it. */
+  pointOf(name: string, columns?: number, rows?: number): Promise<{ x: number; y: number }>;
+  /** Right click on the head of a row, some rows below a named cell, and an item of its menu. */
+  rowMenu(name: string, rows: number, item: string | RegExp): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -63,14 +70,21 @@ export async function openPage(look: Look = {}): Promise<OpenPage> {
   await page.goto(`${server.address}/sheet/`);
   await page.waitForSelector("html[data-ready]");
 
+  /** Turns the wheel until the cell is in sight. */
   const pointOf = async (name: string, columns = 0, rows = 0): Promise<{ x: number; y: number }> => {
-    const middle = await page.evaluate(rectangleOf, { name, columns, rows });
     const grid = await page.locator(".o-grid-overlay").boundingBox();
+    if (grid === null) throw new Error("the page shows no grid");
     const headers = await page.evaluate(headersOf);
-    return {
-      x: (grid?.x ?? 0) + middle.x - headers.width,
-      y: (grid?.y ?? 0) + middle.y - headers.height,
-    };
+    for (let turn = 0; turn < MOST_TURNS; turn += 1) {
+      const middle = await page.evaluate(rectangleOf, { name, columns, rows });
+      const at = { x: grid.x + middle.x - headers.width, y: grid.y + middle.y - headers.height };
+      const away = middle.isVisible ? 0 : middle.isBelow ? TURN : -TURN;
+      if (away === 0 && at.y < grid.y + grid.height - EDGE) return at;
+      await page.mouse.move(grid.x + grid.width / 2, grid.y + grid.height / 2);
+      await page.mouse.wheel(0, away === 0 ? TURN : away);
+      await page.evaluate(twoFrames);
+    }
+    throw new Error(`${name} does not come into sight`);
   };
   const editBeside = async (name: string, columns: number, rows: number, typed: string): Promise<void> => {
     const { x, y } = await pointOf(name, columns, rows);
@@ -93,6 +107,13 @@ export async function openPage(look: Look = {}): Promise<OpenPage> {
     select: async (name) => {
       const { x, y } = await pointOf(name);
       await page.mouse.click(x, y);
+    },
+    rowMenu: async (name, rows, item) => {
+      const { y } = await pointOf(name, 0, rows);
+      const grid = await page.locator(".o-grid-overlay").boundingBox();
+      await page.mouse.click((grid?.x ?? 0) - 15, y, { button: "right" });
+      await page.locator(".o-menu-item").filter({ hasText: item }).first().click();
+      await page.evaluate(twoFrames);
     },
     close: async () => {
       await browser.close();
@@ -118,6 +139,7 @@ interface Engine {
         getVisibleRect(zone: Zone): { x: number; y: number; width: number; height: number };
         getVisibleRectWithoutHeaders(zone: Zone): { x: number; y: number };
         expandZone(sheetId: string, zone: Zone): Zone;
+        getActiveMainViewport(): Zone;
       };
     };
   };
@@ -144,7 +166,12 @@ function twoFrames(): Promise<unknown> {
   return new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
 }
 
-function rectangleOf(cell: { name: string; columns: number; rows: number }): { x: number; y: number } {
+function rectangleOf(cell: { name: string; columns: number; rows: number }): {
+  x: number;
+  y: number;
+  isVisible: boolean;
+  isBelow: boolean;
+} {
   const { getters } = (globalThis as unknown as Engine).ringbead.model;
   const sheetId = getters.getActiveSheetId();
   const zone = getters
@@ -154,7 +181,8 @@ function rectangleOf(cell: { name: string; columns: number; rows: number }): { x
   const [column, row] = [zone.left + cell.columns, zone.top + cell.rows];
   const one = { left: column, right: column, top: row, bottom: row };
   const { x, y, width, height } = getters.getVisibleRect(getters.expandZone(sheetId, one));
-  return { x: x + width / 2, y: y + height / 2 };
+  const isBelow = row > getters.getActiveMainViewport().top;
+  return { x: x + width / 2, y: y + height / 2, isVisible: width > 0 && height > 0, isBelow };
 }
 
 function headersOf(): { width: number; height: number } {
