@@ -36,7 +36,10 @@ const MATERIALS = formula({
   unchecked: "A table of input data: each number is compared with its own source instead",
   related: ["AMPS_MELT", "AMPS_WALL", "DAM_TEMPERATURE", "PURGE_CEILING"],
   synonyms: ["alloys", "stainless", "thermal conductivity", "melting point", "material properties"],
-  example: { args: [], gives: '"304L", 27.532, 5.8167, 1455, 12.94, 4.0231, 1.565, 24.47, 36.08, 869.1, 265, 7894, …' },
+  example: {
+    args: [],
+    gives: '"304L", 27.532, 5.8167, 1455, 12.94, 4.0231, 1.565, 24.47, 36.08, 869.1, 265, 7894, …',
+  },
   calc: () =>
     DESIGNATIONS.map((designation) => {
       const metal = PROPERTIES[designation];

@@ -78,7 +78,7 @@ test.each([
 });
 
 describe("MATERIALS lists every other name", () => {
-  const NAMES = 7;
+  const NAMES = 12;
 
   test.each(table("MATERIALS").map((row) => [String(row[0]), String(row[NAMES])]))(
     "%s: %s",
