@@ -7,7 +7,10 @@ export default {
   globalSetup: "<rootDir>/test/generate.ts",
   setupFiles: ["<rootDir>/test/custom-functions-host.ts"],
   transform: {
-    "\\.(ts|mjs|js)$": ["@swc/jest", { jsc: { parser: { syntax: "typescript" }, target: "es2022" } }],
+    "\\.(ts|mjs|js)$": [
+      "<rootDir>/test/transform.mjs",
+      { jsc: { parser: { syntax: "typescript" }, target: "es2022" } },
+    ],
   },
   // The browser sheet's engine and the file writer come as ES modules only.
   transformIgnorePatterns: ["/node_modules/(?!@odoo/|hucre/)"],
