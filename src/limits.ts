@@ -11,7 +11,7 @@ import { amount, Refusal, rule } from "./refusal";
  * How far, relative, a value may be off a limit by rounding alone: what a change of units and a few formulas in a row
  * leave, and less than anything that is measured.
  */
-export const ROUNDING = 1e-9;
+const ROUNDING = 1e-9;
 
 /** Whether a value is a limit but for rounding; 0 is 0 only. */
 export function isAt(value: number, limit: number): boolean {

@@ -67,7 +67,7 @@ export function sizeOf(text: string, units: Units): Length | { readonly why: str
   if (typed.length > LONGEST) return { why: `must be a number or a size such as ${exampleIn(units)}` };
   const marked = MARK.exec(typed);
   const number = (marked?.[1] ?? typed).trim();
-  const system = marked === null ? units : /mm/i.test(marked[2] ?? "") ? "SI" : "US";
+  const system = marked === null ? units : /mm/i.test(typed) ? "SI" : "US";
   if (DECIMAL.test(number)) {
     return Math.abs(Number(number)) <= LARGEST
       ? toBase(Number(number), LENGTH, system)

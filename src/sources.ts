@@ -35,7 +35,7 @@ export function withCitations(text: string): string {
 
 /** The keys cited in a text. Throws on one that no work has. */
 export function keysCited(text: string): SourceKey[] {
-  return [...text.matchAll(CITED)].map(([, key = ""]) => known(key));
+  return [...text.matchAll(CITED)].map((found) => known(String(found[1])));
 }
 
 function known(key: string): SourceKey {

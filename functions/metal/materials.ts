@@ -56,7 +56,7 @@ const MATERIALS = formula({
         sensibleHeat: metal.sensibleHeat.value / 1e3,
         latentHeat: metal.latentHeat.value / 1e3,
         density: metal.density.value,
-        names: (OTHER_NAMES[designation] ?? []).join(", "),
+        names: OTHER_NAMES[designation].join(", "),
         sources: [
           sourceOf("hot k", metal.hotConductivity),
           sourceOf("hot α", metal.hotDiffusivity),

@@ -187,7 +187,7 @@ function promised(od: Length, beadWidth: Length, { plan, pass }: WeldedRing): Se
 
 /** Speaks of the wall where its common gap has no voltage, of the allowance where that makes the gap. */
 function voltsAt(gap: Length, wall: Length, allowance: Length): Voltage {
-  if (isAt(allowance, COMMON_ALLOWANCE)) return commonArcVolts(wall, "wall");
+  if (isAt(allowance, COMMON_ALLOWANCE)) return commonArcVolts(wall);
   const volts = orRefusal(() => arcVolts(gap));
   if (!(volts instanceof Refusal)) return volts;
   const [least, most] = ARC_VOLTS_GAPS;

@@ -79,7 +79,7 @@ export function electrodeDiameter(amps: Current, units: Units): Length {
 
 /** The gaps, m, and currents, A, that the estimate of arc voltage holds for. */
 export const ARC_VOLTS_GAPS = [si(0.0005, LENGTH), si(0.003, LENGTH)] as const;
-export const ARC_VOLTS_AMPS = [si(30, CURRENT), si(150, CURRENT)] as const;
+const ARC_VOLTS_AMPS = [si(30, CURRENT), si(150, CURRENT)] as const;
 /** The current that the level stands for where none is given, A. */
 const LEVEL_AMPS = 100;
 /** V per A: through the arcs of [kraus-1987], 38 A 7.5 V, 50 A 8.0 V and 70 A 8.5 V. */

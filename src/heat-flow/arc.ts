@@ -35,21 +35,14 @@ function wallOf(gap: number): Length {
  * Arc voltage at the common standoff of a wall; of a thinner wall than the estimate holds for, that at its minimum gap.
  * Beyond the thickest the caller says which argument can fix it.
  */
-export function commonArcVolts(wall: Length, fix = "volts"): Voltage {
+export function commonArcVolts(wall: Length): Voltage {
   const most = ARC_VOLTS_WALLS[1];
   if (above0("wall", wall, LENGTH) <= most) {
     return arcVolts(si(Math.max(ARC_VOLTS_GAPS[0], standoff(wall, COMMON_ALLOWANCE)), LENGTH));
   }
-  if (fix === "volts") {
-    throw new Refusal(
-      "volts",
-      "omitted",
-      rule`give the arc voltage; it is estimated only for walls up to ${amount(most, LENGTH)}`,
-    );
-  }
   throw new Refusal(
-    fix,
-    amount(wall, LENGTH),
-    rule`arc voltage is estimated only for walls up to ${amount(most, LENGTH)}`,
+    "volts",
+    "omitted",
+    rule`give the arc voltage; it is estimated only for walls up to ${amount(most, LENGTH)}`,
   );
 }

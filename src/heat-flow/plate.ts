@@ -22,7 +22,7 @@ export interface Weld {
 }
 
 /** Far beyond any weld on either side: 0.05 mm to 100 mm of wall. */
-export const WALLS = [si(0.000_05, LENGTH), si(0.1, LENGTH)] as const;
+const WALLS = [si(0.000_05, LENGTH), si(0.1, LENGTH)] as const;
 /** Bead and arc spot: 0.01 mm to 100 mm. */
 const WIDTHS = [si(0.000_01, LENGTH), si(0.1, LENGTH)] as const;
 /** From 0.6 mm to 60 m a minute. */

@@ -149,9 +149,8 @@ export function powerAt({ step, powers }: Course, time: number): number {
 /** Gauss's two points, which are exact for a cubic. */
 const GAUSS = 0.5 / Math.sqrt(3);
 
-/** Mean of the course between two times; of no time at all, the power then. */
+/** Mean of the course between two times. */
 export function meanPower(course: Course, from: number, to: number): number {
-  if (to <= from) return powerAt(course, from);
   let sum = 0;
   let start = from;
   while (start < to) {

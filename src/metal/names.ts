@@ -7,7 +7,7 @@
 import type { Designation } from "./material";
 import { DESIGNATIONS } from "./material";
 
-export const OTHER_NAMES: Readonly<Partial<Record<Designation, readonly string[]>>> = {
+export const OTHER_NAMES: Readonly<Record<Designation, readonly string[]>> = {
   "304L": ["304", "S30400", "S30403", "1.4301", "1.4306", "1.4307"],
   "316L": ["316", "S31600", "S31603", "1.4401", "1.4404", "1.4435"],
   "2205": ["S31803", "S32205", "1.4462"],
@@ -41,6 +41,6 @@ function plain(name: string): string {
 
 const KNOWN: ReadonlyMap<string, Designation> = new Map(
   DESIGNATIONS.flatMap((designation) =>
-    [designation, ...(OTHER_NAMES[designation] ?? [])].map((name) => [plain(name), designation] as const),
+    [designation, ...OTHER_NAMES[designation]].map((name) => [plain(name), designation] as const),
   ),
 );

@@ -27,7 +27,8 @@ export function maximumBetween(f: (x: number) => number, from: number, to: numbe
       before = best.at < (low + high) / 2 ? high - best.at : low - best.at;
       step = SHORTER * before;
     }
-    const next = evaluated(f, best.at + (Math.abs(step) >= close ? step : Math.sign(step || 1) * close));
+    const stride = Math.max(Math.abs(step), close);
+    const next = evaluated(f, best.at + (step < 0 ? -stride : stride));
     if (next.value >= best.value) {
       if (next.at >= best.at) low = best.at;
       else high = best.at;

@@ -53,7 +53,7 @@ export interface Counted {
 
 /** Far beyond any list or tube; inside, no line can grow so large that it spoils the sums of the others. */
 export const MOST_JOINTS = si(1e9, COUNT);
-export const LARGEST_OD = si(10, LENGTH);
+const LARGEST_OD = si(10, LENGTH);
 /** Within the walls and beads that the heat flow answers. */
 export const WALLS = TABLE_WALLS;
 

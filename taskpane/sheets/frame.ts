@@ -60,13 +60,18 @@ export function head(form: Layout, title: string): void {
   );
 }
 
+/** Letters of a sentence. A file keeps an empty answer of ours as a space that no line breaks at: that is none. */
+function wordsIn(cell: string): string {
+  return `LEN(SUBSTITUTE(${cell},"\u00a0",""))`;
+}
+
 /**
  * Every check in one line: that all hold, or how many do not, and which. It counts the formulas behind it first: with one
  * of them gone it could not see what it no longer sees.
  */
 const WATCHES = ["verdicts", "problems_watch", "typed_watch", "computed_watch"];
 const PLANNED = ["checks", "checks", "checks", "typed", "computed"].map((what) => `{${what}_planned}`);
-const OPEN = "SUMPRODUCT(--(LEN({problems})>0))";
+const OPEN = `SUMPRODUCT(--(${wordsIn("{problems}")}>0))`;
 const SUMMARY =
   `=IFERROR(IF(${formulasIn(WATCHES.map((name) => `{${name}}`))}<>${PLANNED.join("+")},` +
   `"${SIGNS.attention}A check, or a row behind the page, was typed over or deleted: undo it, or insert the sheet again",` +
@@ -99,7 +104,7 @@ export function checks(form: Layout, own: readonly Check[]): readonly Check[] {
     form.wide(
       label,
       name,
-      `=IF(LEN({problem_${name}})=0,"${SIGNS.holds}holds","${SIGNS.attention}"&{problem_${name}})`,
+      `=IF(${wordsIn(`{problem_${name}}`)}=0,"${SIGNS.holds}holds","${SIGNS.attention}"&{problem_${name}})`,
       "verdict",
     );
   }
@@ -136,7 +141,7 @@ function problemTable(form: Layout, all: readonly Check[]): void {
     const row = form.nextRow;
     form.cell(0, label, "label");
     form.cell(1, `=IFERROR(${problem},${quote(CANNOT_JUDGE)})`, "note");
-    form.cell(2, `=IF(LEN(${address(1, row)})=0,"",${address(0, row)}&": "&${address(1, row)})`, "note");
+    form.cell(2, `=IF(${wordsIn(address(1, row))}=0,"",${address(0, row)}&": "&${address(1, row)})`, "note");
     form.range(`problem_${name}`, address(1, row), address(1, row));
     form.nextLine();
   }

@@ -328,6 +328,16 @@ test.each([
   ["RING_BEAD", [1, 0.065, 5, [[50, 0]]], "#VALUE! amps = 0 A: must be above 0"],
   [
     "RING_BEAD",
+    [1, 0.065, 5, [Array(361).fill(50)]],
+    "#VALUE! amps = 361: sectors are too many; at most 360",
+  ],
+  [
+    "AMPS_SECTORS",
+    [0.06, 0.018, 0.5, 36, 0, 3],
+    /^#N\/A speed = 0\.5 in\/min: the tube's own heat melts it ahead of the arc within \d+° of rotation/,
+  ],
+  [
+    "RING_BEAD",
     [0.25, 0.095, 5, 90],
     "#N/A od = 0.25 in: is too small for this bead: the whole ring reaches the liquidus; increase travel speed, reduce overlap or target a narrower bead",
   ],

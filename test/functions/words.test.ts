@@ -90,7 +90,7 @@ describe("MATERIALS lists every other name", () => {
   );
 
   test("no name leads to two metals", () => {
-    const all = DESIGNATIONS.flatMap((designation) => [designation, ...(OTHER_NAMES[designation] ?? [])]);
+    const all = DESIGNATIONS.flatMap((designation) => [designation, ...OTHER_NAMES[designation]]);
     const plain = all.map((name) => name.toUpperCase().replace(/[\s-]/g, ""));
     expect(plain.filter((name, i) => plain.indexOf(name) < i)).toEqual(["C276"]);
   });

@@ -36,6 +36,10 @@ export const HEAT_FLOW: readonly Refused[] = [
     "=BEAD.AMPS_SECTORS(0.25, 0.035, 10, 4, 0, 0, 1)",
     "#VALUE! beadWidth = 1 in: must be between 0.000393701 in and 0.629022 in",
   ],
+  [
+    "=BEAD.AMPS_SECTORS(0.06, 0.018, 0.5, 36, 0, 3)",
+    "#N/A speed = 0.5 in/min: the tube's own heat melts it ahead of the arc within 40° of rotation; increase travel speed, reduce overlap or target a narrower bead",
+  ],
   ["=BEAD.AMPS_SECTORS(1, 0.065, 5, 4, 0, 3601)", "#VALUE! dwell = 3601 s: must be between 0 s and 3600 s"],
   // By hand: 0.02·4·5.848e-6 m²/s/(π·0.8 mm) = 11.169 mm/min.
   [

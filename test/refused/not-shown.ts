@@ -1,10 +1,6 @@
 /** Rules that no call here shows, each with the reason. */
 export const NOT_SHOWN: readonly [words: string, why: string][] = [
   [
-    "arc voltage is estimated only for walls up to …",
-    "such a wall is refused before as too thick for one pass",
-  ],
-  [
     "has no suggested schedule with this wall; suggested … = …: …",
     "stands before the rule that the suggested value breaks, and is shown under that rule",
   ],
@@ -12,10 +8,6 @@ export const NOT_SHOWN: readonly [words: string, why: string][] = [
   ["maximum …", "a part of the sentence on sizes that no tube has"],
   ["minimum …", "a part of the sentence on sizes that no tube has"],
   ["sectors are too many; at most …", "it takes hundreds of currents in one range"],
-  [
-    "the tube's own heat melts it ahead of the arc within … of rotation; increase travel speed, reduce overlap or target a narrower bead",
-    "no tube was found whose whole ring is not refused first",
-  ],
   [
     "Thin wall: volts are those of the minimum gap that they are estimated for, that of a wall of ….",
     "a remark of SCHEDULE, no refusal",

@@ -65,7 +65,7 @@ const steps = {
   unit: {
     question: "Are the numbers, the sheets and the tools right, in every branch of src/?",
     ask: async () => {
-      const run = await tests("jest.config.mjs", ["--coverage", "--silent"]);
+      const run = await tests("jest.config.mjs", ["--coverage", "--silent", "--maxWorkers=2"]);
       ({ report } = run);
       return { ...run, output: run.failed > 0 ? run.output : "" };
     },
