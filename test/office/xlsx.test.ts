@@ -60,7 +60,7 @@ function nativeOnly(bytes: Uint8Array): Uint8Array {
     (_, cell: string, formula: string, answer: string, text: string) => {
       if (!formula.includes("_xldudf_BEAD_")) return cell + formula;
       // A formula still, since the sheet counts them.
-      const isText = / t="str"/.test(cell);
+      const isText = cell.includes(' t="str"');
       const told = text === "\u00a0" ? "" : text.replaceAll('"', '""');
       return `${cell}<f>${isText ? `"${told}"` : text}</f>${answer}`;
     },
