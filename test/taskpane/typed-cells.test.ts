@@ -35,6 +35,14 @@ describe("a cell kept as text", () => {
     },
   );
 
+  test.each([
+    ["'1/2", "1/2"],
+    ["'0.065", "0.065"],
+  ])("takes the apostrophe of %s as the sign that a text follows", (content, kept) => {
+    sheet.type("B10", content);
+    expect([sheet.value("B10"), sheet.format("B10")]).toEqual([kept, "@"]);
+  });
+
   test("keeps what is pasted and filled", () => {
     paste("1/2\n3/4", "B10");
     expect([sheet.value("B10"), sheet.value("B11"), sheet.format("B11")]).toEqual(["1/2", "3/4", "@"]);

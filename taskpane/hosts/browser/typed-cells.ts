@@ -40,6 +40,8 @@ type Locale = ReturnType<Model["getters"]["getLocale"]>;
 
 /** The content that the engine will not take for a date, a percentage or an amount of money. */
 function kept(content: string, typed: Typed, planned: string | undefined, locale: Locale): string {
+  // In a cell of text the engine would keep the apostrophe, which says that a text follows, as part of the text.
+  if (planned === TEXT_FORMAT && /^'[^=+']/.test(content)) return content.slice(1);
   if (content.startsWith("=") || planned === TEXT_FORMAT || Number.isFinite(Number(content))) return content;
   const isDate = helpers.isDateTime(content, locale);
   if (!isDate && !helpers.isNumber(content, locale)) return content;
