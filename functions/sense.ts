@@ -53,6 +53,17 @@ export function ofTheTrade(
   ]);
 }
 
+/** Common practice: a tube with a thinner wall does not keep its shape; sizes so far apart are of two systems of units. */
+const MOST_ODS_OVER_WALL = 200;
+
+/** Refuses a diameter and a wall that are each of the trade, but of no one tube. */
+export function oneTube(od: Length, wall: Length): void {
+  if (wall <= 0 || !isAbove(od, si(MOST_ODS_OVER_WALL * wall, LENGTH))) return;
+  throw new Refusal("wall", amount(wall, LENGTH), [
+    `no tube of this trade has so thin a wall for its od (maximum ${String(MOST_ODS_OVER_WALL)} walls); check the units of both`,
+  ]);
+}
+
 const UNIT_NAMES: Readonly<Record<Units, string>> = { US: "inches", SI: "millimeters" };
 
 function fits(length: Length, { min, max }: TradeSizes): boolean {

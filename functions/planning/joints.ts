@@ -8,6 +8,7 @@ import { rows } from "../argument";
 import { MATERIAL, OD, WALL } from "../arguments";
 import type { Reader } from "../cells";
 import { isBlank, rowsOf } from "../cells";
+import { oneTube } from "../sense";
 
 /** Quantity, od and wall; the material is a fourth. */
 const NUMBERS = 3;
@@ -53,12 +54,15 @@ function checked(name: string, listed: unknown[][]): unknown[][] {
 }
 
 function readLine(reader: Reader, [quantity, od, wall, material]: readonly unknown[]): Line {
-  return {
+  const line = {
     quantity: reader.listed("quantity", quantity, COUNT),
     od: OD.read(reader, "od", od),
     wall: WALL.read(reader, "wall", wall),
     material: MATERIAL.read(reader, "material", material === BLANK_IN_A_RANGE ? null : material),
   };
+  // A bid would count it unseen: a sheet with one tube has a check of its own.
+  oneTube(line.od, line.wall);
+  return line;
 }
 
 /** Some hosts hand a blank cell of a range over as 0; no line is made of zeros alone, no metal is called 0. */

@@ -13,6 +13,12 @@ import { address } from "./layout";
 /** More rows than a schedule has: what a sheet keeps free for it. */
 const ROWS = 64;
 
+/** The last row of every schedule, which every sheet says elsewhere. */
+const CLOSING = "Starting values. Prove on a test coupon; the qualified procedure governs.";
+/** How many remarks a schedule may have at most, between its last value and its last row. */
+const MOST_REMARKS = 3;
+const LAST_VALUE = "Bore";
+
 /** Values of the schedule by its label; "" while there is none. */
 export function scheduled(label: string): string {
   return `IFERROR(INDEX({schedule_values},MATCH("${label}",{schedule_labels},0)),"")`;
@@ -29,6 +35,15 @@ export class ScheduleTable {
   /** A sentence where the schedule answers but cannot be shown. */
   get blocked(): string {
     return `IF(ISERROR({schedule}),${quote(spilledOver("the schedule behind the page"))},"")`;
+  }
+
+  /** Where the schedule is less sure than elsewhere; "" where it has no remark. */
+  get remarks(): string {
+    const rows = Array.from(
+      { length: MOST_REMARKS },
+      (_, i) => `INDEX({schedule_labels},MATCH("${LAST_VALUE}",{schedule_labels},0)+${String(i + 1)})`,
+    );
+    return `TRIM(SUBSTITUTE(${rows.join('&" "&')},${quote(CLOSING)},""))`;
   }
 
   /** Writes the table behind the page. */

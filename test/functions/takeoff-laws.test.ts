@@ -105,7 +105,8 @@ describe(`laws of the list (${RUNS})`, () => {
   test("a line takes what the single formulas say: dwell, downslope and purge included", () => {
     fc.assert(
       fc.property(line, terms, ([quantity, od, wall, material], given) => {
-        fc.pre(wall > 0.005 && wall < 0.49 * od && material !== "zinc");
+        // Thinner walls belong to no such diameter.
+        fc.pre(wall > 0.005 && wall < 0.49 * od && od < 200 * wall && material !== "zinc");
         const { handlingSeconds, torchFlow, purgeFlow, purgeSeconds, overlap, damSpacing, ppm, supplyPpm } =
           given;
         const speed = number("TRAVEL_SUGGEST", wall, null, material);

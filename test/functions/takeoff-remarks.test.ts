@@ -22,6 +22,10 @@ test.each<[line: unknown[], sentence: string]>([
     [8, 100, 26],
     'od: no tube of this trade has such an outside diameter (maximum 20 in); for millimeters give "SI"',
   ],
+  [
+    [8, 12.7, 0.049],
+    "wall: no tube of this trade has so thin a wall for its od (maximum 200 walls); check the units of both",
+  ],
   [[8, 509, 4], "od: no tube of this trade has such an outside diameter (maximum 20 in)"],
   [[8, 0, 0.065], "od: must be above 0"],
   [[0, 1, 0.065], "quantity: must be a whole number from 1 to 1000000000"],
@@ -87,14 +91,14 @@ test("the limits themselves are counted", () => {
       "SI",
       [
         [1e9, 508, 15],
-        [1, 25.4, 0.1],
+        [1, 20, 0.1],
       ],
     ],
     [
       "US",
       [
         [1e9, 20, 15 / 25.4],
-        [1, 1, 0.1 / 25.4],
+        [1, 20 / 25.4, 0.1 / 25.4],
       ],
     ],
   ] as const) {

@@ -20,6 +20,10 @@ export const REMARKED: readonly Refused[] = [
     "=BEAD.TAKEOFF({8,2,1.65})",
     'wall: no tube of this trade has such a wall (maximum 1 in); for millimeters give "SI"',
   ],
+  [
+    "=BEAD.TAKEOFF({8,12.7,0.049})",
+    "wall: no tube of this trade has so thin a wall for its od (maximum 200 walls); check the units of both",
+  ],
   ["=BEAD.TAKEOFF({8.5,1,0.065})", "quantity: must be a whole number from 1 to 1000000000"],
   [
     '=BEAD.TAKEOFF({8,1,0.065,"brass"})',

@@ -41,7 +41,6 @@ export const REASONS: Readonly<Record<string, Readonly<Record<string, readonly s
     "a fraction: 5% is the 0.05 that it means": ["procedure back_share", "gas waste"],
     "a sheet takes 5% for 0.05 and shows it; a size or pressure that small can be": [
       "procedure wall",
-      "procedure allowance",
       "procedure od_tolerance",
       "procedure runout",
       "procedure pressure_wanted",

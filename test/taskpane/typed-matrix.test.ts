@@ -7,6 +7,7 @@
 import type { Units } from "../../src/quantity";
 import { TEMPLATES } from "../../taskpane/sheets";
 import type { CellPlan, RangePlan, SheetPlan, Template } from "../../taskpane/sheets/sheet";
+import { addressesIn } from "../../taskpane/sheets/watched";
 import { filledBy, Graph, results } from "./graph";
 import type { OpenSheet } from "./open-sheet";
 import { openSheet } from "./open-sheet";
@@ -26,7 +27,7 @@ interface TypedCell {
 function typedCells(template: Template, units: Units): TypedCell[] {
   const [plan, other] = [template.plan(units), template.plan(OTHER[units])];
   const inputs = plan.cells.filter(({ look }) => look === "input" || look === "inputText");
-  const names = new Map(plan.names.map(({ name, at }) => [at.replace(/:.*$/, ""), name]));
+  const names = new Map(plan.names.map(({ name, at }) => [firstTyped(at), name]));
   return inputs.flatMap((cell): TypedCell[] => {
     const name =
       names.get(cell.at) ??
@@ -44,6 +45,18 @@ function typedCells(template: Template, units: Units): TypedCell[] {
       },
     ];
   });
+}
+
+/** The cell of a name; of a column of the list the first below its heading. */
+function firstTyped(at: string): string {
+  const [alone = at, second = alone] = addressesIn(at);
+  return second;
+}
+
+/** Further lines of a list, which are as its first. */
+function furtherLines(plan: SheetPlan): Set<string> {
+  const columns = [...plan.names, ...plan.lists].filter(({ at }) => at.includes(":"));
+  return new Set(columns.flatMap(({ at }) => addressesIn(at)));
 }
 
 function rangeAt(plan: SheetPlan, at: string): RangePlan | undefined {
@@ -110,6 +123,18 @@ describe.each(CASES)("%s in %s", (id, units, template) => {
     const filled = filledBy(sheet, plan);
     graph = new Graph(plan, filled);
     taken = results(plan, filled);
+  });
+
+  test("no typed cell that a result depends on is left out", () => {
+    const tried = typedCells(template, units);
+    const left = plan.cells.filter(({ at, look }) => {
+      const typed = look === "input" || look === "inputText" || look === "locked";
+      return typed && !tried.some(({ cell }) => cell.at === at) && !furtherLines(plan).has(at);
+    });
+    const read = left.filter(({ at }) => taken.some((result) => graph.from(at).has(result.at)));
+    // The system of units is no content to try: it takes only its own word.
+    expect(read.map(({ look }) => look)).toEqual(["locked"]);
+    expect(new Set(tried.map(({ name }) => name)).size).toBe(tried.length);
   });
 
   test.each(typedCells(template, units).map((typed) => [typed.name, typed] as const))("%s", (name, typed) => {

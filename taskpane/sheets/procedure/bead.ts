@@ -1,5 +1,6 @@
 /** The bead that the schedule melts, face and root of each sector, and how much the current may be off. */
 
+import { ARC_EFFICIENCY } from "../../../src/heat-flow/arc";
 import { CURRENT, LENGTH, SHARE } from "../../../src/quantity";
 import { call } from "../call";
 import { formatOf } from "../formats";
@@ -7,12 +8,48 @@ import type { Layout, Row } from "../layout";
 import { scheduled } from "../schedule-table";
 import { SECTORS } from "./sectors";
 
-const WINDOW = call("AMPS_WINDOW", {
-  wall: "{wall}",
-  speed: "{speed}",
+/** The arc of the sheet, as the schedule has it. */
+export const ARC_OF_SHEET = {
   material: "{material?}",
   volts: "{volts}",
-});
+  arcSize: "{arc_spot}",
+} as const;
+
+/** The window's weakest and strongest arc, in proportion to the efficiency of the sheet. */
+const SPREAD = { low: 0.73 / ARC_EFFICIENCY, high: 0.82 / ARC_EFFICIENCY } as const;
+/** The widest face over the bead aimed at. */
+const WIDE = 1.5;
+
+function spread(part: number): string {
+  return `IF(ISNUMBER({efficiency}),{efficiency}*${String(part)},{efficiency?})`;
+}
+
+/** The arguments of the window, for its refusal too. */
+export const WINDOW = {
+  wall: "{wall}",
+  speed: "{speed}",
+  faceMost: `IF(ISNUMBER({bead}),${String(WIDE)}*{bead},"")`,
+  efficiencyLow: spread(SPREAD.low),
+  efficiencyHigh: spread(SPREAD.high),
+  ...ARC_OF_SHEET,
+} as const;
+
+/** The bead aimed at, on a cold flat plate under a steady arc: what the window is in proportion to. */
+const PLATE = {
+  wall: "{wall}",
+  speed: "{speed}",
+  beadWidth: "{bead}",
+  efficiency: "{efficiency?}",
+  ...ARC_OF_SHEET,
+} as const;
+
+/**
+ * An end of the window as a mean current of the first sector, which melts the same bead with its tube and pulse: all heat
+ * is in proportion to the current.
+ */
+function ofFirstSector(column: number): string {
+  return `=IFERROR({mean_first}*INDEX(${call("AMPS_WINDOW", WINDOW)},1,${String(column)})/{plate_amps},"")`;
+}
 
 const ROOM: Row[] = [
   {
@@ -23,23 +60,30 @@ const ROOM: Row[] = [
     quantity: CURRENT,
   },
   {
-    label: "Steady arc, cold plate: window from",
-    name: "window_least",
-    content: `=IF(ISNUMBER({amps_through}),INDEX(${WINDOW},1,1),"")`,
+    label: "Same bead, flat plate, steady",
+    name: "plate_amps",
+    content: `=${call("AMPS_MELT", PLATE)}`,
     look: "result",
     quantity: CURRENT,
   },
   {
-    label: "Steady arc, cold plate: window to",
+    label: "Window of sector 1, minimum",
+    name: "window_least",
+    content: ofFirstSector(1),
+    look: "result",
+    quantity: CURRENT,
+  },
+  {
+    label: "Window of sector 1, maximum",
     name: "window_most",
-    content: `=IF(ISNUMBER({window_least}),INDEX(${WINDOW},1,3),"")`,
+    content: ofFirstSector(3),
     look: "result",
     quantity: CURRENT,
   },
   {
     label: "Room in the window",
     name: "window_room",
-    content: `=IF(ISNUMBER({window_least}),INDEX(${WINDOW},1,4),"")`,
+    content: `=IFERROR(INDEX(${call("AMPS_WINDOW", WINDOW)},1,4),"")`,
     look: "result",
     quantity: SHARE,
     format: "0%",

@@ -6,6 +6,7 @@ import { firstOf, spilledOver, unless } from "../frame";
 import { sound } from "../native";
 import { scheduled } from "../schedule-table";
 import { ODD_TUBE } from "../tube";
+import { WINDOW } from "./bead";
 import { CYCLE, SCHEDULE, TO_TARGET } from "./results";
 import { FINE } from "./workbench";
 
@@ -55,12 +56,29 @@ export const CHECKS: readonly Check[] = [
     problem: firstOf(
       unless("COUNT({faces})+COUNT({roots})=10", "a sector has no face or no root"),
       unless("MIN({roots})>0", "a sector does not melt through"),
-      unless("COUNT({amps_through},{window_least},{window_room})=3", "no room for current to judge"),
+      refusal("AMPS_WINDOW", WINDOW),
+      unless(
+        "COUNT({amps_through},{plate_amps},{window_least},{window_most},{window_room})=5",
+        "no room for current to judge",
+      ),
       unless(
         "{window_room}>0",
         "no current suits every wall and arc of the usual spread: the window is closed",
       ),
+      unless(
+        "{mean_first}>={window_least}*(1-1E-9)",
+        "the current is below the window: with the weakest arc or the thickest wall the root is too narrow",
+      ),
+      unless(
+        "{mean_first}<={window_most}*(1+1E-9)",
+        "the current is above the window: with the strongest arc or the thinnest wall the face is too wide",
+      ),
     ),
+  },
+  {
+    label: "Remarks of the schedule",
+    name: "check_remarks",
+    problem: SCHEDULE.remarks,
   },
   {
     label: "Heat input",

@@ -68,6 +68,7 @@ function result(label: string, name: string, content: string, quantity: Quantity
 export const GAP: Row[] = [
   ofSchedule("Electrode diameter", "electrode", "Electrode diameter", LENGTH),
   ofSchedule("Standoff", "standoff", "Standoff", LENGTH),
+  ofSchedule("Arc spot, 4σ", "arc_spot", "Arc spot", LENGTH),
   {
     label: "Arc gap around the tube, min/max",
     name: "gap_least",
@@ -202,7 +203,11 @@ export const PURGE_FLOWS: Row[] = [
   result(
     "Blow-out pressure of the weld pool",
     "ceiling",
-    call("PURGE_CEILING", { rootWidth: "{bead}", material: "{material?}" }),
+    // The widest root, or the bead aimed at where no sector's is wider: the wider pool blows out first.
+    call("PURGE_CEILING", {
+      rootWidth: 'IF(COUNT({bead},{roots})<6,"",MAX({bead},{roots}))',
+      material: "{material?}",
+    }),
     BORE_PRESSURE,
   ),
   result("AWS D18.2 sample at the target", "tint", call("PURGE_TINT", { ppm: "{target_ppm?}" }), COUNT, "0"),

@@ -8,7 +8,6 @@ import { call } from "../call";
 import type { Layout } from "../layout";
 import { address } from "../layout";
 import { sound } from "../native";
-import { scheduled } from "../schedule-table";
 import type { ChartPlan } from "../sheet";
 import { typed } from "../typed";
 import { SECTORS } from "./sectors";
@@ -85,14 +84,8 @@ function whatIf(form: Layout): void {
       material: "{material?}",
       volts: "{volts}",
       efficiency: "{efficiency?}",
-      arcSize: scheduled("Arc spot"),
+      arcSize: "{arc_spot}",
       dwellAmps: address(LEFT + 5, currentsOf(row)),
-    });
-    const heatInput = call("HEAT_INPUT", {
-      volts: "{volts}",
-      amps,
-      speed: "{speed}",
-      efficiency: "{heat_factor?}",
     });
     form.across(
       LEFT,
@@ -102,7 +95,8 @@ function whatIf(form: Layout): void {
         `=IF(ISNUMBER(${amps}),IFERROR(INDEX(${bead},1,${FACE}),"refused"),"")`,
         `=IF(ISNUMBER(${face}),INDEX(${bead},1,${ROOT}),"")`,
         `=IF(OR(COUNT(${heat},{heat_most})<2,NOT(${sound(["heat_most"])})),"no maximum to judge by",IF(${heat}<={heat_most}*(1+1E-9),"within the maximum","ABOVE the maximum"))`,
-        `=${heatInput}`,
+        // Of dwell and sectors all, which go with the current.
+        `=IF(ISNUMBER({heat}),{heat}*(1+${change}),"")`,
       ],
       "result",
       ["+0%;-0%;0%", "0.0", "0.000", "0.000", "General", "0.000"],
