@@ -90,7 +90,11 @@ const COLUMNS = [
   { name: "od", quantity: LENGTH },
   { name: "wall", quantity: LENGTH },
 ] as const;
-const LINE = [8, 0.5, 0.001] as const;
+/** A large tube for the thickest wall, a small one for the thinnest: neither belongs to the other. */
+const LINES = [
+  [8, 0.1, 0.001],
+  [8, 0.01, 0.001],
+] as const;
 
 function* probesOf(formula: Formula): Generator<Probe> {
   for (const units of formula.takesUnits ? (["US", "SI"] as const) : (["US"] as const)) {
@@ -121,8 +125,9 @@ function* columnProbes(
   place: number,
   units: Units,
 ): Generator<Probe> {
-  const line = LINE.map((base, i) => (i === 0 ? base : fromBase(base, LENGTH, units)));
-  for (const [i, { name, quantity }] of COLUMNS.entries()) {
+  const lines = LINES.map((line) => line.map((base, i) => (i === 0 ? base : fromBase(base, LENGTH, units))));
+  const probed = lines.flatMap((line) => COLUMNS.map((column, i) => [line, column, i] as const));
+  for (const [line, { name, quantity }, i] of probed) {
     const refuses: Refuses = (value) => {
       const row = line.map((cell, c) => (c === i ? value : cell));
       const rows = formula.call(...cells.map((cell, c) => (c === place ? [row] : cell)));
