@@ -6,7 +6,6 @@
 import type { Quantity, Units } from "../../src/quantity";
 import { fromBase, LENGTH, plainNumber, toBase } from "../../src/quantity";
 import { sizeOf } from "../../src/sizes";
-import { formatOf } from "./formats";
 import type { CellPlan, NamePlan, RangePlan, SheetPlan, Template } from "./sheet";
 import { UNITS_NAME, UNITS_SET_NAME } from "./sheet";
 import { addressesIn } from "./watched";
@@ -62,7 +61,7 @@ export function convert(form: Form): Conversion {
   for (const named of plan.names) {
     const planned = plannedIn(plan, named);
     const isText = planned.some((cell) => cell.look === "input" && cell.format === TEXT_FORMAT);
-    const format = isText ? {} : newFormat(named, form.units, to);
+    const format = isText ? {} : newFormat(named, plan, wanted);
     const range = ranges.get(named.name);
     for (const { at, content } of cellsOf(form, named.name)) {
       const written = isPlanned(content, planned) ? undefined : rewritten(content, named, form.units, to);
@@ -77,10 +76,17 @@ export function convert(form: Form): Conversion {
   return { to, edits: edits.filter((edit) => Object.keys(edit).length > 1) };
 }
 
-function newFormat({ quantity }: NamePlan, from: Units, to: Units): Pick<Edit, "format"> {
-  if (quantity === undefined) return {};
-  const format = formatOf(quantity, to);
-  return format === formatOf(quantity, from) ? {} : { format };
+/** As a new sheet of the other system has it, where that is another. */
+function newFormat({ name }: NamePlan, plan: SheetPlan, wanted: SheetPlan): Pick<Edit, "format"> {
+  const format = formatIn(wanted, name);
+  return format === undefined || format === formatIn(plan, name) ? {} : { format };
+}
+
+/** The number format of a named cell, or of a column of them. */
+function formatIn(plan: SheetPlan, name: string): string | undefined {
+  const named = plan.names.find((one) => one.name === name);
+  const planned = named === undefined ? [] : plannedIn(plan, named);
+  return planned.find(({ format }) => format !== undefined)?.format;
 }
 
 /** The number of a typed cell in the other units; undefined for a cell that follows by itself. */

@@ -34,8 +34,8 @@ export interface Row {
   readonly quantity?: Quantity;
   /** Text beside the value instead of the quantity's unit. */
   readonly unit?: string;
-  /** How many cells the answer fills to the right. */
-  readonly spill?: number;
+  /** Names of the further cells that the answer fills to the right. */
+  readonly fills?: readonly string[];
   /** How many columns a single answer spreads over. */
   readonly columns?: number;
   readonly allowed?: readonly string[];
@@ -260,15 +260,18 @@ export class Layout {
     const content = typeof row.content === "object" ? row.content[this.units] : row.content;
     const format =
       row.format ?? (row.quantity === undefined ? undefined : formatOf(row.quantity, this.units));
-    const { spill = 1 } = row;
+    const { fills = [] } = row;
     const unit = row.unit ?? unitText(row.quantity);
     const isText = row.quantity === undefined && row.unit === undefined;
     const columns = row.columns ?? (isText ? this.grid.blockColumns - this.grid.labelColumns : 1);
     const more = format === undefined ? {} : { format };
     this.#label(labelAt, row.labelFormula ?? row.label);
     this.#put(column, content, row.look, columns > 1 ? { ...more, columns } : more);
-    for (let i = 1; i < spill; i += 1) this.#put(column + i, "", row.look, more);
-    if (unit !== "") this.#put(column + Math.max(spill, columns), unit, "unit");
+    fills.forEach((name, i) => {
+      this.#put(column + 1 + i, "", row.look, more);
+      this.#name(name, column + 1 + i, row.quantity, false);
+    });
+    if (unit !== "") this.#put(column + Math.max(1 + fills.length, columns), unit, "unit");
     this.#name(row.name, column, row.quantity, row.look === "input" || row.look === "inputText");
     if (row.allowed !== undefined) this.lists.push({ at: address(column, this.#row), allowed: row.allowed });
     this.#guard(row, column);

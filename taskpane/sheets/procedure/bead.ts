@@ -96,9 +96,9 @@ export function beadTable(form: Layout): void {
   form.cell(0, "sector", "heading");
   form.across(1, ["face", "root"], "columnHead");
   form.nextLine();
-  const [first, last] = [form.nextRow, form.nextRow + SECTORS.length - 1];
-  form.rangeOf("faces", 1, first, 1, last);
-  form.rangeOf("roots", 2, first, 2, last);
+  // Names of the sheet, so that conversion finds the cells and gives them the other system's decimals.
+  form.name("faces", 1, LENGTH, false, SECTORS.length);
+  form.name("roots", 2, LENGTH, false, SECTORS.length);
   const format = formatOf(LENGTH, form.units);
   form.name("bead_table", 0);
   SECTORS.forEach(([sector], i) => {

@@ -75,7 +75,7 @@ export const GAP: Row[] = [
     content: `=${call("STANDOFF_SPREAD", { standoff: "{standoff}", odTolerance: "{od_tolerance?}", runout: "{runout?}" })}`,
     look: "result",
     quantity: LENGTH,
-    spill: 2,
+    fills: ["gap_most"],
   },
   {
     label: "Feeler leaves",
