@@ -95,7 +95,7 @@ function pageEnd(plan: SheetPlan): number {
 
 /** Where a list begins, whose remarks look like checks. */
 function listTop(plan: SheetPlan): number {
-  const [list] = plan.names.filter(({ at }) => at.includes(":"));
+  const [list] = plan.names.filter(({ at, input }) => input && at.includes(":"));
   return list === undefined ? Infinity : Number(/\d+/.exec(list.at)?.[0]);
 }
 
