@@ -11,16 +11,16 @@ const CALCULATION = '<calcPr calcId="191029"/>';
 const TEXT_ERROR =
   /t="str"(>(?:<f>|<f [^>]*>)[^<]*<\/f><v>#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A)<\/v>)/g;
 
-const MENDS: Record<string, (xml: string) => string> = {
+const CHANGES: Record<string, (xml: string) => string> = {
   "docProps/app.xml": (xml) =>
     replaced(xml, /<Application>[^<]*<\/Application>/, "<Application>Microsoft Excel</Application>"),
   "xl/workbook.xml": (xml) => replaced(xml, /<calcPr[^>]*\/>/, CALCULATION),
   "xl/worksheets/sheet1.xml": (xml) => xml.replace(TEXT_ERROR, 't="e"$1'),
 };
 
-export function mend(file: Uint8Array): Uint8Array {
+export function asExcelWrites(file: Uint8Array): Uint8Array {
   const parts = unzipSync(file);
-  for (const [path, change] of Object.entries(MENDS)) {
+  for (const [path, change] of Object.entries(CHANGES)) {
     const part = parts[path];
     if (part === undefined) throw new Error(`the file has no ${path}`);
     parts[path] = strToU8(change(strFromU8(part)));

@@ -6,7 +6,7 @@ import { writeXlsx } from "hucre/xlsx";
 import type { Place } from "../hosts/addresses";
 import { addressOf, placeOf } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
-import { mend } from "./as-excel-writes";
+import { asExcelWrites } from "./as-excel-writes";
 import { fileSigns, fileValidations, rgb } from "./rules";
 import type { Snapshot, SnapshotCell, SnapshotChart, Value } from "./sheet-state";
 import type { Vocabulary } from "./stored";
@@ -64,7 +64,7 @@ export async function writeFile(
       (one) => ({ name: one.name, range: onSheet(name, one.range), scope: name }),
     ),
   });
-  return mend(bytes);
+  return asExcelWrites(bytes);
 }
 
 function fileCell(cell: SnapshotCell, vocabulary: Vocabulary): Partial<Cell> {
