@@ -80,7 +80,7 @@ export const RING_BEAD = formula({
   related: ["AMPS_SECTORS", "SCHEDULE", "MELT_SECTION", "START_DWELL"],
   synonyms: ["check a program", "forward", "existing schedule", "bead by sector", "heat buildup"],
   figure: "ring",
-  example: { args: [1, 0.065, 5, 50], gives: "0, 360, 50, 0.216547, 0.207573, 313.926" },
+  example: { args: [1, 0.065, 5, 50], gives: "0, 360, 50, 0.219412, 0.211224, 313.926" },
   calc: ({ dwell, volts, efficiency, ...program }) =>
     ringBead({
       ...program,

@@ -13,7 +13,7 @@ import { dwellOf } from "./dwell";
 
 /** The walls the table covers, m. */
 export const TABLE_WALLS = [si(0.0001, LENGTH), si(0.015, LENGTH)] as const;
-/** Chebyshev points a piece: the curve is met to 1e-5. */
+/** Chebyshev points a piece: the curve is met to 1e-4. */
 const POINTS = 16;
 
 /** A piece of the curve: ln dwell over ln wall as a Chebyshev series. */

@@ -20,8 +20,8 @@ export interface ReadyPlate {
   readonly root: Float64Array;
 }
 
-export function readyPlate(plate: ArcPlate): ReadyPlate {
-  const arc = movingArc(plate);
+export function readyPlate(plate: ArcPlate, fineness?: number): ReadyPlate {
+  const arc = movingArc(plate, fineness);
   return { arc, face: weightsAt(arc, 0), root: weightsAt(arc, 1) };
 }
 

@@ -39,7 +39,8 @@ export function firstAge({ metal, wall, spread }: ArcPlate): number {
 /** Width of a panel in ln τ: 8 points on it hold 1e-6 of the rise while the arc's passage is no sharper than at Péclet number 1. */
 const LONGEST_PANEL = 1.8;
 
-export function movingArc(plate: ArcPlate): MovingArc {
+/** `fineness` times as many ages: to see what the number of them does to answers and time. */
+export function movingArc(plate: ArcPlate, fineness = 1): MovingArc {
   const { metal, wall, spread, speed } = plate;
   const aging = agingOf(plate);
   const alpha = metal.diffusivity;
@@ -59,7 +60,7 @@ export function movingArc(plate: ArcPlate): MovingArc {
     mean.push((weight * strengthAt(aging, age)) / variance);
   };
   rootPanel(0, first, each);
-  logPanels(first, Math.max(last, 2 * first), LONGEST_PANEL / (1 + peclet / 3), each);
+  logPanels(first, Math.max(last, 2 * first), LONGEST_PANEL / (1 + peclet / 3) / fineness, each);
   return {
     plate,
     behind: new Float64Array(behind),

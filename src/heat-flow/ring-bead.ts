@@ -13,8 +13,8 @@ export interface ReadyPass {
   readonly root: Float64Array;
 }
 
-export function readyPass(pass: RingPass): ReadyPass {
-  const history = ringHistory(pass, pass.end);
+export function readyPass(pass: RingPass, fineness?: number): ReadyPass {
+  const history = ringHistory(pass, pass.end, 0, fineness);
   return { history, face: historyWeights(history, 0), root: historyWeights(history, 1) };
 }
 

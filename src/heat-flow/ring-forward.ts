@@ -81,10 +81,10 @@ export function ringBead(program: Program): BeadAt[] {
   });
 }
 
-/** The widest place lies one to three times wall and spread behind the arc. */
-const LAG = 2;
+/** Walls and spreads before the end: of the places tried, the one whose widths were nearest to those of the runs there. */
+const LAG = 1;
 
-/** Fused widths at the end of a sector, in turns: so little before it that the widest place still has its current. */
+/** Fused widths at the end of a sector, in turns: so little before it that most of its melting is still done with its current. */
 export function sectionAt(
   pass: ReadyPass,
   { plate, circumference, rise }: Pick<SectorPlan, "plate" | "circumference" | "rise">,

@@ -25,8 +25,8 @@ export interface RingHistory {
 /** Width of a panel in ln τ: with 8 points a cell is a tenth of its age, so that a change of power is placed well. */
 const LONGEST_PANEL = 0.8;
 
-/** A pass made ready for heat of the ages from `from` to `until`, s. */
-export function ringHistory(pass: RingPass, until: number, from = 0): RingHistory {
+/** A pass made ready for heat of the ages from `from` to `until`, s; with `fineness` times as many of them. */
+export function ringHistory(pass: RingPass, until: number, from = 0, fineness = 1): RingHistory {
   const aging = agingOf(pass.plate);
   const age: number[] = [];
   const variance: number[] = [];
@@ -43,7 +43,7 @@ export function ringHistory(pass: RingPass, until: number, from = 0): RingHistor
   };
   const first = Math.max(from, Math.min(firstAge(pass.plate), until / 2));
   if (first > from) rootPanel(from, first, each);
-  logPanels(first, until, LONGEST_PANEL, each);
+  logPanels(first, until, LONGEST_PANEL / fineness, each);
   return {
     pass,
     given: heatGiven(pass),

@@ -40,7 +40,7 @@ const ANSWERED = [
   "=BEAD.PURGE_OXYGEN(2, 12, 20, 0)",
   "=BEAD.PURGE_LEAK(10, 0)",
   "=BEAD.CYCLE_TIME(1, 5, 0, 0, 0, 0, 0, 0)",
-  "=BEAD.SCHEDULE(1, 0.065, , , , 1, , , 1080, 0, , 0)",
+  "=BEAD.SCHEDULE(1, 0.065, , , , 1, , , 1080, 0.5, , 0)",
 ];
 
 test.each(ANSWERED)("%s answers", (call) => {

@@ -74,7 +74,7 @@ export const CURRENT: readonly Refused[] = [
   ],
   [
     '=BEAD.SCHEDULE(0.375, 0.065, "C12200", "steady")',
-    "#N/A od = 0.375 in: is too small for this bead: by 90° four sectors make it 0.418086 in wide, face and root, in place of 0.16937 in",
+    "#N/A od = 0.375 in: is too small for this bead: by 90° four sectors make it 0.403221 in wide, face and root, in place of 0.16937 in",
   ],
   [
     '=BEAD.SCHEDULE(0.25, 0.035, "C12200", "steady")',

@@ -8,6 +8,7 @@ import { parseArgs } from "node:util";
 import { generate } from "../build/generate";
 import { provideCellHost } from "../build/cell-host";
 import { fileRows } from "./bench/functions-file";
+import { accuracyRows } from "./bench/accuracy";
 import { heatFlowRows } from "./bench/heat-flow";
 import { machine } from "./bench/machine";
 import { print, write } from "./bench/report";
@@ -46,6 +47,12 @@ const tables = [
     title: "Heat flow",
     about: "One call, against the plain rule `AMPS_WALL`.",
     rows: await heatFlowRows(),
+  },
+  {
+    title: "Heat flow: time and accuracy",
+    about:
+      "The heat of all ages is added up at points of a Gauss rule. With *ages* times as many, the time grows a little less than in proportion, and the error of the sum falls much faster; *off* is against 16 times as many. The formulas use 1. That is the error of the sum, not of the model: see [How near the amps are](how-near-the-amps-are.md).",
+    rows: await accuracyRows(),
   },
 ];
 print(tables);

@@ -30,10 +30,10 @@ const FEWEST = 20;
 /** What was published on the fraction of the arc's power that reaches the work, electrode negative. */
 const EFFICIENCIES = [
   ["[stenbacka-2012], review of published values", "0.78, 95 % range 0.73 to 0.82"],
-  ["the same review as printed in a journal", "about 0.77"],
-  ["DuPont & Marder, calorimeter", "0.67"],
-  ["Smartt, Stewart & Einerson, calorimeter", "about 0.75"],
-  ["Sandia 1988, calorimeter, edge welds of 304", "0.75 to 0.85"],
+  ["[stenbacka-2013], the same review as printed in a journal", "about 0.77"],
+  ["[dupont-marder-1995], calorimeter", "0.67"],
+  ["[smartt-1985], calorimeter", "about 0.75"],
+  ["[giedt-1989], calorimeter, edge welds of 304", "0.75 to 0.85"],
 ] as const;
 
 /** What someone who has welded and cut a joint would have to tell. */
