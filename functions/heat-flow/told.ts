@@ -7,7 +7,7 @@ export const NEARNESS =
   "Compared with an independent nonlinear 3-D solution (computed, no measurement) of 316L, 304L and metals with the conductivity of titanium and carbon steel: 95 of 100 face widths within 3 to 6 %, roots within 0.2 to 0.6 mm, amps within 3 to 5 % of a tube from 12 mm (1/2 in) OD. No measured weld stands beside it yet: prove on a coupon.";
 
 export const MODEL_SOURCE =
-  "Gaussian moving source of [eagar-tsai-1983] in a plate of finite thickness, images and loss as in [carslaw-jaeger-1959], properties by one rule for all metals fitted to that solution; arc efficiency [stenbacka-2012] (95 % range 0.73–0.82)";
+  "Gaussian moving source of [eagar-tsai-1983] in a plate of finite thickness, images and loss as in [carslaw-jaeger-1959], properties by one rule for all metals fitted to that solution; arc efficiency [stenbacka-2012] (95 % range 0.73–0.82, mean of the journal version [stenbacka-2013] 0.77; in single calorimeters 0.67 [dupont-marder-1995], about 0.75 [smartt-1985], 0.75–0.85 [giedt-1989])";
 
 /** The fused width at a depth, from the temperature there. */
 const WIDTH_TEX = String.raw`b_z = 2\,y\ \text{where}\ \max_\xi T(\xi, y, z) = \theta`;

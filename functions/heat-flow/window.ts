@@ -62,7 +62,7 @@ export const AMPS_WINDOW = formula({
   validity:
     "As AMPS_MELT. A negative room is a closed window: no one current suits every tube and arc of that spread.",
   assumptions: `Gap, volts and arc spot stay as set. ${LEFT_OUT}`,
-  source: `${MODEL_SOURCE}; its range is the default of efficiencyLow and efficiencyHigh`,
+  source: `${MODEL_SOURCE}; the range of [stenbacka-2012] is the default of efficiencyLow and efficiencyHigh`,
   unconfirmed: `${NEARNESS} Half a wall of root and 1.5 beads of face are estimates from common practice.`,
   unchecked: "No published range of currents with its volts, speed, wall and both widths was found",
   related: ["AMPS_MELT", "AMPS_THROUGH", "MELT_SECTION", "SCHEDULE"],

@@ -168,7 +168,7 @@ function scheduleOf(od: Length, wall: Length, material: Material, choices: Choic
 }
 
 /** How far the bead at a sector's end, where it is widest, may be off the wanted width, as a part of it. */
-export const PROMISE = 0.12;
+export const PROMISE = 0.14;
 
 /** What the schedule melts at the end of each sector; refused where that is not the bead it was made for. */
 function promised(od: Length, beadWidth: Length, { plan, pass }: WeldedRing): Section[] {

@@ -17,6 +17,7 @@ export const REASONS: Readonly<Record<string, Readonly<Record<string, readonly s
   },
   zero: {
     "none of it is a choice: no gas before or after, no walk, no waste, no overlap": [
+      "procedure dwell_typed",
       "procedure prepurge",
       "procedure postpurge",
       "procedure handling",
