@@ -11,11 +11,12 @@ const CALCULATION = '<calcPr calcId="191029"/>';
 const TEXT_ERROR =
   /t="str"(>(?:<f>|<f [^>]*>)[^<]*<\/f><v>#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A)<\/v>)/g;
 
+const SHEET = /^xl\/worksheets\/sheet\d+\.xml$/;
+
 const CHANGES: Record<string, (xml: string) => string> = {
   "docProps/app.xml": (xml) =>
     replaced(xml, /<Application>[^<]*<\/Application>/, "<Application>Microsoft Excel</Application>"),
   "xl/workbook.xml": (xml) => replaced(xml, /<calcPr[^>]*\/>/, CALCULATION),
-  "xl/worksheets/sheet1.xml": (xml) => xml.replace(TEXT_ERROR, 't="e"$1'),
 };
 
 export function asExcelWrites(file: Uint8Array): Uint8Array {
@@ -24,6 +25,9 @@ export function asExcelWrites(file: Uint8Array): Uint8Array {
     const part = parts[path];
     if (part === undefined) throw new Error(`the file has no ${path}`);
     parts[path] = strToU8(change(strFromU8(part)));
+  }
+  for (const [path, part] of Object.entries(parts)) {
+    if (SHEET.test(path)) parts[path] = strToU8(strFromU8(part).replace(TEXT_ERROR, 't="e"$1'));
   }
   return zipSync(parts);
 }

@@ -9,8 +9,10 @@ import { addressOf, placeOf } from "../hosts/addresses";
 import type { SnapshotCell, Spill } from "./sheet-state";
 
 export interface Vocabulary {
-  /** Names of the sheet: as its formulas speak of them, and as the file does. */
+  /** Names of the workbook: as formulas speak of them, and as the file does on this sheet. */
   readonly names: ReadonlyMap<string, string>;
+  /** The workbook's sheets, and what they are called in the file. */
+  readonly sheets: ReadonlyMap<string, string>;
   /** Whether a formula of ours gives a table. */
   readonly givesTable: (id: string) => boolean;
 }
@@ -65,7 +67,7 @@ function placeInTable(table: string, at: Place, { from }: Spill): string {
 /** Whether a range is one column on the same lines as a one-column answer. */
 function isBeside(range: string, spill: Spill | undefined): boolean {
   // A table of ours that stands where a single value does has no place on the sheet.
-  if (range.startsWith(OURS)) return false;
+  if (range.startsWith(OURS) || range.includes("!")) return false;
   const [start, end] = range.split(":").map(placeOf);
   if (spill === undefined || start === undefined || end === undefined) return false;
   const sameLines = start.row === spill.from.row && end.row === spill.from.row + spill.rows - 1;
@@ -88,11 +90,23 @@ interface Call {
 
 const ADDRESS = /^\$?[A-Z]{1,3}\$?\d+$/;
 const TOKEN =
-  /"(?:[^"]|"")*"|\$?[A-Za-z_][\w.$]*:\$?[A-Za-z]+\$?\d+|\$?[A-Za-z_][\w.$]*|[\d.]+(?:[eE][+-]?\d+)?|\s+|./gs;
+  /"(?:[^"]|"")*"|(?:'(?:[^']|'')+'|[A-Za-z_][\w.]*)!|\$?[A-Za-z_][\w.$]*:\$?[A-Za-z]+\$?\d+|\$?[A-Za-z_][\w.$]*|[\d.]+(?:[eE][+-]?\d+)?|\s+|./gs;
 const SIGNS = words("+ - * / ^ & = < > % , ( )");
 
-/** Undefined where the formula speaks of anything that a file of this one sheet does not know. */
-function readFormula(formula: string, { names, givesTable }: Vocabulary): Read | undefined {
+/** A sheet's name as formulas speak of it. */
+export function quoted(sheet: string): string {
+  return `'${sheet.replaceAll("'", "''")}'`;
+}
+
+/** The sheet that a token names before its address, as the file calls it, with its !; undefined where there is none such. */
+function sheetOf(token: string, sheets: Vocabulary["sheets"]): string | undefined {
+  const name = token.slice(0, -1).replace(/^'|'$/g, "").replaceAll("''", "'");
+  const inFile = sheets.get(name);
+  return inFile === undefined ? undefined : `${quoted(inFile)}!`;
+}
+
+/** Undefined where the formula speaks of anything that a file of this workbook does not know. */
+function readFormula(formula: string, { names, sheets, givesTable }: Vocabulary): Read | undefined {
   const tokens = (formula.slice(1).match(TOKEN) ?? []).filter((token) => token.trim() !== "");
   const open: Call[] = [];
   const cellByCell: string[] = [];
@@ -105,8 +119,16 @@ function readFormula(formula: string, { names, givesTable }: Vocabulary): Read |
     const natively = open.some(({ name }) => name === "SUMPRODUCT");
     return natively || (whole && (TAKES_BLOCKS.has(around) || around.startsWith(OURS)));
   };
+  /** Stands before the address that comes next. */
+  let sheet = "";
   for (const [i, token] of tokens.entries()) {
-    const [before, next] = [tokens[i - 1], tokens[i + 1]];
+    if (token.length > 1 && token.endsWith("!")) {
+      const inFile = sheetOf(token, sheets);
+      if (inFile === undefined) return undefined;
+      sheet = inFile;
+      continue;
+    }
+    const [before, next] = [tokens[sheet === "" ? i - 1 : i - 2], tokens[i + 1]];
     const startsArgument = before === "(" || before === ",";
     const upper = token.toUpperCase();
     if (token.startsWith('"') || /^[\d.]/.test(token)) {
@@ -135,15 +157,16 @@ function readFormula(formula: string, { names, givesTable }: Vocabulary): Read |
       }
     } else if (upper.includes(":")) {
       if (!upper.split(":").every((end) => ADDRESS.test(end))) return undefined;
-      if (!takesBlock(startsArgument, next)) cellByCell.push(upper);
-      text += upper;
-    } else if (ADDRESS.test(upper) || upper === "TRUE" || upper === "FALSE") {
-      text += upper;
+      if (!takesBlock(startsArgument, next)) cellByCell.push(sheet + upper);
+      text += sheet + upper;
+    } else if (ADDRESS.test(upper) || (sheet === "" && (upper === "TRUE" || upper === "FALSE"))) {
+      text += sheet + upper;
     } else {
-      const name = names.get(token);
+      const name = sheet === "" ? names.get(token) : undefined;
       if (name === undefined) return undefined;
       text += name;
     }
+    sheet = "";
   }
   return { text, isTable, cellByCell, ours };
 }

@@ -1,32 +1,75 @@
-/** Writes a sheet as the bytes of an .xlsx file, so that its numbers are there in a spreadsheet without the add-in. */
+/** Writes a workbook as the bytes of an .xlsx file, so that its numbers are there in a spreadsheet without the add-in. */
 
 import type { Cell, CellStyle, SheetChart, WriteSheet } from "hucre/xlsx";
 import { writeXlsx } from "hucre/xlsx";
 
 import type { Place } from "../hosts/addresses";
-import { addressOf, placeOf } from "../hosts/addresses";
+import { addressOf, freeName, placeOf } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
+import type { Paper } from "../sheets/sheet";
 import { asExcelWrites } from "./as-excel-writes";
 import { fileSigns, fileValidations, rgb } from "./rules";
 import type { Snapshot, SnapshotCell, SnapshotChart, Value } from "./sheet-state";
 import type { Vocabulary } from "./stored";
-import { storedFormula } from "./stored";
+import { quoted, storedFormula } from "./stored";
 
 /** What a new sheet of Excel is written in. */
 const FONT = { name: "Calibri", size: 11 };
 /** Stands on a cell whose formula a file cannot keep. */
 export const VALUE_ONLY = "The value when this file was saved: it does not follow the other cells.";
 const PRINT_AREA = "_xlnm.Print_Area";
+/** A name that Excel keeps for a sheet of its own. */
+const RESERVED = "History";
+/** Sheet and day at the left, page of pages at the right, in Excel's own codes. */
+const FOOT = { oddFooter: "&L&A · &D&RPage &P of &N" };
 /** Errors that a file knows; any other is the general one. */
 const ERRORS = ["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"];
 
 export async function writeFile(
-  snapshot: Snapshot,
+  workbook: readonly Snapshot[],
   givesTable: Vocabulary["givesTable"],
 ): Promise<Uint8Array> {
-  const { name, names, print } = snapshot;
-  const vocabulary = { names: new Map(names.map((one) => [one.spoken, one.name])), givesTable };
-  const sheet: WriteSheet = {
+  const names = fileNames(workbook.map(({ name }) => name));
+  const sheets = workbook.map((snapshot) => ({
+    ...snapshot,
+    name: names.get(snapshot.name) ?? snapshot.name,
+  }));
+  const bytes = await writeXlsx({
+    sheets: sheets.map((snapshot) =>
+      fileSheet(snapshot, { names: spokenIn(snapshot, sheets), sheets: names, givesTable }),
+    ),
+    // The writer's own setting of a print area leaves a sheet's name with a space in it unquoted.
+    namedRanges: sheets.flatMap(({ name: sheet, names: own, print }) =>
+      [...own, ...(print === undefined ? [] : [{ name: PRINT_AREA, range: print.area }])].map(
+        ({ name, range }) => ({ name, range: onSheet(sheet, range), scope: sheet }),
+      ),
+    ),
+  });
+  return asExcelWrites(bytes);
+}
+
+/** What each sheet is called in the file: a name that is too long is shortened, one that Excel keeps for itself gets a number. */
+function fileNames(sheets: readonly string[]): Map<string, string> {
+  const names = new Map<string, string>();
+  for (const sheet of sheets) names.set(sheet, freeName(sheet, [RESERVED, ...names.values()]));
+  return names;
+}
+
+/** A sheet's own names as they are, those of another sheet with its name before them. */
+function spokenIn(here: Snapshot, sheets: readonly Snapshot[]): Map<string, string> {
+  return new Map(
+    sheets.flatMap((sheet) =>
+      sheet.names.map(({ name, spoken }) => [
+        spoken,
+        sheet === here ? name : `${quoted(sheet.name)}!${name}`,
+      ]),
+    ),
+  );
+}
+
+function fileSheet(snapshot: Snapshot, vocabulary: Vocabulary): WriteSheet {
+  const { name, print } = snapshot;
+  return {
     name,
     columns: snapshot.widths.map((width) => ({ width })),
     rowDefs: new Map(snapshot.heights.map((height, row) => [row, { height }])),
@@ -45,26 +88,18 @@ export async function writeFile(
     charts: snapshot.charts.map((chart) => fileChart(chart, snapshot)),
     view: { showGridLines: snapshot.gridLines },
     ...(snapshot.frozenRows > 0 ? { freezePane: { rows: snapshot.frozenRows } } : {}),
-    ...(print === undefined
-      ? {}
-      : {
-          pageSetup: {
-            orientation: print.paper === "form" ? "portrait" : "landscape",
-            fitToPage: true,
-            fitToWidth: 1,
-            // 0: as many pages as it takes.
-            fitToHeight: print.paper === "form" ? 1 : 0,
-          },
-        }),
+    ...(print === undefined ? {} : { pageSetup: filePage(print.paper), headerFooter: FOOT }),
   };
-  const bytes = await writeXlsx({
-    sheets: [sheet],
-    // The writer's own setting of a print area leaves a sheet's name with a space in it unquoted.
-    namedRanges: [...names, ...(print === undefined ? [] : [{ name: PRINT_AREA, range: print.area }])].map(
-      (one) => ({ name: one.name, range: onSheet(name, one.range), scope: name }),
-    ),
-  });
-  return asExcelWrites(bytes);
+}
+
+/** A form is upright and a list lies across, as wide as the page and as many pages long as it takes. */
+function filePage(paper: Paper): NonNullable<WriteSheet["pageSetup"]> {
+  return {
+    orientation: paper === "form" ? "portrait" : "landscape",
+    fitToPage: true,
+    fitToWidth: 1,
+    fitToHeight: 0,
+  };
 }
 
 function fileCell(cell: SnapshotCell, vocabulary: Vocabulary): Partial<Cell> {
@@ -99,7 +134,7 @@ function keptAnswer({ style, format }: SnapshotCell, value: Value): Partial<Cell
   return { formulaResult: Number(value), style: fileStyle(style, format ?? TRUTH) };
 }
 const SPACE = "\u00a0";
-const TRUTH = '"TRUE";"TRUE";"FALSE"';
+export const TRUTH = '"TRUE";"TRUE";"FALSE"';
 
 function fileValue(value: Value): Value {
   if (typeof value !== "string" || !/^#[A-Z]/.test(value)) return value;
@@ -154,7 +189,7 @@ function cornersOf(range: string): { start: Place; end: Place } {
 }
 
 function onSheet(sheet: string, range: string): string {
-  return `'${sheet.replaceAll("'", "''")}'!${absolute(range)}`;
+  return `${quoted(sheet)}!${absolute(range)}`;
 }
 
 function absolute(range: string): string {

@@ -10,7 +10,7 @@ let opened: Opened | undefined;
 beforeAll(async () => {
   const { model, type } = await openSmall();
   type("B10", "1/2");
-  const bytes = await writeFile(snapshotOf(model), () => false);
+  const bytes = await writeFile([snapshotOf(model, model.getters.getActiveSheetId())], () => false);
   opened = openFiles(new Map([["small", bytes]])).get("small");
 });
 

@@ -3,7 +3,14 @@ import type { Stored } from "../../taskpane/files/stored";
 import { storedFormula } from "../../taskpane/files/stored";
 
 const VOCABULARY = {
-  names: new Map([["wall__3", "wall"]]),
+  names: new Map([
+    ["wall__3", "wall"],
+    ["wall__4", "'Line 2'!wall"],
+  ]),
+  sheets: new Map([
+    ["Gas", "Gas"],
+    ["A line's name that is too long for a file", "A line's name"],
+  ]),
   givesTable: (id: string): boolean => id === "TABLE",
 };
 
@@ -18,6 +25,9 @@ test.each([
   ["=SWITCH(A1,1,TRUE)", "_xlfn.SWITCH(A1,1,TRUE)"],
   ["=MAX(BEAD.TABLE(1))", "MAX(_xldudf_BEAD_TABLE(1))"],
   ["=SUMPRODUCT(A1:A3*B1:B3)", "SUMPRODUCT(A1:A3*B1:B3)"],
+  ["=wall__4/2", "'Line 2'!wall/2"],
+  ["=Gas!B4+SUM('Gas'!$A$1:a3)", "'Gas'!B4+SUM('Gas'!$A$1:A3)"],
+  ["=BEAD.A('A line''s name that is too long for a file'!A1)", "_xldudf_BEAD_A('A line''s name'!A1)"],
 ])("%s is stored as %s", (formula, expected) => {
   expect(stored(formula)).toMatchObject({ formula: expected, array: false });
 });

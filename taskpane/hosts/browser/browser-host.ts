@@ -2,6 +2,7 @@
 
 import type { Model } from "@odoo/o-spreadsheet";
 
+import { NAME_MARK } from "../../files/spoken";
 import { TEMPLATES } from "../../sheets";
 import type { Edit, Form, FormCell } from "../../sheets/convert";
 import type { CellPlan, ChartPlan, Paper, SheetPlan } from "../../sheets/sheet";
@@ -16,21 +17,21 @@ import { offerGroupBy } from "./group-by";
 import { inOneStep, offerSteps } from "./one-step";
 import { allowOnly, colorSigns, tellRanges, warnOutside } from "./rules";
 import { keepTypedCells, typedMark } from "./typed-cells";
+import { offerChanges } from "./workbook/changes";
 
 keepTypedCells();
+offerChanges();
 offerSteps();
 offerGroupBy();
 
 /** Pixels that one character of width takes. */
 export const CHARACTER_WIDTH = 7.4;
-const ROW_HEIGHT = 21;
+export const ROW_HEIGHT = 21;
 const COLUMNS = 20;
 const SPARE_ROWS = 40;
 
-/** The engine keeps names for the whole workbook, so each sheet's names end in its own number. */
-export const NAME_MARK = "__";
 /** The engine knows no print area; a name of the sheet's own tells it, and which way the page lies. */
-const PRINT_NAMES: Readonly<Record<Paper, string>> = { form: "print_form", list: "print_list" };
+export const PRINT_NAMES: Readonly<Record<Paper, string>> = { form: "print_form", list: "print_list" };
 
 /** What a name says of the paper; undefined for any other name. */
 export function paperOf(name: string): Paper | undefined {
@@ -40,26 +41,36 @@ export function paperOf(name: string): Paper | undefined {
 export class BrowserHost implements Host {
   readonly label = "this browser sheet";
   readonly canProtect = false;
-  readonly #model: Model;
-  #serial = 0;
+  readonly #listeners: (() => void)[] = [];
+  #model: Model;
 
   constructor(model: Model) {
     this.#model = model;
+    this.attend(model);
+  }
+
+  /** From now on this workbook is the one that is read and written. */
+  attend(model: Model): void {
+    this.#model = model;
     tellRanges(model);
+    model.on("update", this, () => {
+      this.#notify();
+    });
+    this.#notify();
   }
 
   insert(plan: SheetPlan): Promise<Inserted> {
     const name = freeName(plan.title, this.#sheetNames());
-    this.#serial += 1;
-    const sheetId = `ringbead-${String(this.#serial)}-${String(Date.now())}`;
+    const serial = this.#nextSerial();
+    const sheetId = `ringbead-${String(serial)}-${String(Date.now())}`;
     inOneStep(this.#model, () => {
-      this.#fill(plan, sheetId, name);
+      this.#fill(plan, sheetId, name, serial);
     });
     this.#do("ACTIVATE_SHEET", { sheetIdFrom: this.#activeSheet(), sheetIdTo: sheetId });
     return Promise.resolve({ name, remark: "" });
   }
 
-  #fill(plan: SheetPlan, sheetId: string, name: string): void {
+  #fill(plan: SheetPlan, sheetId: string, name: string, serial: number): void {
     const lastRow = Math.max(...plan.cells.map(({ at, rows = 1 }) => placeOf(at).row + rows));
     this.#do("CREATE_SHEET", { sheetId, name, position: 0, cols: COLUMNS, rows: lastRow + SPARE_ROWS });
     plan.widths.forEach((width, column) => {
@@ -71,7 +82,7 @@ export class BrowserHost implements Host {
       });
     });
     this.#do("SET_GRID_LINES_VISIBILITY", { sheetId, areGridLinesVisible: false });
-    const suffix = `${NAME_MARK}${String(this.#serial)}`;
+    const suffix = `${NAME_MARK}${String(serial)}`;
     for (const { name: cellName, at } of plan.names) {
       this.#do("CREATE_NAMED_RANGE", {
         sheetId,
@@ -181,7 +192,19 @@ export class BrowserHost implements Host {
   }
 
   onChange(listener: () => void): void {
-    this.#model.on("update", this, listener);
+    this.#listeners.push(listener);
+  }
+
+  #notify(): void {
+    for (const listener of this.#listeners) listener();
+  }
+
+  /** After those of all sheets that there are, also of an earlier visit. */
+  #nextSerial(): number {
+    const serials = this.#model.getters
+      .getNamedRanges()
+      .map(({ name }) => Number(name.split(NAME_MARK)[1] ?? 0));
+    return 1 + Math.max(0, ...serials.filter(Number.isInteger));
   }
 
   #do(type: string, payload: object): void {
@@ -286,7 +309,7 @@ function typedMarkOf({ look }: CellPlan): object {
   return look === "inputText" ? typedMark("text") : {};
 }
 
-function engineStyle(look: Style): object {
+export function engineStyle(look: Style): object {
   return {
     ...(look.bold === true ? { bold: true } : {}),
     ...(look.italic === true ? { italic: true } : {}),

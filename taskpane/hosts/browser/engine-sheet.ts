@@ -1,20 +1,20 @@
-/** Reads the sheet being shown out of the engine, edits, inserted rows and all. */
+/** Reads a sheet out of the engine, edits, inserted rows and all. */
 
 import type { Model } from "@odoo/o-spreadsheet";
 
 import { addressOf, placeOf } from "../addresses";
-import { CHARACTER_WIDTH, NAME_MARK, paperOf } from "./browser-host";
+import { CHARACTER_WIDTH, paperOf } from "./browser-host";
+import { NAME_MARK } from "../../files/spoken";
 import type { Style } from "../looks";
 import type { Snapshot, SnapshotCell, SnapshotChart, Spill } from "../../files/sheet-state";
 import { rulesOf } from "./engine-rules";
 import { rangeOf } from "./zones";
 
 /** Points that a pixel of the screen is high. */
-const POINTS = 0.75;
+export const POINTS = 0.75;
 
-export function snapshotOf(model: Model): Snapshot {
+export function snapshotOf(model: Model, sheetId: string): Snapshot {
   const { getters } = model;
-  const sheetId = getters.getActiveSheetId();
   const cells = cellsOf(model, sheetId);
   const merges = getters.getMerges(sheetId);
   const charts = chartsOf(model, sheetId);
@@ -28,7 +28,10 @@ export function snapshotOf(model: Model): Snapshot {
       round(getters.getColSize(sheetId, col) / CHARACTER_WIDTH),
     ),
     heights: size(Math.max(fonts.length, ...ends("bottom")), (row) =>
-      round(Math.max(getters.getRowSize(sheetId, row) * POINTS, lineHeight(fonts[row] ?? 0))),
+      // Whole pixels, as the row has when the file is opened again.
+      round(
+        Math.ceil(Math.max(getters.getRowSize(sheetId, row), lineHeight(fonts[row] ?? 0) / POINTS)) * POINTS,
+      ),
     ),
     cells,
     merges: merges.map(rangeOf),
@@ -63,6 +66,9 @@ function cellsOf(model: Model, sheetId: string): SnapshotCell[] {
       const border = getters.getCellBorder(position)?.bottom;
       const value = getters.getEvaluatedCell(position).value ?? "";
       const spill = spillOf(model, position);
+      // A place that a merged cell lies over has no look of its own, but for the line below it.
+      const isCovered = isUnderMerge(model, position);
+      if (isCovered && border === undefined && value === "") continue;
       // An empty place of a table keeps its formula: it may fill when an input changes.
       if (cell === undefined && border === undefined && value === "" && spill === undefined) continue;
       cells.push({
@@ -70,12 +76,17 @@ function cellsOf(model: Model, sheetId: string): SnapshotCell[] {
         value,
         ...(cell?.isFormula === true ? { formula: formulaOf(model, position) } : {}),
         ...(spill === undefined ? {} : { spill }),
-        style: styleOf(getters.getCellStyle(position), border?.color),
-        ...(cell?.format === undefined ? {} : { format: cell.format }),
+        style: styleOf(isCovered ? {} : getters.getCellStyle(position), border?.color),
+        ...(cell?.format === undefined || isCovered ? {} : { format: cell.format }),
       });
     }
   }
   return cells;
+}
+
+function isUnderMerge({ getters }: Model, position: Position): boolean {
+  const merge = getters.getMerge(position);
+  return merge !== undefined && (merge.left !== position.col || merge.top !== position.row);
 }
 
 interface Position {
@@ -152,6 +163,9 @@ function chartsOf({ getters }: Model, sheetId: string): SnapshotChart[] {
     if (definition === undefined || (definition.type !== "bar" && definition.type !== "line")) return [];
     const { dataSource, title } = definition;
     if (dataSource.type !== "range") return [];
+    const ranges = [dataSource.labelRange ?? "", ...dataSource.dataSets.map(({ dataRange }) => dataRange)];
+    // A person's own chart of another sheet's cells.
+    if (ranges.some((range) => range === "" || range.includes("!"))) return [];
     return [
       {
         title: title.text ?? "",

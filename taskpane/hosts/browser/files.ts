@@ -4,10 +4,12 @@ import { Model } from "@odoo/o-spreadsheet";
 
 import type { Units } from "../../../src/quantity";
 import { BrowserHost } from "./browser-host";
+import { command } from "./commands";
 import { TEMPLATES } from "../../sheets";
 import type { Formula, FunctionDefinition } from "./functions-host";
 import { registerFormulas } from "./functions-host";
 import { fileOf } from "./save";
+import { ENGINE_VERSION } from "./workbook/engine-version";
 
 const SYSTEMS: readonly Units[] = ["US", "SI"];
 
@@ -25,8 +27,9 @@ export async function templateFiles(
   const files: TemplateFile[] = [];
   for (const template of TEMPLATES) {
     for (const units of SYSTEMS) {
-      const model = new Model({ version: "19.3.0", sheets: [{ id: "scratch", name: "Scratch" }] });
+      const model = new Model({ version: ENGINE_VERSION, sheets: [{ id: "scratch", name: "Scratch" }] });
       await new BrowserHost(model).insert(template.plan(units));
+      command(model, "DELETE_SHEET", { sheetId: "scratch", sheetName: "Scratch" });
       files.push({ name: `${template.id}-${units}.xlsx`, bytes: await fileOf(model) });
     }
   }

@@ -5,6 +5,8 @@
 
 import { helpers, registries } from "@odoo/o-spreadsheet";
 
+import { remembering } from "./remembered";
+
 interface Parameter {
   readonly name: string;
   readonly description: string;
@@ -68,6 +70,7 @@ export function registerFormulas(
     const formula = formulaOf(definition.id);
     if (formula === undefined)
       throw new Error(`${definition.id} is in functions.json but not in functions.js`);
+    const remembered = remembering(formula);
     const name = `${namespace}.${definition.id}`;
     if (registries.functionRegistry.contains(name)) continue;
     registries.functionRegistry.add(name, {
@@ -75,7 +78,7 @@ export function registerFormulas(
       isExported: true,
       category: "Ringbead",
       args: definition.parameters.map(argument),
-      compute: (...given: unknown[]) => computed(formula, definition.parameters, given),
+      compute: (...given: unknown[]) => computed(remembered, definition.parameters, given),
     });
   }
 }

@@ -5,19 +5,25 @@ import "font-awesome/css/font-awesome.min.css";
 import "@odoo/o-spreadsheet/dist/o_spreadsheet.css";
 import "./page.css";
 
-import { Model, Spreadsheet } from "@odoo/o-spreadsheet";
-import templates from "@odoo/o-spreadsheet/dist/o_spreadsheet.xml";
-import { App } from "@odoo/owl";
 import Chart from "chart.js/auto";
 import * as chartParts from "chart.js";
 
-import { BrowserHost } from "./browser-host";
 import { mountPane } from "../../pane/pane";
-import { procedure } from "../../sheets/procedure";
+import { buildBar } from "./bar";
+import { BrowserHost } from "./browser-host";
+import { emptyWorkbook, freshWorkbook } from "./fresh";
 import type { FunctionDefinition } from "./functions-host";
 import { provideFunctionsGlobal, registerFormulas } from "./functions-host";
-import { printSheet } from "./print";
-import { saveSheet } from "./save";
+import { listenToKeys } from "./keys";
+import { acceptDrops, chooseFile } from "./open-file";
+import { paneToggle } from "./pane-toggle";
+import { printOnRequest } from "./print";
+import { saveWorkbook } from "./save";
+import { Grid } from "./workbook/grid";
+import { workbookMenu } from "./workbook/menu";
+import { WorkbookStore } from "./workbook/store";
+import { storingLine } from "./workbook/storing-line";
+import { Workbooks } from "./workbook/workbooks";
 
 const NAMESPACE = "BEAD";
 
@@ -31,27 +37,84 @@ async function start(): Promise<void> {
   };
   registerFormulas(NAMESPACE, functions, (id) => associated.get(id));
 
-  const model = new Model({
-    version: "19.3.0",
-    sheets: [{ id: "scratch", name: "Scratch", colNumber: 26, rowNumber: 100 }],
+  const grid = new Grid(byId("sheet"));
+  const host = new BrowserHost(emptyWorkbook());
+  const storing = storingLine();
+  const workbooks = new Workbooks(grid, host, await WorkbookStore.open(), freshWorkbook, {
+    opened: (name, origin) => {
+      menu.querySelector("summary")?.replaceChildren(name);
+      bar.tellOrigin(name, origin);
+    },
+    storing: storing.show,
   });
-  const host = new BrowserHost(model);
-  await host.insert(procedure.plan("US"));
-  await new App(Spreadsheet, { props: { model }, templates, env: {} as never }).mount(byId("sheet"));
+  const menu = workbookMenu(workbooks, (text) => {
+    bar.say(text);
+  });
+  const save = async (): Promise<void> => {
+    try {
+      await saveWorkbook(grid.model, workbooks.name);
+      workbooks.savedToFile();
+    } catch (problem) {
+      bar.say(`▲ Not saved: ${problem instanceof Error ? problem.message : String(problem)}.`);
+    }
+  };
+  const open = (file: File): void => void openFile(file);
+  const actions = {
+    openFile: () => {
+      chooseFile(open);
+    },
+    save,
+    print: () => {
+      window.print();
+    },
+    togglePane: paneToggle(byId("bench")),
+    startAfresh: () => workbooks.startAfresh(),
+  };
+  const bar = buildBar(byId("bar"), { menu, storing: storing.line }, actions);
+  const openFile = async (file: File): Promise<void> => {
+    try {
+      const { readWorkbook } = await import("./open-workbook");
+      const { data, remark } = await readWorkbook(file);
+      await workbooks.openFile(file.name.replace(/\.xlsx$/i, ""), data, remark);
+    } catch (problem) {
+      bar.say(
+        `▲ “${file.name}” was not opened: ${problem instanceof Error ? problem.message : String(problem)}.`,
+      );
+    }
+  };
 
+  await workbooks.start();
   const pane = byId("pane").attachShadow({ mode: "open" });
   const styles = document.createElement("link");
   styles.rel = "stylesheet";
   styles.href = "../pane.css";
   pane.append(styles);
   mountPane(pane, host, "../help.html");
-  byId("print").addEventListener("click", () => {
-    printSheet(model);
-  });
-  byId("save").addEventListener("click", () => void saveSheet(model));
+  acceptDrops(open);
+  listenToKeys(actions);
+  printOnRequest(() => grid.model);
+  guardLeaving(workbooks);
   // For the console and the tests: what a cell holds, which the painted grid does not tell.
-  Object.assign(globalThis, { ringbead: { model } });
+  Object.defineProperty(globalThis, "ringbead", {
+    value: {
+      get model() {
+        return grid.model;
+      },
+    },
+  });
   document.documentElement.dataset.ready = "true";
+}
+
+/** The page is left without a question when all is stored; what waits is stored as soon as the tab is out of sight. */
+function guardLeaving(workbooks: Workbooks): void {
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden") void workbooks.flush();
+  });
+  window.addEventListener("beforeunload", (event) => {
+    if (!workbooks.isAtRisk) return;
+    void workbooks.flush();
+    event.preventDefault();
+  });
 }
 
 function loadScript(address: string): Promise<void> {

@@ -1,94 +1,156 @@
 /**
- * Prints the sheet being shown as a page of its own: the grid on screen is painted, so its cells are set out once more
- * as a table, and only that is printed.
+ * Prints the sheet being shown: the grid on screen is painted, so whenever the browser prints, by key, menu or button, the
+ * sheet's cells are set out once more as a table, and only that is printed. Nothing is made smaller to fit: a form goes on
+ * to another page between its blocks, a list between its lines, with its heading again.
  */
 
 import type { Model } from "@odoo/o-spreadsheet";
-import type { ChartConfiguration } from "chart.js";
-import Chart from "chart.js/auto";
+import { registries } from "@odoo/o-spreadsheet";
 
+import { NAME_MARK } from "../../files/spoken";
 import type { Paper } from "../../sheets/sheet";
-import { NAME_MARK, paperOf } from "./browser-host";
+import { LOOKS } from "../looks";
+import { paperOf } from "./browser-host";
+import { chartPicture } from "./print-chart";
 
 const PRINT_ID = "print-page";
 
-export function printSheet(model: Model): void {
+/** From now on each print is of what the sheet shows then. */
+export function printOnRequest(modelNow: () => Model): void {
+  window.addEventListener("beforeprint", () => {
+    remove();
+    document.body.append(pageOf(modelNow()));
+  });
+  window.addEventListener("afterprint", remove);
+  // The engine's own way to print sets the painted grid on paper.
+  registries.topbarMenuRegistry.replaceChild("print", ["file"], {
+    name: "Print",
+    sequence: 190,
+    execute: () => {
+      window.print();
+    },
+  });
+}
+
+function remove(): void {
   document.getElementById(PRINT_ID)?.remove();
+}
+
+function pageOf(model: Model): HTMLElement {
   const area = printArea(model);
   const page = document.createElement("div");
   page.id = PRINT_ID;
-  const turn = document.createElement("style");
-  turn.textContent = `@page { size: ${area.paper === "form" ? "portrait" : "landscape"}; }`;
-  page.append(turn, sheetTable(model, area));
-  document.body.append(page);
-  if (area.paper === "form") page.style.setProperty("zoom", String(fitting(page)));
-  window.print();
+  page.className = area.paper;
+  const rules = document.createElement("style");
+  const day = new Date().toLocaleDateString();
+  rules.textContent = `@page { size: ${area.paper === "form" ? "portrait" : "landscape"};
+    @bottom-left { content: ${asCssText(`${area.title} · ${day}`)}; }
+    @bottom-right { content: "page " counter(page) " of " counter(pages); } }`;
+  page.append(rules, ...tablesOf(model, area));
+  return page;
 }
 
-/** The part of a page inside its margins that both Letter and A4 offer, in CSS pixels, long side and short side. */
-const PAGE = { long: 960, short: 715 };
-
-/** How much a form has to shrink to be one page. A smaller page is set wider, so the shrinking is tried out. */
-function fitting(page: HTMLElement): number {
-  const { short: width, long: height } = PAGE;
-  let zoom = 1;
-  for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt += 1) {
-    Object.assign(page.style, { display: "block", width: `${String(width / zoom)}px` });
-    const needed = page.getBoundingClientRect().height * zoom;
-    if (needed <= height) break;
-    zoom *= (height / needed) * 0.995;
-  }
-  page.removeAttribute("style");
-  return zoom;
+/** Text inside a style sheet, whatever a person called the sheet. */
+function asCssText(text: string): string {
+  return `"${text.replace(/[^\w .,:·-]/gu, (sign) => `\\${(sign.codePointAt(0) ?? 32).toString(16)} `)}"`;
 }
-const MOST_ATTEMPTS = 8;
+
+/** The name of a list of ours, which begins with its heading. */
+const LIST_NAME = "list";
 
 interface Area {
   readonly sheetId: string;
   readonly rows: number;
   readonly columns: number;
   readonly paper: Paper;
+  readonly title: string;
+  /** The row that every page of a list begins with. */
+  readonly heading?: number;
 }
 
 /** The area that the sheet's print name covers; on a person's own sheet, all that shows anything. */
 function printArea(model: Model): Area {
   const { getters } = model;
   const sheetId = getters.getActiveSheetId();
-  for (const { name, range } of getters.getNamedRanges()) {
-    const paper = paperOf(name.split(NAME_MARK)[0] ?? "");
-    if (range.sheetId !== sheetId || paper === undefined) continue;
-    return { sheetId, rows: range.zone.bottom + 1, columns: range.zone.right + 1, paper };
+  const title = getters.getSheetName(sheetId);
+  const zones = new Map(
+    getters
+      .getNamedRanges()
+      .filter(({ range }) => range.sheetId === sheetId)
+      .map(({ name, range }) => [name.split(NAME_MARK)[0] ?? name, range.zone]),
+  );
+  for (const [name, zone] of zones) {
+    const paper = paperOf(name);
+    if (paper === undefined) continue;
+    const heading = paper === "list" ? zones.get(LIST_NAME)?.top : undefined;
+    return {
+      sheetId,
+      title,
+      rows: zone.bottom + 1,
+      columns: zone.right + 1,
+      paper,
+      ...(heading === undefined ? {} : { heading }),
+    };
   }
-  return { sheetId, ...usedArea(model, sheetId), paper: "form" };
+  return { sheetId, title, ...usedArea(model, sheetId), paper: "form" };
 }
 
-function sheetTable(model: Model, { sheetId, rows, columns }: Area): HTMLTableElement {
-  const { getters } = model;
-  const table = document.createElement("table");
-  table.append(columnWidths(model, sheetId, columns));
-  const charts = getters.getFigures(sheetId);
+/**
+ * The sheet as tables of the same columns: what stands above a list, and the list with the heading that every page of it
+ * begins with. Rows that belong together are one body, which a page is not broken in while there is room on the next.
+ */
+function tablesOf(model: Model, area: Area): HTMLTableElement[] {
+  const { sheetId, rows, columns, heading } = area;
+  const table = newTable(model, area);
+  const tables = [table];
+  let body = table.createTBody();
   let blanks = 0;
   for (let row = 0; row < rows; row += 1) {
     blanks = isBlank(model, { sheetId, row }, columns) ? blanks + 1 : 0;
     // Of the room that a list keeps for more lines, one blank line is enough on paper.
     if (blanks > 1) continue;
-    const line = table.insertRow();
-    for (let col = 0; col < columns; col += 1) {
-      const position = { sheetId, col, row };
-      const merge = getters.getMerge(position);
-      if (merge !== undefined && (merge.left !== col || merge.top !== row)) continue;
-      const cell = line.insertCell();
-      if (merge !== undefined) {
-        cell.colSpan = merge.right - merge.left + 1;
-        cell.rowSpan = merge.bottom - merge.top + 1;
-      }
-      cell.textContent = getters.getEvaluatedCell(position).formattedValue;
-      dress(cell, model, position);
-      const chart = charts.find((figure) => figure.col === col && figure.row === row);
-      if (chart !== undefined) cell.append(chartPicture(model, chart));
+    if (row === heading) {
+      const list = newTable(model, area);
+      tables.push(list);
+      setRow(list.createTHead().insertRow(), model, { sheetId, row }, columns);
+      body = list.createTBody();
+      body.className = "lines";
+      continue;
     }
+    if (startsBlock(model, { sheetId, row })) body = (body.parentElement as HTMLTableElement).createTBody();
+    setRow(body.insertRow(), model, { sheetId, row }, columns);
   }
+  return tables;
+}
+
+function newTable(model: Model, { sheetId, columns }: Area): HTMLTableElement {
+  const table = document.createElement("table");
+  table.append(columnWidths(model, sheetId, columns));
   return table;
+}
+
+/** A block begins with a heading across the sheet. */
+function startsBlock({ getters }: Model, at: Omit<Position, "col">): boolean {
+  return getters.getCellStyle({ ...at, col: 0 }).fillColor?.toUpperCase() === LOOKS.section.fill;
+}
+
+function setRow(line: HTMLTableRowElement, model: Model, at: Omit<Position, "col">, columns: number): void {
+  const { getters } = model;
+  const charts = getters.getFigures(at.sheetId);
+  for (let col = 0; col < columns; col += 1) {
+    const position = { ...at, col };
+    const merge = getters.getMerge(position);
+    if (merge !== undefined && (merge.left !== col || merge.top !== at.row)) continue;
+    const cell = line.insertCell();
+    if (merge !== undefined) {
+      cell.colSpan = merge.right - merge.left + 1;
+      cell.rowSpan = merge.bottom - merge.top + 1;
+    }
+    cell.textContent = getters.getEvaluatedCell(position).formattedValue;
+    dress(cell, model, position);
+    const chart = charts.find((figure) => figure.col === col && figure.row === at.row);
+    if (chart !== undefined) cell.append(chartPicture(model, chart));
+  }
 }
 
 /** Whether a row shows nothing and no merged cell or chart lies over it. */
@@ -146,29 +208,4 @@ function dress(cell: HTMLTableCellElement, model: Model, position: Position): vo
     textAlign: style.align ?? (isNumber ? "right" : "left"),
     borderBottom: border?.bottom === undefined ? "" : `1px solid ${border.bottom.color}`,
   });
-}
-
-/** Twice the size on screen, so that print is sharp. */
-const SHARPNESS = 2;
-
-/** A chart drawn once more for the page: on screen only those in sight are drawn. */
-function chartPicture(
-  model: Model,
-  { id, width, height }: { id: string; width: number; height: number },
-): Node {
-  const { getters } = model;
-  const chartId = getters.getChartIdFromFigureId(id);
-  const runtime = chartId === undefined ? undefined : getters.getChartRuntime(chartId);
-  if (runtime === undefined || !("chartJsConfig" in runtime)) return document.createTextNode("");
-  const canvas = document.createElement("canvas");
-  Object.assign(canvas, { width, height });
-  const { options, ...config } = runtime.chartJsConfig as ChartConfiguration;
-  const chart = new Chart(canvas, {
-    ...config,
-    options: { ...options, animation: false, responsive: false, devicePixelRatio: SHARPNESS },
-  });
-  const picture = document.createElement("img");
-  Object.assign(picture, { src: canvas.toDataURL("image/png"), alt: "Chart of the sheet", width, height });
-  chart.destroy();
-  return picture;
 }

@@ -100,7 +100,7 @@ export function colorSigns(model: Model, sheetId: string, ranges: readonly strin
   }
 }
 
-function signStyle({ bold, ink, fill }: Style): object {
+export function signStyle({ bold, ink, fill }: Style): object {
   return {
     ...(bold === true ? { bold } : {}),
     ...(ink === undefined ? {} : { textColor: ink }),

@@ -1,4 +1,4 @@
-/** Saves the sheet being shown as a file. */
+/** Saves the workbook as a file. */
 
 import type { Model } from "@odoo/o-spreadsheet";
 
@@ -10,20 +10,22 @@ export const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsh
 
 const TABLES = new Set(FORMULAS.filter(({ returns }) => returns !== "").map(({ id }) => id));
 
-/** The file's bytes. */
+/** The whole workbook as the bytes of a file. */
 export function fileOf(model: Model): Promise<Uint8Array> {
-  return writeFile(snapshotOf(model), (id) => TABLES.has(id));
+  const sheets = model.getters.getSheetIds().map((sheetId) => snapshotOf(model, sheetId));
+  return writeFile(sheets, (id) => TABLES.has(id));
 }
 
 /** Milliseconds. */
 const KEPT_FOR = 60_000;
+/** What file systems do not take in a name. */
+const NOT_IN_FILE_NAMES = /[\\/:*?"<>|\p{Cc}]+/gu;
 
 /** Hands the file to the browser as a download; nothing leaves the machine. */
-export async function saveSheet(model: Model): Promise<void> {
-  const name = model.getters.getSheetName(model.getters.getActiveSheetId());
+export async function saveWorkbook(model: Model, name: string): Promise<void> {
   const link = document.createElement("a");
   link.href = URL.createObjectURL(new Blob([new Uint8Array(await fileOf(model))], { type: XLSX_TYPE }));
-  link.download = `${name}.xlsx`;
+  link.download = `${name.replace(NOT_IN_FILE_NAMES, " ").trim() || "Ringbead"}.xlsx`;
   link.click();
   // Not at once: some browsers read the file only after the click.
   setTimeout(() => {

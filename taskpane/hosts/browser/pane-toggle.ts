@@ -1,0 +1,43 @@
+/** Shows and hides the pane; the width it leaves is the sheet's. Remembered on this computer. */
+
+const KEPT = "ringbead pane";
+/** Under this width, px, the sheet needs all of it: the pane starts hidden. */
+const NARROW = 1100;
+
+export function paneToggle(bench: HTMLElement): () => void {
+  const show = (isShown: boolean): void => {
+    bench.classList.toggle("without-pane", !isShown);
+    const toggle = document.getElementById("pane-toggle");
+    if (toggle !== null) {
+      toggle.textContent = isShown ? "Hide the pane" : "Show the pane";
+      toggle.setAttribute("aria-expanded", String(isShown));
+    }
+    // The grid measures its place when the window says that it changed.
+    window.dispatchEvent(new Event("resize"));
+  };
+  queueMicrotask(() => {
+    show(kept() ?? window.innerWidth >= NARROW);
+  });
+  return () => {
+    const isShown = bench.classList.contains("without-pane");
+    keep(isShown);
+    show(isShown);
+  };
+}
+
+function kept(): boolean | undefined {
+  try {
+    const word = localStorage.getItem(KEPT);
+    return word === null ? undefined : word === "shown";
+  } catch {
+    return undefined;
+  }
+}
+
+function keep(isShown: boolean): void {
+  try {
+    localStorage.setItem(KEPT, isShown ? "shown" : "hidden");
+  } catch {
+    // A browser that keeps nothing for the page.
+  }
+}
