@@ -52,11 +52,20 @@ export function mountPane(root: ParentNode & Node, host: Host, helpPage: string,
       "footer",
       {},
       element("a", { href: helpPage, target: "_blank", rel: "noopener" }, "Help for every formula"),
+      element(
+        "a",
+        { href: noticesBeside(helpPage), target: "_blank", rel: "noopener" },
+        "Licenses and notices",
+      ),
       element("span", {}, `Version ${VERSION}`),
     ),
   );
   wear(pane, surroundings);
   root.append(pane);
+}
+
+function noticesBeside(helpPage: string): string {
+  return helpPage.replace(/help\.html$/, "notices.html");
 }
 
 type Attempt = (work: () => Promise<string>) => () => Promise<void>;
