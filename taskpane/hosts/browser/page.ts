@@ -17,6 +17,7 @@ import { procedure } from "../../sheets/procedure";
 import type { FunctionDefinition } from "./functions-host";
 import { provideFunctionsGlobal, registerFormulas } from "./functions-host";
 import { printSheet } from "./print";
+import { proposeOursFirst } from "./proposals";
 import { saveSheet } from "./save";
 
 const NAMESPACE = "BEAD";
@@ -30,6 +31,7 @@ async function start(): Promise<void> {
     functions: FunctionDefinition[];
   };
   registerFormulas(NAMESPACE, functions, (id) => associated.get(id));
+  proposeOursFirst(NAMESPACE);
 
   const model = new Model({
     version: "19.3.0",
