@@ -3,7 +3,8 @@
 import type { Host } from "../hosts/host";
 import { button, element, facts, part } from "./dom";
 import type { FormulaHelp } from "./help";
-import { search, signature } from "./help";
+import { signature } from "./help";
+import { search } from "./search";
 
 export function formulaFinder(
   host: Host,
@@ -11,19 +12,22 @@ export function formulaFinder(
 ): HTMLElement {
   const list = element("div", { class: "found" });
   const count = element("p", { role: "status", class: "count" });
+  const told = element("p", { role: "status" });
   const box = element("input", { type: "search", id: "find", autocomplete: "off" });
   const show = (): void => {
-    const found = search(box.value);
-    count.textContent = `${String(found.length)} formula${found.length === 1 ? "" : "s"}`;
-    list.replaceChildren(...found.map((formula) => entry(formula, host, attempt)));
+    const { formulas, remark } = search(box.value);
+    count.textContent = `${String(formulas.length)} formula${formulas.length === 1 ? "" : "s"}`;
+    told.textContent = remark;
+    list.replaceChildren(...formulas.map((formula) => entry(formula, host, attempt)));
   };
   box.addEventListener("input", show);
   show();
   return part(
     "Find a formula",
-    element("label", { for: "find" }, "Words, such as purge or gap"),
+    element("label", { for: "find" }, "Words, such as purge, gap or ipm"),
     box,
     count,
+    told,
     list,
   );
 }
