@@ -38,8 +38,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
 ];
 
 /** Work of other welds that someone may look for here. */
-const NOT_COVERED =
-  /^(fillets?|socket|filler|wires?|bevels?|grooves?|stick|smaw|mig|gmaw|fcaw|laser)$/;
+const NOT_COVERED = /^(fillets?|socket|filler|wires?|bevels?|grooves?|stick|smaw|mig|gmaw|fcaw|laser)$/;
 const COVERED =
   "Ringbead plans butt welds of tube to tube, melted by the arc alone: no fillet or socket welds, no filler metal, no other process.";
 

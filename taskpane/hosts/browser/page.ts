@@ -12,6 +12,8 @@ import Chart from "chart.js/auto";
 import * as chartParts from "chart.js";
 
 import { BrowserHost } from "./browser-host";
+import { tellInUnits } from "./argument-help";
+import { FORMULAS } from "../../pane/help";
 import { mountPane } from "../../pane/pane";
 import { procedure } from "../../sheets/procedure";
 import type { FunctionDefinition } from "./functions-host";
@@ -38,6 +40,7 @@ async function start(): Promise<void> {
     sheets: [{ id: "scratch", name: "Scratch", colNumber: 26, rowNumber: 100 }],
   });
   const host = new BrowserHost(model);
+  tellInUnits(NAMESPACE, FORMULAS, () => host.unitsShown());
   await host.insert(procedure.plan("US"));
   await new App(Spreadsheet, { props: { model }, templates, env: {} as never }).mount(byId("sheet"));
 
