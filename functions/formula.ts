@@ -63,7 +63,7 @@ interface FormulaRecord<Id extends string, Args extends Arguments, Result> exten
 export interface Formula<Id extends string = string, Args extends Arguments = Arguments> extends Facts {
   readonly id: Id;
   readonly args: Args;
-  readonly gives: Pick<Gives<unknown>, "quantity" | "columns" | "columnKinds" | "told" | "type">;
+  readonly gives: Pick<Gives<unknown>, "quantity" | "columns" | "columnKinds" | "shape" | "told" | "type">;
   /** Whether its last argument is `units`. */
   readonly takesUnits: boolean;
   /** The answer for cells as a host hands them over, or the host's own error. */

@@ -13,12 +13,21 @@ export interface Gives<Result> {
   readonly columns: readonly string[];
   /** The kind of number in each of them; none where there are texts or each row says its own unit. */
   readonly columnKinds: readonly (Quantity | undefined)[];
+  /** The same without units, and what help says in front of and behind them; none for a single value. */
+  readonly shape?: Shape;
   /** What help says of a table; "" for a single value. */
   readonly told: string;
   readonly type: "number" | "text" | "numbers" | "table";
   /** Whether it differs between the two systems of units. */
   readonly differs: boolean;
   readonly write: (result: Result, units: Units) => Answer;
+}
+
+/** A table as help tells it. */
+export interface Shape {
+  readonly lead: string;
+  readonly headings: readonly string[];
+  readonly more: string;
 }
 
 /** One number of a kind of quantity. */
@@ -150,6 +159,7 @@ export function table<const Columns extends Readonly<Record<string, AnyColumn>>>
     quantity: undefined,
     columns: headings,
     columnKinds: entries.map(([, { quantity }]) => quantity),
+    shape: { lead, headings: entries.map(([, { heading }]) => heading), more },
     told: `${lead}: ${headings.join("; ")}${more === "" ? "" : `. ${more}`}`,
     type: entries.every(([, { quantity }]) => quantity !== undefined) ? "numbers" : "table",
     differs: entries.some(([, { quantity }]) => quantity !== undefined && differs(quantity)),
@@ -180,6 +190,7 @@ export function entries(told: string): Gives<readonly Entry[]> {
     quantity: undefined,
     columns: ["label", "value", "unit"],
     columnKinds: [undefined, undefined, undefined],
+    shape: { lead: "Columns", headings: ["label", "value", "unit"], more: told },
     told,
     type: "table",
     differs: true,

@@ -37,7 +37,16 @@ export function aboutFamily(version: string, families: () => readonly Family[]):
     source: "The same help text that the pane and the help page show",
     unchecked: "It repeats what the records say",
     related: ["REASON", "VERSION"],
-    synonyms: ["help", "explain", "equation", "documentation"],
+    synonyms: [
+      "help",
+      "explain",
+      "equation",
+      "documentation",
+      "meaning",
+      "source",
+      "how it works",
+      "what is",
+    ],
     example: {
       args: ["STANDOFF"],
       gives:
@@ -70,7 +79,17 @@ export function aboutFamily(version: string, families: () => readonly Family[]):
     source: "The refusal sentence of the formula itself",
     unchecked: "It repeats the sentence of the formula itself",
     related: ["ABOUT", "VERSION"],
-    synonyms: ["error", "#VALUE!", "#N/A", "why", "troubleshooting"],
+    synonyms: [
+      "error",
+      "#VALUE!",
+      "#N/A",
+      "why",
+      "troubleshooting",
+      "refused",
+      "refusal",
+      "not working",
+      "problem",
+    ],
     example: { args: ["STANDOFF", -0.065], gives: '"wall = -0.065 in: must be above 0"' },
     calc: ({ id: { formula: asked }, argument }) => refusalOf(asked, argument) ?? "fine",
   });
@@ -84,7 +103,7 @@ export function aboutFamily(version: string, families: () => readonly Family[]):
     source: "The project's change log",
     unchecked: "It repeats the version of the release",
     related: ["ABOUT", "REASON"],
-    synonyms: ["release", "update"],
+    synonyms: ["release", "update", "build number", "which version"],
     example: { args: [], gives: `"${version}"` },
     calc: () => version,
   });

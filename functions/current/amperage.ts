@@ -27,7 +27,17 @@ const AMPS_WALL = formula({
   source: "Common practice for 316L; AMPS_MELT's model for the proportion of the other metals",
   unconfirmed: "No outside source confirms that proportion for other metals",
   related: ["AMPS_MELT", "SCHEDULE", "MATERIALS"],
-  synonyms: ["rule of thumb", "amps per thousandth", "amp per thou", "welding current"],
+  synonyms: [
+    "rule of thumb",
+    "amps per thousandth",
+    "amp per thou",
+    "welding current",
+    "amps",
+    "amperage",
+    "current",
+    "starting amps",
+    "one amp per thou",
+  ],
   example: { args: [0.065], gives: "65" },
   calc: ({ wall, material }) => ampsByWall(wall, material),
 });

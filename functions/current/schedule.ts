@@ -95,7 +95,22 @@ const SCHEDULE = formula({
   unconfirmed:
     "Outside brackets cover 316L of 1 to 3.2 mm only: other metals and walls have none, and nothing is compared with a measured weld. Bead width, arc voltage and the level of the travel speed are estimates from common practice.",
   related: ["AMPS_SECTORS", "AMPS_WALL", "TRAVEL_SUGGEST", "CYCLE_TIME", "TAKEOFF"],
-  synonyms: ["welding parameters", "settings", "starting values", "downslope", "amps and speed"],
+  synonyms: [
+    "welding parameters",
+    "settings",
+    "starting values",
+    "downslope",
+    "amps and speed",
+    "parameters",
+    "program",
+    "procedure",
+    "WPS",
+    "weld settings",
+    "setup sheet",
+    "recipe",
+    "upslope",
+    "ramp",
+  ],
   figure: "cycle",
   example: {
     args: [1, 0.065],

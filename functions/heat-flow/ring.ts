@@ -78,7 +78,17 @@ export const RING_BEAD = formula({
   unconfirmed: NEARNESS,
   unchecked: "No measured widths of a tube weld with its amps, volts and speed by sector were found",
   related: ["AMPS_SECTORS", "SCHEDULE", "MELT_SECTION", "START_DWELL"],
-  synonyms: ["check a program", "forward", "existing schedule", "bead by sector", "heat buildup"],
+  synonyms: [
+    "check a program",
+    "forward",
+    "existing schedule",
+    "bead by sector",
+    "heat buildup",
+    "simulation",
+    "weld program",
+    "verify a program",
+    "existing program",
+  ],
   figure: "ring",
   example: { args: [1, 0.065, 5, 50], gives: "0, 360, 50, 0.219412, 0.211224, 313.926" },
   calc: ({ dwell, volts, efficiency, ...program }) =>

@@ -66,7 +66,17 @@ export const AMPS_WINDOW = formula({
   unconfirmed: `${NEARNESS} Half a wall of root and 1.5 beads of face are estimates from common practice.`,
   unchecked: "No published range of currents with its volts, speed, wall and both widths was found",
   related: ["AMPS_MELT", "AMPS_THROUGH", "MELT_SECTION", "SCHEDULE"],
-  synonyms: ["parameter window", "tolerance", "robustness", "process window", "how much room"],
+  synonyms: [
+    "parameter window",
+    "tolerance",
+    "robustness",
+    "process window",
+    "how much room",
+    "margin",
+    "sensitivity",
+    "burn-through",
+    "maximum and minimum amps",
+  ],
   figure: "bead-section",
   example: { args: [0.065, 5], gives: "45.8375, 49.8602, 57.0443, 0.224765" },
   calc: ({ rootLeast, faceMost, wallTolerance, efficiencyLow, efficiencyHigh, volts, ...weld }) => {

@@ -16,7 +16,17 @@ const SIZE = formula({
   source: "Arithmetic",
   unchecked: "Arithmetic alone: the check is written out by hand",
   related: ["PIPE_OD", "PIPE_WALL", "TAKEOFF"],
-  synonyms: ["fraction", "inch to mm", "convert", "decimal"],
+  synonyms: [
+    "fraction",
+    "inch to mm",
+    "convert",
+    "decimal",
+    "metric",
+    "fractional",
+    "conversion",
+    "inches to millimetres",
+    "decimal equivalent",
+  ],
   example: { args: ["1-1/2 in", "SI"], gives: "38.1" },
   calc: ({ text }) => ({ ...text, base: atLeast0("text", text.base, LENGTH) }),
 });

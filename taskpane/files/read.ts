@@ -216,9 +216,7 @@ function boundsOf(rule: DataValidation): { readonly least: number; readonly most
   const ends =
     rule.type === "decimal" && rule.operator === "between"
       ? [rule.formula1, rule.formula2]
-      : /^IF\(ISNUMBER\(SEARCH\("\/",.*>=([-+.\dE]+),.*<=([-+.\dE]+)\)/i
-          .exec(rule.formula1 ?? "")
-          ?.slice(1);
+      : /^IF\(ISNUMBER\(SEARCH\("\/",.*>=([-+.\dE]+),.*<=([-+.\dE]+)\)/i.exec(rule.formula1 ?? "")?.slice(1);
   const [least = NaN, most = NaN] = (ends ?? []).map(Number);
   return Number.isFinite(least) && Number.isFinite(most) ? { least, most } : undefined;
 }
@@ -253,7 +251,7 @@ function chartOf(chart: ReadChart, leftOut: Set<string>): SnapshotChart[] {
       kind,
       labels,
       // With the heading above, which the series has its name from.
-      values: values.flatMap((range) => (range === undefined ? [] : [withHeading(range)])),
+      values: values.map(withHeading),
       from: { column: anchor.from.col, row: anchor.from.row },
       to: { column: anchor.to.col, row: anchor.to.row },
     },

@@ -1,5 +1,6 @@
 /** What the pane asks of the spreadsheet it stands beside, whichever that is. */
 
+import type { Units } from "../../src/quantity";
 import type { Edit, Form } from "../sheets/convert";
 import type { SheetPlan } from "../sheets/sheet";
 
@@ -11,6 +12,8 @@ export interface SelectedCell {
   readonly shown: string;
   /** The sentence behind an error, where the host keeps it. */
   readonly message: string;
+  /** The system of the form on the sheet it stands on; undefined on any other sheet. */
+  readonly units?: Units | undefined;
 }
 
 export interface InsertOptions {
@@ -28,6 +31,8 @@ export interface Host {
   /** How the pane speaks of the program it stands in. */
   readonly label: string;
   readonly canProtect: boolean;
+  /** When cells do not compute, in the words of the program. */
+  readonly troubles: { readonly repair: string; readonly recalculate: string };
   /** Writes a new sheet and shows it, or none at all; never touches one that is there. */
   insert(plan: SheetPlan, options?: InsertOptions): Promise<Inserted>;
   /** The form on the sheet being shown, or undefined where that sheet is none of ours. */

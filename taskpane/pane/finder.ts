@@ -1,29 +1,38 @@
 /** Finds a formula by what it is about, shows its arguments and puts its example into an empty cell. */
 
 import type { Host } from "../hosts/host";
+import type { Chosen } from "./chosen";
 import { button, element, facts, part } from "./dom";
+import { argumentFacts, columnFacts, sourceFacts } from "./formula-facts";
 import type { FormulaHelp } from "./help";
-import { search, signature } from "./help";
+import { signature } from "./help";
+import { inSystem } from "./in-system";
+import { search } from "./search";
 
 export function formulaFinder(
   host: Host,
+  units: Chosen,
   attempt: (work: () => Promise<string>) => () => Promise<void>,
 ): HTMLElement {
   const list = element("div", { class: "found" });
   const count = element("p", { role: "status", class: "count" });
+  const told = element("p", { role: "status" });
   const box = element("input", { type: "search", id: "find", autocomplete: "off" });
   const show = (): void => {
-    const found = search(box.value);
-    count.textContent = `${String(found.length)} formula${found.length === 1 ? "" : "s"}`;
-    list.replaceChildren(...found.map((formula) => entry(formula, host, attempt)));
+    const { formulas, remark } = search(box.value);
+    count.textContent = `${String(formulas.length)} formula${formulas.length === 1 ? "" : "s"}`;
+    told.textContent = remark;
+    list.replaceChildren(...formulas.map((formula) => entry(formula, host, units, attempt)));
   };
   box.addEventListener("input", show);
+  units.onChange(show);
   show();
   return part(
     "Find a formula",
-    element("label", { for: "find" }, "Words, such as purge or gap"),
+    element("label", { for: "find" }, "Words, such as purge, gap or ipm"),
     box,
     count,
+    told,
     list,
   );
 }
@@ -31,8 +40,10 @@ export function formulaFinder(
 function entry(
   formula: FormulaHelp,
   host: Host,
+  units: Chosen,
   attempt: (work: () => Promise<string>) => () => Promise<void>,
 ): HTMLElement {
+  const system = units.now();
   const put = async (): Promise<string> =>
     (await host.putFormula(formula.example))
       ? `Put ${formula.example} into the selected cell.`
@@ -40,17 +51,12 @@ function entry(
   return element(
     "details",
     {},
-    element("summary", {}, element("code", {}, formula.id), ` ${formula.meaning}`),
+    element("summary", {}, element("code", {}, formula.id), ` ${inSystem(formula.meaning, system)}`),
     element("p", {}, element("code", {}, signature(formula))),
-    facts(formula.parameters.map(({ name, description }) => [name, description] as const)),
-    facts([
-      ["Equation", formula.equation],
-      ["Valid for", formula.validity],
-      ["Assumes", formula.assumptions],
-      ["Source", formula.source],
-      ["Not confirmed from outside", formula.unconfirmed],
-      ["Example", `${formula.example} → ${formula.result}`],
-    ]),
+    argumentFacts(formula, system),
+    ...columnFacts(formula, system),
+    ...sourceFacts(formula),
+    facts([["Example", `${formula.example} → ${formula.result}`]]),
     button("Put the example in the cell", attempt(put)),
   );
 }

@@ -21,15 +21,3 @@ export function formulasIn(formula: string): FormulaHelp[] {
   const named = [...formula.toUpperCase().matchAll(/BEAD[._]([A-Z0-9_]+)\s*\(/g)].map(([, id]) => id);
   return [...new Set(named)].flatMap((id) => FORMULAS.filter((one) => one.id === id));
 }
-
-/** Formulas whose name, meaning or arguments hold every word typed. */
-export function search(typed: string): FormulaHelp[] {
-  const words = typed
-    .toLowerCase()
-    .split(/[\s.]+/)
-    .filter((word) => word !== "" && word !== "bead");
-  return FORMULAS.filter(({ id, meaning, parameters }) => {
-    const text = `${id.replaceAll("_", " ")} ${id} ${meaning} ${parameters.map(({ name }) => name).join(" ")}`;
-    return words.every((word) => text.toLowerCase().includes(word));
-  });
-}

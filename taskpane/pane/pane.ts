@@ -5,6 +5,7 @@ import type { Host } from "../hosts/host";
 import { TEMPLATES } from "../sheets";
 import { convert } from "../sheets/convert";
 import { CAUTIONS } from "../sheets/cautions";
+import { Chosen } from "./chosen";
 import { button, element, part } from "./dom";
 import { formulaFinder } from "./finder";
 import { VERSION } from "./help";
@@ -36,22 +37,28 @@ export function mountPane(root: ParentNode & Node, host: Host, helpPage: string,
     }
   };
 
+  const chosen = new Chosen();
   const pane = element(
     "main",
     { class: "pane" },
     element("h1", {}, "Ringbead"),
     element("p", { class: "lead" }, "Orbital TIG tube welds, planned in a sheet."),
     status,
-    insertPart(host, attempt),
+    insertPart(host, chosen, attempt),
     convertPart(host, attempt),
-    cellExplainer(host),
-    formulaFinder(host, attempt),
+    cellExplainer(host, chosen),
+    formulaFinder(host, chosen, attempt),
     troublePart(host, attempt),
     element("details", { class: "cautions", open: "" }, element("summary", {}, "Cautions"), listOf(CAUTIONS)),
     element(
       "footer",
       {},
       element("a", { href: helpPage, target: "_blank", rel: "noopener" }, "Help for every formula"),
+      element(
+        "a",
+        { href: noticesBeside(helpPage), target: "_blank", rel: "noopener" },
+        "Licenses and notices",
+      ),
       element("span", {}, `Version ${VERSION}`),
     ),
   );
@@ -59,9 +66,13 @@ export function mountPane(root: ParentNode & Node, host: Host, helpPage: string,
   root.append(pane);
 }
 
+function noticesBeside(helpPage: string): string {
+  return helpPage.replace(/help\.html$/, "notices.html");
+}
+
 type Attempt = (work: () => Promise<string>) => () => Promise<void>;
 
-function insertPart(host: Host, attempt: Attempt): HTMLElement {
+function insertPart(host: Host, chosen: Chosen, attempt: Attempt): HTMLElement {
   const choices = TEMPLATES.map(({ id, title }) => element("option", { value: id }, title));
   const which = element("select", { id: "template" }, ...choices);
   const units = (Object.keys(SYSTEM_NAMES) as Units[]).map((system, i) => {
@@ -71,6 +82,9 @@ function insertPart(host: Host, attempt: Attempt): HTMLElement {
       value: system,
       id: `units-${system}`,
       ...(i === 0 ? { checked: "" } : {}),
+    });
+    radio.addEventListener("change", () => {
+      chosen.choose(system);
     });
     return { system, radio, label: element("label", { for: radio.id }, SYSTEM_NAMES[system]) };
   });
@@ -83,7 +97,7 @@ function insertPart(host: Host, attempt: Attempt): HTMLElement {
   );
   const insert = async (): Promise<string> => {
     const template = TEMPLATES.find(({ id }) => id === which.value);
-    const system = units.find(({ radio }) => radio.checked)?.system ?? "US";
+    const system = chosen.now();
     if (template === undefined) return "Choose a sheet first.";
     const { name, remark } = await host.insert(template.plan(system), { protect: guard.checked });
     return `Inserted “${name}” in ${system} units. Its example values are invented: type your own. ${remark}`.trim();

@@ -22,13 +22,9 @@ export function troublePart(host: Host, attempt: Attempt): HTMLElement {
   });
   return part(
     "Trouble?",
-    element(
-      "p",
-      {},
-      "If cells show #NAME? or their formulas begin with _xldudf_, this re-enters them unchanged.",
-    ),
+    element("p", {}, host.troubles.repair),
     button("Repair formulas", attempt(repair)),
-    element("p", {}, "If cells show #BUSY! or old numbers, this recalculates them."),
+    element("p", {}, host.troubles.recalculate),
     button("Recalculate this sheet", attempt(recalculate)),
     versions,
   );

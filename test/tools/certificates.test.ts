@@ -1,5 +1,5 @@
 import { X509Certificate } from "node:crypto";
-import { existsSync, mkdtempSync, readdirSync, readFileSync } from "node:fs";
+import { chmodSync, existsSync, mkdtempSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { request } from "node:https";
 import type { IncomingMessage } from "node:http";
 import { createServer } from "node:http";
@@ -50,6 +50,20 @@ test("makes certificates for this machine, keeps no signing key and makes them o
   expect(authority.ca).toBe(true);
   expect(readdirSync(folder).filter((file) => file.endsWith(".key"))).toEqual(["localhost.key"]);
   expect((await certificates(folder)).cert).toBe(made.cert);
+});
+
+test("the key is for its owner alone, also one that was made earlier with other rights", async () => {
+  const place = path.join(mkdtempSync(path.join(os.tmpdir(), "ringbead-")), "certificates");
+  const key = path.join(place, "localhost.key");
+  const rights = (file: string): string => (statSync(file).mode & 0o777).toString(8);
+  await certificates(place);
+  expect([rights(place), rights(key)]).toEqual(["700", "600"]);
+  const content = readFileSync(key, "utf8");
+  chmodSync(place, 0o755);
+  chmodSync(key, 0o644);
+  await certificates(place);
+  expect([rights(place), rights(key)]).toEqual(["700", "600"]);
+  expect(readFileSync(key, "utf8")).toBe(content);
 });
 
 test("serves over https to pages of any origin, as Excel on the web needs", async () => {

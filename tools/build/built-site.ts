@@ -1,6 +1,6 @@
 /** dist/: the bundles, the pages, the manifest and what they load, checked. */
 
-import { copyFileSync, existsSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
 import { FORMULAS } from "../../functions/catalogue";
@@ -13,6 +13,8 @@ import { generate } from "./generate";
 import { filledIn, writeManifest } from "./manifest";
 import { manifestErrors } from "./manifest-errors";
 import { DEVELOPMENT_URL, dist, root } from "./project";
+import type { Bundled } from "./notices";
+import { noticesPage, noticesText } from "./notices";
 import { LICENCE_COPIES, licenceErrors } from "./shipped";
 import { bundles } from "./webpack";
 
@@ -35,13 +37,17 @@ export async function build(url = DEVELOPMENT_URL, say: (line: string) => void =
   rmSync(dist, { recursive: true, force: true });
   mkdirSync(path.join(dist, "sheet"), { recursive: true });
   const { functions, pane, sheet } = bundles("production");
+  const bundled: Bundled[] = [];
   for (const configuration of [functions, pane, sheet]) {
-    say(`bundling the ${configuration.name ?? ""}`);
-    await bundle(configuration);
+    const title = configuration.name ?? "";
+    say(`bundling the ${title}`);
+    bundled.push({ title: `In the ${title}`, packages: await bundle(configuration) });
   }
   write("functions.json", `${JSON.stringify(functionsJson, null, 1)}\n`);
   write("help.json", `${JSON.stringify(help, null, 1)}\n`);
   for (const [file, page] of helpPages(factsOf(committedRecords()))) write(file, page);
+  write("notices.html", noticesPage(bundled));
+  writeSheetNotices(bundled.at(-1));
   mkdirSync(path.join(dist, "figures"));
   for (const figure of figures().keys()) {
     copyFileSync(
@@ -58,10 +64,19 @@ export async function build(url = DEVELOPMENT_URL, say: (line: string) => void =
   say("checking what was built");
   const errors = [
     ...builtErrors(dist, FORMULAS),
-    ...licenceErrors(dist),
+    ...licenceErrors(
+      bundled.flatMap(({ packages }) => packages),
+      (copy) => existsSync(path.join(dist, copy)),
+    ),
     ...manifestErrors(manifest, url, (file) => existsSync(path.join(dist, file))),
   ];
   if (errors.length > 0) throw new Error(`The build is not right:\n  ${errors.join("\n  ")}`);
+}
+
+/** Webpack puts there what the packages say in the script itself, which not all of them do. */
+function writeSheetNotices(sheet: Bundled | undefined): void {
+  const file = path.join("sheet", "sheet.js.LICENSE.txt");
+  if (sheet !== undefined) write(file, noticesText(sheet, readFileSync(path.join(dist, file), "utf8")));
 }
 
 function write(file: string, text: string): void {

@@ -4,9 +4,9 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
 import { FORMULAS, VERSION } from "../../functions/catalogue";
+import type { FullHelp } from "../../functions/help";
 import { HELP } from "../../functions/help";
 import type { Formula } from "../../functions/formula";
-import type { FormulaHelp } from "../../functions/help-text";
 import { NAMESPACE } from "../../functions/namespace";
 import { DEVELOPMENT_URL, generated } from "./project";
 import type { Told } from "./record-errors";
@@ -18,7 +18,7 @@ export interface Generated {
   readonly help: {
     readonly namespace: string;
     readonly version: string;
-    readonly formulas: readonly FormulaHelp[];
+    readonly formulas: readonly FullHelp[];
   };
   /** Of the tool's answer only the functions go on: a flag that it always adds crashes Office LTSC 2021. */
   readonly functionsJson: { readonly functions: readonly Definition[] };
@@ -55,7 +55,7 @@ export async function writeGenerated(url = DEVELOPMENT_URL): Promise<Generated> 
   return made;
 }
 
-function helpAt(place: number): FormulaHelp {
+function helpAt(place: number): FullHelp {
   const help = HELP[place];
   if (help === undefined) throw new Error("a formula without help");
   return help;

@@ -4,7 +4,7 @@
  */
 
 import { X509Certificate } from "node:crypto";
-import { existsSync, readFileSync } from "node:fs";
+import { chmodSync, existsSync, mkdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 
 import { generateCertificates } from "office-addin-dev-certs";
@@ -12,6 +12,8 @@ import { generateCertificates } from "office-addin-dev-certs";
 import { root } from "../build/project";
 
 const DAYS = 90;
+/** The key is for its owner alone, and so is the folder, before there is a key in it. */
+const OWNER_ONLY = { folder: 0o700, file: 0o600 };
 
 export interface Certificates {
   readonly key: string;
@@ -26,8 +28,11 @@ export async function certificates(
 ): Promise<Certificates> {
   const authority = path.join(folder, "ringbead-authority.crt");
   const [cert, key] = [path.join(folder, "localhost.crt"), path.join(folder, "localhost.key")];
+  mkdirSync(folder, { recursive: true, mode: OWNER_ONLY.folder });
+  chmodSync(folder, OWNER_ONLY.folder);
   if (![authority, cert, key].every((file) => existsSync(file)) || isOld(cert))
     await generateCertificates(authority, cert, key, DAYS, ["localhost", "127.0.0.1"]);
+  chmodSync(key, OWNER_ONLY.file);
   return { key: readFileSync(key, "utf8"), cert: readFileSync(cert, "utf8"), authority };
 }
 

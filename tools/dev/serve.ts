@@ -1,12 +1,14 @@
 /** Serves a folder on the loopback interface only, for a browser or, over https, for an Excel on this machine. */
 
-import { createReadStream, statSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import type { IncomingMessage, Server, ServerResponse } from "node:http";
 import { createServer } from "node:http";
 import { createServer as createSecureServer } from "node:https";
 import path from "node:path";
 
 import { dist } from "../build/project";
+import type { Refused } from "./asked";
+import { asked } from "./asked";
 
 const TYPES: Readonly<Record<string, string>> = {
   ".css": "text/css; charset=utf-8",
@@ -24,6 +26,7 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 const LOOPBACK = "127.0.0.1";
 const PORTS_TRIED = 20;
+const PANE_PAGE = "/taskpane.html";
 
 /** Answers a request, or leaves it to the files. */
 export type Answerer = (pathname: string, response: ServerResponse) => boolean;
@@ -49,9 +52,12 @@ export async function serve(
   { tls, ports = PORTS_TRIED, folder = dist, first = () => false }: Settings = {},
 ): Promise<Serving> {
   const handle = (request: IncomingMessage, response: ServerResponse): void => {
-    if (tls !== undefined) response.setHeader("Access-Control-Allow-Origin", "*");
-    const { pathname } = new URL(request.url ?? "/", "http://loopback");
-    if (!first(pathname, response)) sendFile(pathname, response, folder);
+    const pathname = asked(request);
+    secure(response, pathname, tls !== undefined);
+    if (typeof pathname !== "string") refuse(response, pathname);
+    else if (!first(pathname, response)) sendFile(pathname, response, folder);
+    // An answer that stays open, for news, has said all that HEAD asks for.
+    if (request.method === "HEAD") response.end();
   };
   for (let candidate = port; candidate < port + ports; candidate += 1) {
     const server = tls === undefined ? createServer(handle) : createSecureServer(tls, handle);
@@ -70,7 +76,7 @@ export async function serve(
 
 function listening(server: Server, port: number): Promise<NodeJS.ErrnoException | undefined> {
   return new Promise((resolve) => {
-    server.once("error", resolve);
+    server.on("error", resolve);
     server.listen(port, LOOPBACK, () => {
       resolve(undefined);
     });
@@ -92,25 +98,52 @@ function serving(server: Server, secure: boolean): Serving {
   };
 }
 
+/**
+ * Headers that every answer has. No page of another origin may frame ours, with one exception: Excel on the web shows the
+ * pane in a frame, inside pages of Microsoft's whose addresses no document lists and of which every tenant has its own.
+ * So https pages may frame that one page of the server for Excel. Outside Office it reaches no workbook, and so gives a
+ * page that lures clicks into it nothing to do.
+ */
+function secure(response: ServerResponse, pathname: string | Refused, isForExcel: boolean): void {
+  response.setHeader("X-Content-Type-Options", "nosniff");
+  if (isForExcel) response.setHeader("Access-Control-Allow-Origin", "*");
+  if (isForExcel && pathname === PANE_PAGE) {
+    response.setHeader("Content-Security-Policy", "frame-ancestors 'self' https:");
+    return;
+  }
+  response.setHeader("Content-Security-Policy", "frame-ancestors 'self'");
+  response.setHeader("X-Frame-Options", "SAMEORIGIN");
+}
+
+function refuse(response: ServerResponse, { status, why, headers = {} }: Refused): void {
+  response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8", ...headers }).end(`${why}\n`);
+}
+
 function sendFile(pathname: string, response: ServerResponse, folder: string): void {
   if (pathname === "/" || pathname === "/sheet") {
     response.writeHead(302, { Location: "/sheet/" }).end();
     return;
   }
-  const asked = decodeURIComponent(pathname.endsWith("/") ? `${pathname}index.html` : pathname);
-  const file = path.join(folder, path.normalize(asked));
-  if (!file.startsWith(folder + path.sep) || !isFile(file)) {
-    response.writeHead(404, { "Content-Type": "text/plain" }).end("not found");
+  const file = path.join(folder, pathname.endsWith("/") ? `${pathname}index.html` : pathname);
+  const content = file.startsWith(folder + path.sep) ? contentOf(file) : undefined;
+  if (content === undefined) {
+    refuse(response, { status: 404, why: "not found" });
     return;
   }
-  response.writeHead(200, {
-    "Content-Type": TYPES[path.extname(file)] ?? "application/octet-stream",
-    "Cache-Control": "no-cache",
-    "X-Content-Type-Options": "nosniff",
-  });
-  createReadStream(file).pipe(response);
+  response
+    .writeHead(200, {
+      "Content-Type": TYPES[path.extname(file)] ?? "application/octet-stream",
+      "Content-Length": content.length,
+      "Cache-Control": "no-cache",
+    })
+    .end(content);
 }
 
-function isFile(file: string): boolean {
-  return statSync(file, { throwIfNoEntry: false })?.isFile() === true;
+/** Undefined where there is no such file, or none any more: a build may be replacing it at this moment. */
+function contentOf(file: string): Buffer | undefined {
+  try {
+    return readFileSync(file);
+  } catch {
+    return undefined;
+  }
 }

@@ -8,6 +8,7 @@ import { HELP } from "../../functions/help";
 import { root } from "../build/project";
 import { checksPage } from "./checks";
 import type { Facts } from "./facts";
+import { page } from "./html-page";
 import { html } from "./markdown";
 import { referencePage } from "./reference";
 
@@ -15,9 +16,6 @@ import { referencePage } from "./reference";
 const GUIDES = ["windows", "mac", "web", "trouble", "administrators"];
 /** How-to pages, in their order: files of docs/how-to/. */
 const HOW_TO = ["procedure", "gas", "shift", "heat-input"];
-/** The pages run no script and load nothing from elsewhere. */
-const POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
-
 /** Pages by file name. */
 export function helpPages(facts: Facts): Map<string, string> {
   const isFormula = (id: string): boolean => HELP.some((formula) => formula.id === id);
@@ -34,6 +32,7 @@ export function helpPages(facts: Facts): Map<string, string> {
     }),
     ["how-near.html", "How near the amps are"],
     ["checks.html", "How the numbers are checked"],
+    ["notices.html", "Licenses and notices"],
   ].map(([href = "", heading = ""]) => `<li><a href="${href}">${heading}</a></li>`);
   const start = `<h1>Ringbead ${VERSION}</h1>\n<p>Formulas for planning orbital TIG (GTAW) tube welds.</p>\n<ul>\n${links.join("\n")}\n</ul>`;
   return new Map([
@@ -62,24 +61,4 @@ function written(...file: readonly string[]): string {
 
 function home(body: string): string {
   return `<p><a href="help.html">Ringbead help</a></p>\n${body}`;
-}
-
-function page(title: string, body: string): string {
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${POLICY}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${title}</title>
-<link rel="icon" href="icon-32.png">
-<link rel="stylesheet" href="help.css">
-</head>
-<body>
-<main>
-${body}
-</main>
-</body>
-</html>
-`;
 }

@@ -52,6 +52,7 @@ export function buildBar(
     press("save", "Save as .xlsx", actions.save),
     press("print", "Print this sheet", actions.print),
     press("pane-toggle", "Hide the pane", actions.togglePane),
+    element("a", { href: "../notices.html", target: "_blank", rel: "license noopener" }, "Licenses"),
   );
   bar.after(notice);
   return {

@@ -2,6 +2,7 @@
 
 import type { Model } from "@odoo/o-spreadsheet";
 
+import type { Units } from "../../../src/quantity";
 import { NAME_MARK } from "../../files/spoken";
 import { TEMPLATES } from "../../sheets";
 import type { Edit, Form, FormCell } from "../../sheets/convert";
@@ -41,6 +42,10 @@ export function paperOf(name: string): Paper | undefined {
 export class BrowserHost implements Host {
   readonly label = "this browser sheet";
   readonly canProtect = false;
+  readonly troubles = {
+    repair: "If a Ringbead formula shows #NAME? or #BAD_EXPR, this re-enters it unchanged.",
+    recalculate: "If cells show old numbers, this recalculates them.",
+  };
   readonly #listeners: (() => void)[] = [];
   #model: Model;
 
@@ -157,7 +162,20 @@ export class BrowserHost implements Host {
         cell?.isFormula === true ? this.#model.getters.getCellText(position, { showFormula: true }) : "",
       shown: shown.formattedValue,
       message: shown.message ?? "",
+      units: this.unitsShown(),
     });
+  }
+
+  /** The system of the form on the sheet being shown. */
+  unitsShown(): Units | undefined {
+    const sheetId = this.#activeSheet();
+    const found = this.#model.getters
+      .getNamedRanges()
+      .find(({ name, range }) => range.sheetId === sheetId && name.split(NAME_MARK)[0] === UNITS_NAME);
+    if (found === undefined || found.range.invalidXc !== undefined) return undefined;
+    const { left: col, top: row } = found.range.zone;
+    const { value } = this.#model.getters.getEvaluatedCell({ sheetId, col, row });
+    return value === "US" || value === "SI" ? value : undefined;
   }
 
   putFormula(formula: string): Promise<boolean> {

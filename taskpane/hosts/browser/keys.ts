@@ -26,7 +26,7 @@ export function listenToKeys(actions: Pick<BarActions, "save" | "openFile" | "pr
 
 function moveOn(step: 1 | -1): void {
   const places = PLACES.map((id) => document.getElementById(id)).filter(
-    (place) => place !== null && place.checkVisibility(),
+    (place) => place?.checkVisibility() === true,
   );
   const here = places.findIndex((place) => place?.contains(document.activeElement) === true);
   const next = places[(here + step + places.length) % places.length];

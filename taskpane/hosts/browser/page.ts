@@ -8,7 +8,9 @@ import "./page.css";
 import Chart from "chart.js/auto";
 import * as chartParts from "chart.js";
 
+import { FORMULAS } from "../../pane/help";
 import { mountPane } from "../../pane/pane";
+import { tellInUnits } from "./argument-help";
 import { buildBar } from "./bar";
 import { BrowserHost } from "./browser-host";
 import { emptyWorkbook, freshWorkbook } from "./fresh";
@@ -18,6 +20,7 @@ import { listenToKeys } from "./keys";
 import { acceptDrops, chooseFile } from "./open-file";
 import { paneToggle } from "./pane-toggle";
 import { printOnRequest } from "./print";
+import { proposeOursFirst } from "./proposals";
 import { saveWorkbook } from "./save";
 import { Grid } from "./workbook/grid";
 import { workbookMenu } from "./workbook/menu";
@@ -36,9 +39,11 @@ async function start(): Promise<void> {
     functions: FunctionDefinition[];
   };
   registerFormulas(NAMESPACE, functions, (id) => associated.get(id));
+  proposeOursFirst(NAMESPACE);
 
   const grid = new Grid(byId("sheet"));
   const host = new BrowserHost(emptyWorkbook());
+  tellInUnits(NAMESPACE, FORMULAS, () => host.unitsShown());
   const storing = storingLine();
   const workbooks = new Workbooks(grid, host, await WorkbookStore.open(), freshWorkbook, {
     opened: (name, origin) => {

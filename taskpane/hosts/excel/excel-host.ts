@@ -3,7 +3,7 @@
 import type { Edit, Form } from "../../sheets/convert";
 import type { SheetPlan } from "../../sheets/sheet";
 import { HostFailure, inWords } from "./failure";
-import { editForm, readForm } from "./form";
+import { editForm, readForm, unitsOn } from "./form";
 import { insertSheet } from "./insert";
 import { Naming } from "./naming";
 import type { Associated } from "./reason";
@@ -26,6 +26,10 @@ const WHEN_NOT_TYPING = { delayForCellEdit: true };
 export class ExcelHost implements Host {
   readonly label = "Excel";
   readonly canProtect = true;
+  readonly troubles = {
+    repair: "If cells show #NAME? or their formulas begin with _xldudf_, this re-enters them unchanged.",
+    recalculate: "If cells show #BUSY! or old numbers, this recalculates them.",
+  };
   readonly #naming: Naming;
   readonly #functions: ReadonlyMap<string, Associated>;
   readonly #pause: Pause;
@@ -60,6 +64,7 @@ export class ExcelHost implements Host {
         formula,
         shown: String(firstOf(cell.text)),
         message: isError(cell) ? await reasonOf(formula, cell.worksheet, this.#functions) : "",
+        units: formula === "" ? undefined : await unitsOn(cell.worksheet),
       };
     });
   }

@@ -1,5 +1,6 @@
 /** The form on the sheet being shown: read by its names, edited in place. */
 
+import type { Units } from "../../../src/quantity";
 import { TEMPLATES } from "../../sheets";
 import type { Content, Edit, Form, FormCell } from "../../sheets/convert";
 import { formName, UNITS_NAME } from "../../sheets/sheet";
@@ -27,6 +28,18 @@ export async function readForm(context: Excel.RequestContext, naming: Naming): P
   const units = cells.get(UNITS_NAME)?.[0]?.content;
   if (template === undefined || (units !== "US" && units !== "SI")) return undefined;
   return { template, units, cells };
+}
+
+/** The system of the form on a sheet; undefined where there is none. */
+export async function unitsOn({ names, context }: Excel.Worksheet): Promise<Units | undefined> {
+  names.load("items/name");
+  await context.sync();
+  const range = names.items.find(({ name }) => name === UNITS_NAME)?.getRangeOrNullObject();
+  if (range === undefined) return undefined;
+  range.load("values");
+  await context.sync();
+  const units = range.isNullObject ? undefined : firstOf(range.values as unknown[][]);
+  return units === "US" || units === "SI" ? units : undefined;
 }
 
 /** The cells of a name, one or a column of them. */

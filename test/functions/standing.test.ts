@@ -1,0 +1,89 @@
+/** What each formula rests on, as its record and the bibliography say. */
+
+import { FORMULAS } from "../../functions/catalogue";
+import { HELP } from "../../functions/help";
+import { restsOn, STANDINGS } from "../../functions/standing";
+import { DESIGNATIONS, MATERIALS } from "../../src/metal/material";
+import { keysCited, SOURCES } from "../../src/sources";
+
+const of = (id: string) => HELP.find((one) => one.id === id)?.restsOn ?? [];
+const weakest = (id: string) => of(id)[0]?.standing;
+
+test("every formula that gives numbers rests on something, the weakest first", () => {
+  for (const { id, restsOn: rests } of HELP) {
+    const order = rests.map(({ standing }) => STANDINGS.indexOf(standing));
+    expect([id, order]).toEqual([id, [...order].sort((a, b) => a - b)]);
+    expect([id, rests.length > 0]).toEqual([id, !["ABOUT", "REASON", "VERSION"].includes(id)]);
+    expect(new Set(rests.map(({ what }) => what)).size).toBe(rests.length);
+    for (const { what } of rests) expect([id, what]).toEqual([id, expect.stringMatching(/\S/)]);
+  }
+});
+
+test.each([
+  ["TRAVEL_RPM", "exact"],
+  ["AMPS_MEAN", "exact"],
+  ["GAS_JOINT", "exact"],
+  ["PULSE_SHARE", "exact"],
+  ["ACCEPT_LIMITS", "published"],
+  ["PURGE_TINT", "published"],
+  ["HEAT_PULSED", "published"],
+  ["GAS_CYLINDER", "published"],
+  ["STANDOFF", "common practice"],
+  ["CYCLE_TIME", "common practice"],
+  ["ELECTRODE_DIAMETER", "from memory"],
+  ["PIPE_OD", "from memory"],
+  ["PURGE_VENT", "from memory"],
+  ["ARC_VOLTS", "estimate"],
+  ["AMPS_WALL", "estimate"],
+  ["AMPS_MELT", "estimate"],
+  ["SCHEDULE", "estimate"],
+  ["TAKEOFF", "estimate"],
+  ["DAM_DISTANCE", "estimate"],
+])("%s is no stronger than %s", (id, standing) => {
+  expect(weakest(id)).toBe(standing);
+});
+
+test("every work that a source cites is there with how it is known", () => {
+  for (const formula of FORMULAS) {
+    for (const key of keysCited(formula.source)) {
+      const { short, access } = SOURCES[key];
+      const found = restsOn(formula, FORMULAS).filter(({ what }) => what.startsWith(`${short} (`));
+      const standing = access === "memory" ? "from memory" : "published";
+      expect([formula.id, key, found.map((one) => one.standing)]).toEqual([formula.id, key, [standing]]);
+    }
+  }
+});
+
+test("nothing that a record calls unconfirmed is left without a weak standing", () => {
+  for (const { id, unconfirmed, restsOn: rests } of HELP) {
+    if (unconfirmed === "") continue;
+    const weak = rests.filter(({ standing }) => standing === "estimate" || standing === "from memory");
+    const words = weak.map(({ what }) => what).filter((what) => unconfirmed.includes(what));
+    expect([id, words.length > 0]).toEqual([id, true]);
+  }
+});
+
+test("a metal's weakest number stands where the table of metals has it", () => {
+  const told = of("AMPS_MELT").filter(({ what }) => what.startsWith("Weakest value of the metal"));
+  for (const designation of DESIGNATIONS) {
+    const { surfaceTension: _, ...thermal } = MATERIALS[designation];
+    const standings = Object.values(thermal).map(({ standing }) => standing);
+    const wanted = standings.includes("estimate")
+      ? "estimate"
+      : standings.includes("memory")
+        ? "from memory"
+        : "published";
+    const found = told.filter(({ what }) => new RegExp(`(for|,) ${designation}(,| \\()`).test(what));
+    expect([designation, found.map((one) => one.standing)]).toEqual([designation, [wanted]]);
+  }
+  const tension = of("PURGE_CEILING").find(({ standing }) => standing === "published");
+  expect(MATERIALS["316L"].surfaceTension.standing).toBe("published");
+  expect(tension?.what).toMatch(/316L/);
+});
+
+test("a formula named as the source of another lends it its weakest", () => {
+  expect(of("AMPS_WALL").map(({ what }) => what)).toContainEqual(expect.stringMatching(/^AMPS_MELT: /));
+  expect(of("DAM_DISTANCE").map(({ what }) => what)).toContainEqual(
+    expect.stringMatching(/^DAM_TEMPERATURE: /),
+  );
+});
