@@ -43,6 +43,8 @@ export interface Look {
   readonly height?: number;
   readonly colorScheme?: "light" | "dark";
   readonly forcedColors?: "active" | "none";
+  /** Runs in the page before its own scripts. */
+  readonly before?: () => void;
 }
 
 export async function openPage(look: Look = {}): Promise<OpenPage> {
@@ -67,6 +69,7 @@ export async function openPage(look: Look = {}): Promise<OpenPage> {
   page.on("console", (message) => {
     if (message.type() === "error") errors.push(message.text());
   });
+  if (look.before !== undefined) await page.addInitScript(look.before);
   await page.goto(`${server.address}/sheet/`);
   await page.waitForSelector("html[data-ready]");
 

@@ -17,7 +17,10 @@ jest.mock("../../taskpane/hosts/addresses", () => {
 });
 
 async function parts(model: Model): Promise<{ sheet: string; styles: string; bytes: Uint8Array }> {
-  const bytes = await writeFile([snapshotOf(model, model.getters.getActiveSheetId())], (id) => id === "TEST_TABLE");
+  const bytes = await writeFile(
+    [snapshotOf(model, model.getters.getActiveSheetId())],
+    (id) => id === "TEST_TABLE",
+  );
   const all = unzipSync(bytes);
   const part = (path: string): string => strFromU8(all[path] ?? new Uint8Array());
   return { sheet: part("xl/worksheets/sheet1.xml"), styles: part("xl/styles.xml"), bytes };

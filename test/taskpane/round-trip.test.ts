@@ -27,7 +27,9 @@ function comparable(model: Model, sheet: string): Snapshot {
     cells: cells.map((cell) => ({
       ...cell,
       ...(cell.formula === undefined ? {} : { formula: unmarked(cell.formula) }),
-      ...(cell.spill === undefined ? {} : { spill: { ...cell.spill, formula: unmarked(cell.spill.formula) } }),
+      ...(cell.spill === undefined
+        ? {}
+        : { spill: { ...cell.spill, formula: unmarked(cell.spill.formula) } }),
     })),
     names: names.map((one) => ({ ...one, spoken: unmarked(one.spoken) })),
   };
@@ -38,7 +40,11 @@ function unmarked(formula: string): string {
 }
 
 const SHEETS = TEMPLATES.flatMap((template) =>
-  (["US", "SI"] as Units[]).map((units): [string, Template, Units] => [`${template.title}, ${units}`, template, units]),
+  (["US", "SI"] as Units[]).map((units): [string, Template, Units] => [
+    `${template.title}, ${units}`,
+    template,
+    units,
+  ]),
 );
 
 describe.each(SHEETS)("%s", (_, template, units) => {

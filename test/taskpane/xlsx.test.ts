@@ -133,7 +133,8 @@ describe.each(SHEETS)("a file of %s in %s", (_, units, template: Template) => {
     const area = file.book.Workbook?.Names?.find(({ Name }) => Name === "_xlnm.Print_Area");
     expect(area?.Ref).toBe(`'${plan.title}'!${plan.print.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`);
     expect(xml).toContain('fitToWidth="1"');
-    expect(xml).toContain(`fitToHeight="${plan.print.paper === "form" ? "1" : "0"}"`);
+    expect(xml).toContain('fitToHeight="0"');
+    expect(xml).toContain("<oddFooter>&amp;L&amp;A · &amp;D&amp;RPage &amp;P of &amp;N</oddFooter>");
     expect(xml).toContain(`ySplit="${String(plan.frozenRows)}"`);
     plan.charts.forEach(({ title }, i) => {
       expect(file.part(`xl/charts/chart${String(i + 1)}.xml`)).toContain(title);
@@ -224,7 +225,7 @@ test("a sheet as a person left it: typed values, inserted rows, a refusal, formu
   const inserted = file.named("takeoff", 0, 4);
   expect(inserted.cell.f).toMatch(/^INDEX\(_xldudf_BEAD_TAKEOFF\(/);
   const elsewhere = file.named("takeoff", 12, 0).cell;
-  expect([elsewhere.f, elsewhere.v]).toEqual([undefined, 7]);
+  expect([elsewhere.f, elsewhere.v]).toEqual(["'Scratch'!A1+7", 7]);
   const refused = file.named("takeoff", 12, 1).cell;
   expect([refused.t, refused.w]).toEqual(["e", "#VALUE!"]);
 });

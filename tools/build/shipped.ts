@@ -25,6 +25,7 @@ export interface Shipped {
 export const SHIPPED: readonly Shipped[] = [
   packaged("@odoo/o-spreadsheet"),
   packaged("@odoo/owl"),
+  packaged("idb"),
   packaged("chart.js", "LICENSE.md"),
   packaged("@kurkle/color", "LICENSE.md"),
   packaged("bootstrap"),

@@ -18,6 +18,7 @@ import type { FunctionDefinition } from "./functions-host";
 import { provideFunctionsGlobal, registerFormulas } from "./functions-host";
 import { listenToKeys } from "./keys";
 import { acceptDrops, chooseFile } from "./open-file";
+import { readWorkbook } from "./open-workbook";
 import { paneToggle } from "./pane-toggle";
 import { printOnRequest } from "./print";
 import { proposeOursFirst } from "./proposals";
@@ -49,6 +50,7 @@ async function start(): Promise<void> {
     opened: (name, origin) => {
       menu.querySelector("summary")?.replaceChildren(name);
       bar.tellOrigin(name, origin);
+      if (origin.how === "restored") storing.show({ state: "stored", at: origin.at });
     },
     storing: storing.show,
   });
@@ -78,7 +80,6 @@ async function start(): Promise<void> {
   const bar = buildBar(byId("bar"), { menu, storing: storing.line }, actions);
   const openFile = async (file: File): Promise<void> => {
     try {
-      const { readWorkbook } = await import("./open-workbook");
       const { data, remark } = await readWorkbook(file);
       await workbooks.openFile(file.name.replace(/\.xlsx$/i, ""), data, remark);
     } catch (problem) {

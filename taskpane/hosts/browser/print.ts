@@ -44,19 +44,21 @@ function pageOf(model: Model): HTMLElement {
   const rules = document.createElement("style");
   const day = new Date().toLocaleDateString();
   rules.textContent = `@page { size: ${area.paper === "form" ? "portrait" : "landscape"};
-    @bottom-left { content: ${asCssText(`${area.title} · ${day}`)}; }
-    @bottom-right { content: "page " counter(page) " of " counter(pages); } }`;
+    @bottom-left { font: ${FOOT_FONT}; content: ${asCssText(`${area.title} · ${day}`)}; }
+    @bottom-right { font: ${FOOT_FONT}; content: "page " counter(page) " of " counter(pages); } }`;
   page.append(rules, ...tablesOf(model, area));
   return page;
 }
+
+const FOOT_FONT = '8pt "Segoe UI", "Liberation Sans", sans-serif';
 
 /** Text inside a style sheet, whatever a person called the sheet. */
 function asCssText(text: string): string {
   return `"${text.replace(/[^\w .,:·-]/gu, (sign) => `\\${(sign.codePointAt(0) ?? 32).toString(16)} `)}"`;
 }
 
-/** The name of a list of ours, which begins with its heading. */
-const LIST_NAME = "list";
+/** The name of a column of a list of ours, from its heading on. */
+const LIST_NAME = "list_ods";
 
 interface Area {
   readonly sheetId: string;

@@ -5,7 +5,7 @@
 
 import { registries } from "@odoo/o-spreadsheet";
 
-import { NAME_MARK } from "./browser-host";
+import { NAME_MARK } from "../../files/spoken";
 
 type Provider = ReturnType<typeof registries.autoCompleteProviders.get>;
 type Proposal = NonNullable<Awaited<ReturnType<Provider["getProposals"]>>>[number];

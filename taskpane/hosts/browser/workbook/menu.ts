@@ -62,7 +62,7 @@ export function workbookMenu(workbooks: Workbooks, tell: (text: string) => void)
     list,
     element(
       "div",
-      { class: "row" },
+      { class: "line" },
       element("label", { for: name.id }, "Name"),
       name,
       button(
@@ -72,7 +72,7 @@ export function workbookMenu(workbooks: Workbooks, tell: (text: string) => void)
     ),
     element(
       "div",
-      { class: "row" },
+      { class: "line" },
       button(
         "New workbook",
         run(() => workbooks.startAfresh()),
