@@ -54,11 +54,12 @@ export async function openPage(look: Look = {}): Promise<OpenPage> {
     args: SETTINGS,
     ...(executablePath === undefined ? {} : { executablePath }),
   });
-  const page = await browser.newPage({
+  const context = await browser.newContext({
     viewport: { width: look.width ?? 1400, height: look.height ?? 1400 },
     colorScheme: look.colorScheme ?? "light",
     forcedColors: look.forcedColors ?? "none",
   });
+  const page = await context.newPage();
   const foreign: string[] = [];
   const errors: string[] = [];
   page.on("request", (request) => {

@@ -237,12 +237,14 @@ describe("where the browser does not store", () => {
   test("a full disk is told, the work stays, and it is stored as soon as there is room", async () => {
     open = await openPage({
       before: () => {
-        const { put } = IDBObjectStore.prototype;
-        IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...given: [unknown]) {
-          if ("isFull" in globalThis)
+        type Put = (this: IDBObjectStore, value: unknown) => unknown;
+        const put = Reflect.get(IDBObjectStore.prototype, "put") as Put;
+        Object.assign(IDBObjectStore.prototype, {
+          put(this: IDBObjectStore, value: unknown) {
+            if (!("isFull" in globalThis)) return put.call(this, value);
             throw new DOMException("no room left on this device", "QuotaExceededError");
-          return put.apply(this, given);
-        };
+          },
+        });
         Object.assign(globalThis, { isFull: true });
       },
     });

@@ -53,6 +53,10 @@ async function start(): Promise<void> {
       if (origin.how === "restored") storing.show({ state: "stored", at: origin.at });
     },
     storing: storing.show,
+    mayLose: (name) =>
+      window.confirm(
+        `“${name}” is not stored in this browser, and opening another workbook loses it. Go on?`,
+      ),
   });
   const menu = workbookMenu(workbooks, (text) => {
     bar.say(text);

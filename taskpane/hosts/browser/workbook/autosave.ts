@@ -18,6 +18,7 @@ export class Autosave {
   readonly #take: () => Omit<KeptWorkbook, "at">;
   readonly #tell: (state: StoringState) => void;
   #isChanged = false;
+  #hasFailed = false;
   #firstChange = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #writing: Promise<void> = Promise.resolve();
@@ -47,6 +48,17 @@ export class Autosave {
     this.#wait(Math.max(0, Math.min(PAUSE, LONGEST_WAIT - waited)));
   }
 
+  /** Whether the last attempt failed. */
+  get hasFailed(): boolean {
+    return this.#hasFailed;
+  }
+
+  /** Another workbook is open, which has not changed yet. */
+  isAsStored(): void {
+    clearTimeout(this.#timer);
+    this.#isChanged = false;
+  }
+
   /** All that was changed has gone into a file. */
   savedElsewhere(): void {
     if (this.#store === undefined) this.#isChanged = false;
@@ -63,6 +75,7 @@ export class Autosave {
   async #write(): Promise<void> {
     if (!this.#isChanged) return;
     if (this.#store === undefined) {
+      this.#hasFailed = true;
       this.#tell({ state: "failed", reason: "this browser keeps nothing for this page" });
       return;
     }
@@ -70,10 +83,12 @@ export class Autosave {
     const at = Date.now();
     try {
       await this.#store.write({ ...this.#take(), at });
+      this.#hasFailed = false;
       // What was changed meanwhile waits for its own turn.
       if (!this.isAtRisk) this.#tell({ state: "stored", at });
     } catch (problem) {
       this.#isChanged = true;
+      this.#hasFailed = true;
       this.#tell({ state: "failed", reason: problem instanceof Error ? problem.message : String(problem) });
       this.#wait(RETRY);
     }

@@ -23,6 +23,8 @@ export type Origin =
 export interface Watcher {
   opened(name: string, origin: Origin): void;
   storing(state: StoringState): void;
+  /** Asks a person whether a workbook that could not be stored may go. */
+  mayLose(name: string): boolean;
 }
 
 export class Workbooks {
@@ -52,10 +54,15 @@ export class Workbooks {
     this.#autosave = new Autosave(store, take, (state) => {
       watcher.storing(state);
     });
-    onWorkbookChange(() => {
-      if (!this.#isOpening) this.#autosave.changed();
+    onWorkbookChange((of) => {
+      if (!this.#isOpening && grid.shows(of)) this.#autosave.changed();
     });
-    grid.onLoss(() => void this.#show(grid.model.exportData()));
+    grid.onLoss(
+      () =>
+        void grid.show(grid.model.exportData()).then((model) => {
+          host.attend(model);
+        }),
+    );
   }
 
   get name(): string {
@@ -88,7 +95,6 @@ export class Workbooks {
 
   /** A kept workbook; a copy of it under another name where another tab has it. */
   async open(name: string): Promise<void> {
-    await this.#autosave.flush();
     if (await this.#openKept(name)) return;
     const kept = await this.#store?.read(name);
     if (kept === undefined) throw new Error(`“${name}” is no longer stored`);
@@ -98,7 +104,6 @@ export class Workbooks {
 
   /** What was read from a file, under a name of its own. */
   async openFile(name: string, data: WorkbookData, remark: string): Promise<void> {
-    await this.#autosave.flush();
     await this.#openAs(name, data, { how: "file", remark });
     this.#autosave.changed();
   }
@@ -135,20 +140,17 @@ export class Workbooks {
     if (!(await this.#held.take(name))) return false;
     const kept = await this.#store?.read(name);
     if (kept === undefined) return false;
-    this.#name = name;
-    await this.#show(kept.data);
+    await this.#show(name, kept.data);
     this.#watcher.opened(name, { how: "restored", at: kept.at });
     return true;
   }
 
   async #openFresh(origin: Origin): Promise<void> {
-    await this.#autosave.flush();
     await this.#openAs(FIRST_NAME, await this.#fresh(), origin);
   }
 
   async #openAs(wanted: string, data: WorkbookData, origin: Origin): Promise<void> {
-    await this.#show(data);
-    this.#name = await this.#takeFree(wanted);
+    await this.#show(await this.#takeFree(wanted), data);
     this.#watcher.opened(this.#name, origin);
   }
 
@@ -161,10 +163,18 @@ export class Workbooks {
     }
   }
 
-  async #show(data: WorkbookData): Promise<void> {
+  /** The old workbook is stored first, and the name changes with the workbook: neither is ever stored as the other. */
+  async #show(name: string, data: WorkbookData): Promise<void> {
+    while (this.#store !== undefined && this.#autosave.isAtRisk && !this.#autosave.hasFailed) {
+      await this.#autosave.flush();
+    }
+    if (this.#autosave.isAtRisk && !this.#watcher.mayLose(this.#name))
+      throw new Error("the open workbook stays");
     this.#isOpening = true;
+    this.#name = name;
     try {
       this.#host.attend(await this.#grid.show(data));
+      this.#autosave.isAsStored();
     } finally {
       this.#isOpening = false;
     }
