@@ -9,6 +9,7 @@ export interface BarActions {
   readonly save: () => Promise<void>;
   readonly print: () => void;
   readonly togglePane: () => void;
+  readonly toggleLock: () => void;
   readonly startAfresh: () => Promise<void>;
 }
 
@@ -51,6 +52,7 @@ export function buildBar(
     press("open", "Open a file…", actions.openFile),
     press("save", "Save as .xlsx", actions.save),
     press("print", "Print this sheet", actions.print),
+    press("lock", "Unlock this sheet", actions.toggleLock),
     press("pane-toggle", "Hide the pane", actions.togglePane),
     element("a", { href: "../notices.html", target: "_blank", rel: "license noopener" }, "Licenses"),
   );

@@ -14,6 +14,8 @@ import type { Style } from "../looks";
 import { LOOKS } from "../looks";
 import { isTextAt, TEXT_FORMAT } from "../ranges";
 import { command } from "./commands";
+import { copyFormNames } from "./duplicate";
+import { nextSerial } from "./form-names";
 import { offerGroupBy } from "./group-by";
 import { inOneStep, offerSteps } from "./one-step";
 import { allowOnly, colorSigns, tellRanges, warnOutside } from "./rules";
@@ -23,6 +25,7 @@ import { offerChanges } from "./workbook/changes";
 keepTypedCells();
 offerChanges();
 offerSteps();
+copyFormNames();
 offerGroupBy();
 
 /** Pixels that one character of width takes. */
@@ -66,7 +69,7 @@ export class BrowserHost implements Host {
 
   insert(plan: SheetPlan): Promise<Inserted> {
     const name = freeName(plan.title, this.#sheetNames());
-    const serial = this.#nextSerial();
+    const serial = nextSerial(this.#model.getters.getNamedRanges().map(({ name: one }) => one));
     const sheetId = `ringbead-${String(serial)}-${String(Date.now())}`;
     inOneStep(this.#model, () => {
       this.#fill(plan, sheetId, name, serial);
@@ -213,16 +216,20 @@ export class BrowserHost implements Host {
     this.#listeners.push(listener);
   }
 
-  #notify(): void {
-    for (const listener of this.#listeners) listener();
+  /** The engine's id of the sheet being shown. */
+  sheetShown(): string {
+    return this.#activeSheet();
   }
 
-  /** After those of all sheets that there are, also of an earlier visit. */
-  #nextSerial(): number {
-    const serials = this.#model.getters
+  showsForm(): boolean {
+    const sheetId = this.#activeSheet();
+    return this.#model.getters
       .getNamedRanges()
-      .map(({ name }) => Number(name.split(NAME_MARK)[1] ?? 0));
-    return 1 + Math.max(0, ...serials.filter(Number.isInteger));
+      .some(({ name, range }) => range.sheetId === sheetId && name.startsWith("form_"));
+  }
+
+  #notify(): void {
+    for (const listener of this.#listeners) listener();
   }
 
   #do(type: string, payload: object): void {

@@ -27,16 +27,26 @@ export function offerSteps(): void {
   if (!featurePluginRegistry.contains(NAME)) featurePluginRegistry.add(NAME, OneStep);
 }
 
+let depth = 0;
+
+/** Whether what is being commanded is the work of a step: a person's own changes are not. */
+export function isOursToDo(): boolean {
+  return depth > 0;
+}
+
 /** Carries out what `work` commands, all of it or nothing. */
 export function inOneStep(model: Model, work: () => void): void {
   let failure: Error | undefined;
   command(model, STEP, {
     work: () => {
+      depth += 1;
       try {
         work();
       } catch (problem) {
         // Thrown any further it would leave the engine in the middle of a command.
         failure = problem instanceof Error ? problem : new Error("the sheet refused", { cause: problem });
+      } finally {
+        depth -= 1;
       }
     },
   });

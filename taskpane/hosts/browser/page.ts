@@ -17,10 +17,12 @@ import { emptyWorkbook, freshWorkbook } from "./fresh";
 import type { FunctionDefinition } from "./functions-host";
 import { provideFunctionsGlobal, registerFormulas } from "./functions-host";
 import { listenToKeys } from "./keys";
+import { lockToggle } from "./lock-toggle";
 import { acceptDrops, chooseFile } from "./open-file";
 import { readWorkbook } from "./open-workbook";
 import { paneToggle } from "./pane-toggle";
 import { printOnRequest } from "./print";
+import { onProtected, protectForms } from "./protect";
 import { proposeOursFirst } from "./proposals";
 import { saveWorkbook } from "./save";
 import { Grid } from "./workbook/grid";
@@ -42,6 +44,7 @@ async function start(): Promise<void> {
   registerFormulas(NAMESPACE, functions, (id) => associated.get(id));
   proposeOursFirst(NAMESPACE);
 
+  protectForms();
   const grid = new Grid(byId("sheet"));
   const host = new BrowserHost(emptyWorkbook());
   tellInUnits(NAMESPACE, FORMULAS, () => host.unitsShown());
@@ -79,6 +82,7 @@ async function start(): Promise<void> {
       window.print();
     },
     togglePane: paneToggle(byId("bench")),
+    toggleLock: lockToggle(host),
     startAfresh: () => workbooks.startAfresh(),
   };
   const bar = buildBar(byId("bar"), { menu, storing: storing.line }, actions);
@@ -103,6 +107,9 @@ async function start(): Promise<void> {
   acceptDrops(open);
   listenToKeys(actions);
   printOnRequest(() => grid.model);
+  onProtected((what) => {
+    bar.say(`${what}, or unlock the sheet.`);
+  });
   guardLeaving(workbooks);
   // For the console and the tests: what a cell holds, which the painted grid does not tell.
   Object.defineProperty(globalThis, "ringbead", {

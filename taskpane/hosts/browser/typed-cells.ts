@@ -16,7 +16,7 @@ export function typedMark(typed: Typed): object {
   return { typed };
 }
 
-function typedIn(style: unknown): Typed | undefined {
+export function typedIn(style: unknown): Typed | undefined {
   return (style as { typed?: Typed } | undefined)?.typed;
 }
 
