@@ -68,8 +68,8 @@ test("nothing that a record calls unconfirmed is left without a weak standing", 
 test("a metal's weakest number stands where the table of metals has it", () => {
   const told = of("AMPS_MELT").filter(({ what }) => what.startsWith("Weakest value of the metal"));
   for (const designation of DESIGNATIONS) {
-    const standings = Object.entries<Sourced>(MATERIALS[designation]).flatMap(([name, { standing }]) =>
-      name === "surfaceTension" ? [] : [standing],
+    const standings = Object.entries<Sourced>({ ...MATERIALS[designation] }).flatMap(
+      ([name, { standing }]) => (name === "surfaceTension" ? [] : [standing]),
     );
     const wanted = standings.includes("estimate")
       ? "estimate"
