@@ -25,8 +25,11 @@ export function printSheet(model: Model): void {
   window.print();
 }
 
-/** The part of a page inside its margins that both Letter and A4 offer, in CSS pixels, long side and short side. */
-const PAGE = { long: 960, short: 715 };
+/**
+ * The part of a page inside its margins that both Letter and A4 offer, in CSS pixels, long side and short side; less a
+ * little for lines that do not shrink by whole pixels.
+ */
+const PAGE = { long: 945, short: 715 };
 
 /** How much a form has to shrink to be one page. A smaller page is set wider, so the shrinking is tried out. */
 function fitting(page: HTMLElement): number {
