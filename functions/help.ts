@@ -31,7 +31,8 @@ export const HELP: readonly FullHelp[] = families.flatMap((family) =>
 
 function tableOf({ gives: { shape, columnKinds } }: Formula): FullHelp["table"] {
   const { lead = "", headings = [], more = "" } = shape ?? {};
-  const columns = headings.map((heading, i): ColumnHelp => {
+  const columns = headings.map((words, i): ColumnHelp => {
+    const heading = words.replace(/,$/, "");
     const kind = columnKinds[i];
     const [US, SI] = kind === undefined ? ["", ""] : [unitOf(kind, "US"), unitOf(kind, "SI")];
     // Some headings say their unit themselves.

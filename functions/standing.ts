@@ -68,7 +68,7 @@ function ofSource(clause: string): Rest[] {
 
 /** What a record calls unconfirmed is from memory where it says so; else what it says nothing confirms is an estimate. */
 function ofUnconfirmed(clause: string): Rest[] {
-  if (clause.includes('memory')) return [{ standing: "from memory", what: clause }];
+  if (clause.includes("memory")) return [{ standing: "from memory", what: clause }];
   const said = clause.replace(/no measurement|"[^"]*"/g, "");
   const isWeak = /\bestimates?\b|\b(no|not|nothing|only|none)\b/i.test(said);
   return isWeak ? [{ standing: "estimate", what: clause }] : [];

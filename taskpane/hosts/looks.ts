@@ -33,7 +33,7 @@ export const LOOKS: Record<Look, Style> = {
   note: { italic: true, ink: FAINT, align: "left" },
   caution: { ink: "#5A3A00", fill: "#FCF4E3", wrap: true },
   summary: { bold: true, ink: INK, align: "left", wrap: true },
-  verdict: { ink: INK, align: "left", underline: RULE },
+  verdict: { ink: INK, align: "left", underline: RULE, wrap: true },
   line: { underline: "#6E7F88" },
   locked: { bold: true, ink: INK, align: "center", underline: RULE },
 };
@@ -41,5 +41,6 @@ export const LOOKS: Record<Look, Style> = {
 /** What a verdict's sign adds to the look of its cell. The fill is light enough to print as paper. */
 export const SIGN_LOOKS: Record<keyof typeof SIGNS, Style> = {
   holds: { ink: "#1B5E2B" },
-  attention: { bold: true, ink: "#8A2A0B", fill: "#FDF0E1" },
+  // Not bold: an engine that breaks lines by the cell's own letters would cut wider ones off.
+  attention: { ink: "#8A2A0B", fill: "#FDF0E1" },
 };

@@ -18,6 +18,8 @@ export interface Check {
   readonly label: string;
   readonly name: string;
   readonly problem: string;
+  /** Rows that its sentences may take; most need one. */
+  readonly rows?: number;
 }
 
 /** Said where nothing can be judged yet, since something else is wrong. */
@@ -72,11 +74,15 @@ function wordsIn(cell: string): string {
 const WATCHES = ["verdicts", "problems_watch", "typed_watch", "computed_watch"];
 const PLANNED = ["checks", "checks", "checks", "typed", "computed"].map((what) => `{${what}_planned}`);
 const OPEN = `SUMPRODUCT(--(${wordsIn("{problems}")}>0))`;
+/** As many letters as two lines of the form have room for beside the count; the checks further down say all. */
+const SHOWN = 190;
+const ALL_PROBLEMS = 'TEXTJOIN("; ",TRUE,{problems_short})';
+const PROBLEMS = `IF(LEN(${ALL_PROBLEMS})>${String(SHOWN)},LEFT(${ALL_PROBLEMS},${String(SHOWN)})&"… (see Checks)",${ALL_PROBLEMS})`;
 const SUMMARY =
   `=IFERROR(IF(${formulasIn(WATCHES.map((name) => `{${name}}`))}<>${PLANNED.join("+")},` +
   `"${SIGNS.attention}A check, or a row behind the page, was typed over or deleted: undo it, or insert the sheet again",` +
   `IF(${OPEN}=0,"${SIGNS.holds}All "&{checks_planned}&" checks hold. Starting values: prove on a test coupon. The qualified procedure governs.",` +
-  `"${SIGNS.attention}"&${OPEN}&" of "&{checks_planned}&" need attention: "&TEXTJOIN("; ",TRUE,{problems_short}))),` +
+  `"${SIGNS.attention}"&${OPEN}&" of "&{checks_planned}&" need attention: "&${PROBLEMS})),` +
   `"${SIGNS.attention}The checks cannot be read: undo what was deleted, or insert the sheet again")`;
 
 const UNITS_CHECK: Check = {
@@ -100,12 +106,13 @@ export function checks(form: Layout, own: readonly Check[]): readonly Check[] {
   const all = [UNITS_CHECK, TYPED_CHECK, COMPUTED_CHECK, ...own];
   form.section("Checks");
   const top = form.nextRow;
-  for (const { label, name } of all) {
+  for (const { label, name, rows } of all) {
     form.wide(
       label,
       name,
       `=IF(${wordsIn(`{problem_${name}}`)}=0,"${SIGNS.holds}holds","${SIGNS.attention}"&{problem_${name}})`,
       "verdict",
+      rows,
     );
   }
   const column = form.grid.labelColumns;

@@ -108,12 +108,15 @@ export class Layout {
   }
 
   /** One label and a text across the rest of the form. */
-  wide(label: string, name: string, content: string, look: Look): void {
+  wide(label: string, name: string, content: string, look: Look, rows = 1): void {
     const { labelColumns } = this.grid;
     this.#label(0, label);
-    this.#put(labelColumns, content, look, { columns: this.#allColumns - labelColumns });
+    this.#put(labelColumns, content, look, {
+      columns: this.#allColumns - labelColumns,
+      ...(rows > 1 ? { rows } : {}),
+    });
     this.#name(name, labelColumns, undefined, false);
-    this.#row += 1;
+    this.#row += rows;
   }
 
   /** A table that one formula fills, under its headings; `rows` is how far it spills. */

@@ -33,7 +33,7 @@ const OFFICE_SCRIPT = `(() => {
     formulas: [["=${identityAt(DEVELOPMENT_URL).namespace}.STANDOFF(-0.065)"]],
     text: [["#VALUE!"]],
     valueTypes: [["Error"]],
-    worksheet: { context },
+    worksheet: { context, names: { items: [], load() {} } },
   };
   const event = { add() {} };
   context.workbook = { getActiveCell: () => cell, onSelectionChanged: event, worksheets: { onCalculated: event } };

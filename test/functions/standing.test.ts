@@ -2,12 +2,14 @@
 
 import { FORMULAS } from "../../functions/catalogue";
 import { HELP } from "../../functions/help";
+import type { Rest } from "../../functions/standing";
 import { restsOn, STANDINGS } from "../../functions/standing";
 import { DESIGNATIONS, MATERIALS } from "../../src/metal/material";
+import type { Sourced } from "../../src/sourced";
 import { keysCited, SOURCES } from "../../src/sources";
 
-const of = (id: string) => HELP.find((one) => one.id === id)?.restsOn ?? [];
-const weakest = (id: string) => of(id)[0]?.standing;
+const of = (id: string): readonly Rest[] => HELP.find((one) => one.id === id)?.restsOn ?? [];
+const weakest = (id: string): string | undefined => of(id)[0]?.standing;
 
 test("every formula that gives numbers rests on something, the weakest first", () => {
   for (const { id, restsOn: rests } of HELP) {
@@ -66,8 +68,9 @@ test("nothing that a record calls unconfirmed is left without a weak standing", 
 test("a metal's weakest number stands where the table of metals has it", () => {
   const told = of("AMPS_MELT").filter(({ what }) => what.startsWith("Weakest value of the metal"));
   for (const designation of DESIGNATIONS) {
-    const { surfaceTension: _, ...thermal } = MATERIALS[designation];
-    const standings = Object.values(thermal).map(({ standing }) => standing);
+    const standings = Object.entries<Sourced>({ ...MATERIALS[designation] }).flatMap(
+      ([name, { standing }]) => (name === "surfaceTension" ? [] : [standing]),
+    );
     const wanted = standings.includes("estimate")
       ? "estimate"
       : standings.includes("memory")

@@ -46,7 +46,7 @@ function insertRowAt(at: string): void {
 }
 
 const HOLDS = { bold: undefined, textColor: "#1B5E2B", fillColor: undefined };
-const ATTENTION = { bold: true, textColor: "#8A2A0B", fillColor: "#FDF0E1" };
+const ATTENTION = { bold: undefined, textColor: "#8A2A0B", fillColor: "#FDF0E1" };
 
 test("signs are colored, and follow the verdict and an inserted row", () => {
   expect([sheet.value("D4"), look("D4")]).toEqual(["✓ holds", HOLDS]);

@@ -167,6 +167,19 @@ describe("the selected cell", () => {
     });
   });
 
+  test.each(["US", "SI"] as const)(
+    "tells the units of the form it stands on, %s, and none elsewhere",
+    async (units) => {
+      const excel = new FakeExcel().install();
+      const host = hostIn(excel);
+      await host.putFormula("=BEAD.STANDOFF(0.065)");
+      expect((await host.selectedCell())?.units).toBeUndefined();
+      await host.insert(procedure.plan(units));
+      excel.enter(excel.sheet("Procedure sheet"), "A1", "=BEAD.STANDOFF(0.065)");
+      expect((await host.selectedCell())?.units).toBe(units);
+    },
+  );
+
   test("the version of the running functions is theirs, or unknown", async () => {
     expect(await hostIn(new FakeExcel().install()).functionsVersion()).toMatch(/^\d+\.\d+\.\d+$/);
     expect(await new ExcelHost().functionsVersion()).toBeUndefined();

@@ -41,7 +41,6 @@ test("signs are colored by a formula that speaks of the first cell of their rang
       "D4:D5",
       "Custom",
       ["custom.rule.formula", '=LEFT(D4,2)="▲ "'],
-      ["custom.format.font.bold", true],
       ["custom.format.font.color", "#8A2A0B"],
       ["custom.format.fill.color", "#FDF0E1"],
     ],

@@ -50,7 +50,7 @@ test("signs: a rule for each, with its style, also for an inserted row", async (
   ]);
   const [, holds, attention] = /<dxfs count="2"><dxf>(.*?)<\/dxf><dxf>(.*?)<\/dxf>/s.exec(styles) ?? [];
   expect(holds).toMatch(/<color rgb="(FF)?1B5E2B"/);
-  expect(attention).toMatch(/<b\/>.*<color rgb="(FF)?8A2A0B".*<bgColor rgb="(FF)?FDF0E1"/s);
+  expect(attention).toMatch(/<color rgb="(FF)?8A2A0B".*<bgColor rgb="(FF)?FDF0E1"/s);
 });
 
 test("ranges: a warning with its words; in a cell kept as text only plain numbers are judged", async () => {

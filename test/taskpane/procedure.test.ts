@@ -149,7 +149,7 @@ describe("the procedure sheet in US units, against hand calculations (example va
 
   test("maximum gap and feeler leaves", () => {
     expect(sheet.beside("gap_least", 1)).toBeCloseTo(0.0425 + 0.0025 + 0.002, 12);
-    expect(sheet.value("feeler")).toBe("0.035 + 0.008");
+    expect(sheet.value("feeler")).toBe("0.035 + 0.008 in");
   });
 
   test("the cycle table: seven phases that follow one another", () => {
@@ -206,7 +206,7 @@ describe("the procedure sheet in SI units", () => {
     expect(Number(sheet.value("dam_distance"))).toBeGreaterThanOrEqual(150);
     expect(sheet.value("purge_volume")).toBeCloseTo(liters, 12);
     expect(sheet.value("purge_time")).toBeCloseTo(((Math.log(209_500 / 50) * liters) / 7) * 60, 9);
-    expect(sheet.value("feeler")).toBe("1 + 0.1");
+    expect(sheet.value("feeler")).toBe("1 + 0.1 mm");
     expect(sheet.holds()).toBe(true);
     expect(sheet.beside("wall", 1)).toBe("mm");
     expect(sheet.beside("purge_flow", 1)).toBe("L/min");

@@ -21,6 +21,7 @@ export const CHECKS: readonly Check[] = [
     label: "Tube and schedule",
     name: "check_tube",
     problem: firstOf(ODD_TUBE, SCHEDULE.refusal, SCHEDULE.blocked),
+    rows: 2,
   },
   {
     label: "Electrode and gap",

@@ -65,6 +65,10 @@ function result(label: string, name: string, content: string, quantity: Quantity
   };
 }
 
+const LEAVES = call("FEELER_STACK", { gap: "{standoff}" });
+/** As many as the cells have room for; a sum that is cut off at its left would read as another. */
+const MOST_LEAVES_SHOWN = 4;
+
 export const GAP: Row[] = [
   ofSchedule("Electrode diameter", "electrode", "Electrode diameter", LENGTH),
   ofSchedule("Standoff", "standoff", "Standoff", LENGTH),
@@ -80,11 +84,12 @@ export const GAP: Row[] = [
   {
     label: "Feeler leaves",
     name: "feeler",
-    content: `=TEXTJOIN(" + ",TRUE,${call("FEELER_STACK", { gap: "{standoff}" })})`,
+    content: `=IF(ROWS(${LEAVES})>${String(MOST_LEAVES_SHOWN)},ROWS(${LEAVES})&" leaves: see FEELER_STACK",TEXTJOIN(" + ",TRUE,${LEAVES})&IF({sheet_units}="SI"," mm"," in"))`,
     look: "result",
     quantity: LENGTH,
     format: "General",
-    columns: 2,
+    unit: "",
+    columns: 3,
   },
   result(
     "Electrode length",

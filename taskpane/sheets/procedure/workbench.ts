@@ -200,7 +200,7 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
 function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
   form.cell(LEFT, "Oxygen in the bore over purge time: data of the chart", "section", { columns: 6 });
   form.nextLine();
-  form.across(LEFT, ["seconds", "ppm", "oxygen, log₁₀ ppm", "target"], "columnHead");
+  form.across(LEFT, ["seconds", "ppm", "O₂, log₁₀ ppm", "target"], "columnHead");
   const heading = form.nextRow;
   form.nextLine();
   const top = form.nextRow;

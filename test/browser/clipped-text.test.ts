@@ -1,0 +1,247 @@
+/**
+ * Every text of every ready sheet can be read whole: as the engine paints it, each text is held against the rectangle
+ * that it is cut to, which ends at the cell or, where the neighbors are blank, behind them.
+ */
+
+import { TEMPLATES } from "../../taskpane/sheets";
+import type { OpenPage } from "./open-page";
+import { openPage } from "./open-page";
+
+/** All of a sheet at once, so that nothing is cut off by the edge of the screen. */
+const WHOLE = { width: 3000, height: 4000 };
+
+interface Painted {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  /** Pixels of it that are cut off at the left, right, top and bottom. */
+  readonly cut: readonly number[];
+}
+
+let open: OpenPage;
+beforeAll(async () => {
+  open = await openPage(WHOLE);
+});
+afterAll(async () => {
+  await open.close();
+});
+
+/** Paints the sheet being shown anew until it stands still, and tells every text that was painted. Runs in the page. */
+async function paint(): Promise<Painted[]> {
+  const { model } = (globalThis as unknown as { ringbead: { model: { trigger(event: string): void } } })
+    .ringbead;
+  const painted: Painted[] = [];
+  interface Rectangle {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  }
+  const all: Rectangle = { x: -1e6, y: -1e6, width: 2e6, height: 2e6 };
+  const states = new WeakMap<
+    CanvasRenderingContext2D,
+    { now: Rectangle; last: Rectangle; before: Rectangle[] }
+  >();
+  const stateOf = (
+    context: CanvasRenderingContext2D,
+  ): { now: Rectangle; last: Rectangle; before: Rectangle[] } => {
+    const state = states.get(context) ?? { now: all, last: all, before: [] };
+    states.set(context, state);
+    return state;
+  };
+  const isGrid = ({ canvas }: CanvasRenderingContext2D): boolean =>
+    canvas.closest(".o-grid") !== null && canvas.closest(".o-figure, .o-figure-wrapper") === null;
+  type Method = (this: CanvasRenderingContext2D, ...given: unknown[]) => unknown;
+  const own = CanvasRenderingContext2D.prototype as unknown as Record<string, Method | undefined>;
+  const kept = new Map<string, Method>();
+  const watch = (name: string, look: (context: CanvasRenderingContext2D, given: unknown[]) => void): void => {
+    const method = own[name];
+    if (method === undefined) throw new Error(`a canvas has no ${name}`);
+    kept.set(name, method);
+    own[name] = function (...given) {
+      look(this, given);
+      return method.apply(this, given);
+    };
+  };
+  watch("rect", (context, given) => {
+    const [x, y, width, height] = given as [number, number, number, number];
+    stateOf(context).last = { x, y, width, height };
+  });
+  watch("clip", (context) => {
+    const state = stateOf(context);
+    state.now = state.last;
+  });
+  watch("save", (context) => {
+    const state = stateOf(context);
+    state.before.push(state.now);
+  });
+  watch("restore", (context) => {
+    const state = stateOf(context);
+    state.now = state.before.pop() ?? all;
+  });
+  watch("fillText", (context, given) => {
+    if (!isGrid(context)) return;
+    const [text, x, y] = given as [string, number, number];
+    const { now } = stateOf(context);
+    const box = context.measureText(text);
+    const cut = [
+      now.x - (x - box.actualBoundingBoxLeft),
+      x + box.actualBoundingBoxRight - (now.x + now.width),
+      now.y - (y - box.actualBoundingBoxAscent),
+      y + box.actualBoundingBoxDescent - (now.y + now.height),
+    ];
+    painted.push({ text, x, y, cut });
+  });
+  // What has changed slides in; it stands when it is painted twice in the same place.
+  let before = "";
+  for (;;) {
+    painted.length = 0;
+    model.trigger("update");
+    for (let frames = 0; frames < 3; frames += 1)
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+    const now = JSON.stringify(painted);
+    if (painted.length > 0 && now === before) break;
+    before = now;
+  }
+  for (const [name, method] of kept) own[name] = method;
+  return painted;
+}
+
+/**
+ * Makes every column narrower by a twentieth, which is as if the letters were wider: another computer has other fonts,
+ * and a typed value may have a digit more. Runs in the page.
+ */
+function narrow(): void {
+  interface Engine {
+    readonly getters: {
+      getActiveSheetId(): string;
+      getNumberCols(sheetId: string): number;
+      getColSize(sheetId: string, column: number): number;
+    };
+    dispatch(type: string, payload: object): void;
+  }
+  const { model } = (globalThis as unknown as { ringbead: { model: Engine } }).ringbead;
+  const { getters } = model;
+  const sheetId = getters.getActiveSheetId();
+  for (let column = 0; column < getters.getNumberCols(sheetId); column += 1) {
+    const size = Math.floor(getters.getColSize(sheetId, column) * 0.95);
+    model.dispatch("RESIZE_COLUMNS_ROWS", { sheetId, dimension: "COL", elements: [column], size });
+  }
+}
+
+/** Where the page that is printed ends; below it stands what the checks work with, and nobody reads. Runs in the page. */
+function endOfPage(): { right: number; bottom: number } {
+  interface Zone {
+    readonly right: number;
+    readonly bottom: number;
+  }
+  interface Getters {
+    getActiveSheetId(): string;
+    getNamedRanges(): { name: string; range: { sheetId: string; zone: Zone } }[];
+    getVisibleRect(zone: Zone): { x: number; y: number; width: number; height: number };
+  }
+  const { getters } = (globalThis as unknown as { ringbead: { model: { getters: Getters } } }).ringbead.model;
+  const page = getters
+    .getNamedRanges()
+    .find(({ name, range }) => range.sheetId === getters.getActiveSheetId() && name.startsWith("print_"));
+  if (page === undefined) throw new Error("the sheet has no page");
+  const { x, y, width, height } = getters.getVisibleRect(page.range.zone);
+  return { right: x + width, bottom: y + height };
+}
+
+/** Less than a pixel is the soft edge of a letter. */
+const SOFT_EDGE = 1;
+
+async function expectWhole(fewest: number): Promise<void> {
+  const painted = await open.page.evaluate(paint);
+  expect(painted.length).toBeGreaterThan(fewest);
+  const { right, bottom } = await open.page.evaluate(endOfPage);
+  const clipped = painted.filter(
+    ({ x, y, cut }) => (y < bottom || x > right) && cut.some((pixels) => pixels > SOFT_EDGE),
+  );
+  expect(
+    clipped.map(({ text, cut }) => `${text}: ${cut.map((pixels) => pixels.toFixed(0)).join(" ")}`),
+  ).toEqual([]);
+}
+
+async function insert(title: string, system: RegExp): Promise<void> {
+  const pane = open.page.locator("#pane");
+  await pane.getByLabel("Sheet", { exact: true }).selectOption({ label: title });
+  await pane.getByLabel(system).check();
+  await pane.getByRole("button", { name: "Insert", exact: true }).click();
+  await pane.getByRole("status").getByText(`Inserted “${title}`).waitFor();
+}
+
+const SYSTEMS = [/^US/, /^SI/] as const;
+const US_AND_SI = ["US", "SI"] as const;
+const SHEETS = TEMPLATES.flatMap(({ title }) => SYSTEMS.map((system) => [title, system] as const));
+
+test.each(SHEETS)("%s, %p: no text is cut off, nor in letters a twentieth wider", async (title, system) => {
+  await insert(title, system);
+  await expectWhole(100);
+  await open.page.evaluate(narrow);
+  await expectWhole(100);
+});
+
+/** Values that make other texts appear: [sheet, what, name of a cell, typed in US, typed in SI]. */
+const TYPED: readonly (readonly [
+  string,
+  string,
+  readonly (readonly [name: string, us: string, si: string])[],
+])[] = [
+  [
+    "Procedure sheet",
+    "four feeler leaves",
+    [
+      ["od", "3", "76.2"],
+      ["wall", "0.24", "6.1"],
+    ],
+  ],
+  [
+    "Procedure sheet",
+    "more leaves than have room",
+    [
+      ["od", "6", "152.4"],
+      ["wall", "0.4", "10.2"],
+    ],
+  ],
+  ["Procedure sheet", "a heat input over the maximum", [["heat_most", "1", "0.04"]]],
+  ["Procedure sheet", "no maximum to judge by", [["heat_most", "", ""]]],
+  ["Procedure sheet", "a wall that is none", [["wall", "0", "0"]]],
+  ["Procedure sheet", "text where a number belongs", [["wall", "thin", "thin"]]],
+  [
+    "Procedure sheet",
+    "a large thin tube",
+    [
+      ["od", "12", "304.8"],
+      ["wall", "0.12", "3.05"],
+    ],
+  ],
+  ["Procedure sheet", "a steady arc", [["style", "steady", "steady"]]],
+  ["Procedure sheet", "a metal nobody knows", [["material", "unobtainium", "unobtainium"]]],
+  ["Cycle plan", "a wall that is none", [["wall", "0", "0"]]],
+  ["Cycle plan", "text where a number belongs", [["wall", "thin", "thin"]]],
+  ["Gas estimate", "text where a number belongs", [["torch_flow", "much", "much"]]],
+];
+
+test.each(
+  TYPED.flatMap(([title, what, edits]) => US_AND_SI.map((units) => [title, units, what, edits] as const)),
+)("%s, %s, %s: no text is cut off", async (title, units, _, edits) => {
+  await insert(title, SYSTEMS[US_AND_SI.indexOf(units)] ?? /^US/);
+  for (const [name, us, si] of edits) {
+    const typed = units === "US" ? us : si;
+    if (typed !== "") await open.edit(name, typed);
+    else {
+      await open.select(name);
+      await open.page.keyboard.press("Delete");
+    }
+  }
+  await expectWhole(100);
+});
+
+test("the measurement sees a text that is cut off", async () => {
+  await insert("Procedure sheet", /^US/);
+  await open.editBeside("wall", 5, 0, "a text that is far wider than the cell it is in");
+  await open.editBeside("wall", 6, 0, "its neighbor");
+  await expect(expectWhole(100)).rejects.toThrow("a text that is far wider");
+});
