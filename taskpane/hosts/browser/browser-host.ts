@@ -158,11 +158,19 @@ export class BrowserHost implements Host {
   selectedCell(): Promise<SelectedCell | undefined> {
     const position = this.#model.getters.getActivePosition();
     const shown = this.#model.getters.getEvaluatedCell(position);
-    const cell = this.#model.getters.getCell(position);
+    const own = this.#model.getters.getCell(position)?.isFormula === true ? position : undefined;
+    const first = own ?? this.#model.getters.getArrayFormulaSpreadingOn(position);
     return Promise.resolve({
       address: addressOf({ column: position.col, row: position.row }),
-      formula:
-        cell?.isFormula === true ? this.#model.getters.getCellText(position, { showFormula: true }) : "",
+      formula: first === undefined ? "" : this.#model.getters.getCellText(first, { showFormula: true }),
+      filled:
+        first === undefined || own !== undefined
+          ? undefined
+          : {
+              from: addressOf({ column: first.col, row: first.row }),
+              row: position.row - first.row + 1,
+              column: position.col - first.col + 1,
+            },
       shown: shown.formattedValue,
       message: shown.message ?? "",
       units: this.unitsShown(),
@@ -179,6 +187,16 @@ export class BrowserHost implements Host {
     const { left: col, top: row } = found.range.zone;
     const { value } = this.#model.getters.getEvaluatedCell({ sheetId, col, row });
     return value === "US" || value === "SI" ? value : undefined;
+  }
+
+  textsAt(addresses: readonly string[]): Promise<string[]> {
+    const sheetId = this.#activeSheet();
+    return Promise.resolve(
+      addresses.map((at) => {
+        const { column: col, row } = placeOf(at);
+        return this.#model.getters.getEvaluatedCell({ sheetId, col, row }).formattedValue;
+      }),
+    );
   }
 
   putFormula(formula: string): Promise<boolean> {
