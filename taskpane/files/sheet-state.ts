@@ -22,6 +22,8 @@ export interface SnapshotCell {
   readonly formula?: string;
   /** Where the value is part of a larger answer, in its first cell too. */
   readonly spill?: Spill;
+  /** The value is part of an answer that a cell elsewhere gives; of a sheet out of a file. */
+  readonly isFilled?: boolean;
   readonly style: Style;
   readonly format?: string;
 }

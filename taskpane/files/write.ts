@@ -133,7 +133,7 @@ function keptAnswer({ style, format }: SnapshotCell, value: Value): Partial<Cell
   if (typeof value !== "boolean") return {};
   return { formulaResult: Number(value), style: fileStyle(style, format ?? TRUTH) };
 }
-const SPACE = "\u00a0";
+export const SPACE = "\u00a0";
 export const TRUTH = '"TRUE";"TRUE";"FALSE"';
 
 function fileValue(value: Value): Value {

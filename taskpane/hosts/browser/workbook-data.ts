@@ -110,9 +110,9 @@ function typedOf({ fill, align }: Style, format: string | undefined): object {
   return typedMark(format === TEXT_FORMAT || align === LOOKS.inputText.align ? "text" : "number");
 }
 
-function contentOf({ at, value, formula, format }: SnapshotCell): [string, string][] {
+function contentOf({ at, value, formula, format, isFilled }: SnapshotCell): [string, string][] {
   if (formula !== undefined) return [[at, formula]];
-  if (value === "") return [];
+  if (value === "" || isFilled === true) return [];
   if (typeof value !== "string") return [[at, String(value).toUpperCase()]];
   return [[at, format === TEXT_FORMAT ? value : asText(value)]];
 }
