@@ -3,7 +3,6 @@
  * for, and the sheet of the file stays beside it as it was saved.
  */
 
-import type { Units } from "../../src/quantity";
 import type { Place } from "../hosts/addresses";
 import { addressOf, placeOf } from "../hosts/addresses";
 import { TEMPLATES } from "../sheets";

@@ -254,6 +254,7 @@ function chartOf(chart: ReadChart, leftOut: Set<string>): SnapshotChart[] {
       labels,
       // With the heading above, which the series has its name from.
       values: values.map(withHeading),
+      axes: { x: chart.axes?.x?.title ?? "", y: chart.axes?.y?.title ?? "" },
       from: { column: anchor.from.col, row: anchor.from.row },
       to: { column: anchor.to.col, row: anchor.to.row },
     },

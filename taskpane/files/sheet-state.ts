@@ -2,7 +2,7 @@
 
 import type { Place } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
-import type { PrintPlan } from "../sheets/sheet";
+import type { AxisTitles, PrintPlan } from "../sheets/sheet";
 
 export type Value = string | number | boolean;
 
@@ -52,6 +52,7 @@ export interface SnapshotChart {
   readonly labels: string;
   /** One range a series, its heading first. */
   readonly values: readonly string[];
+  readonly axes: AxisTitles;
   readonly from: Place;
   /** The cell whose upper left corner ends the chart. */
   readonly to: Place;

@@ -14,6 +14,7 @@ import type { Style } from "../looks";
 import { LOOKS } from "../looks";
 import { isTextAt, TEXT_FORMAT } from "../ranges";
 import { command } from "./commands";
+import { chartDefinition } from "./engine-chart";
 import { copyFormNames } from "./duplicate";
 import { nextSerial } from "./form-names";
 import { offerGroupBy } from "./group-by";
@@ -317,20 +318,7 @@ export class BrowserHost implements Host {
       row,
       offset: { x: 0, y: 0 },
       size: { width, height: (end.row - row + 1) * ROW_HEIGHT },
-      definition: {
-        type: chart.kind,
-        title: { text: chart.title },
-        dataSource: {
-          type: "range",
-          dataSets: chart.values.map((dataRange, i) => ({ dataSetId: String(i), dataRange })),
-          dataSetsHaveTitle: true,
-          labelRange: chart.labels,
-        },
-        dataSetStyles: {},
-        legendPosition: chart.values.length > 1 ? "bottom" : "none",
-        stacked: false,
-        ...(chart.kind === "line" ? { labelsAsText: true, cumulative: false, hideDataMarkers: true } : {}),
-      },
+      definition: chartDefinition(chart),
     });
   }
 }
