@@ -235,7 +235,7 @@ function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
   return {
     title: "Oxygen in the bore while it is purged, against the target",
     kind: "line",
-    axes: { x: "purge time, s", y: "oxygen, powers of ten in ppm: 2 is 100 ppm" },
+    axes: { x: "purge time, s", y: "log₁₀ of ppm (2: 100 ppm)" },
     labels: column(0, top),
     values: [column(2, heading), column(3, heading)],
     from,
