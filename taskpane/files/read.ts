@@ -242,6 +242,7 @@ function chartOf(chart: ReadChart, leftOut: Set<string>): SnapshotChart[] {
   const values = (chart.series ?? []).map(({ valuesRef }) => plainRange(valuesRef ?? ""));
   const labels = plainRange(chart.series?.[0]?.categoriesRef ?? "");
   const isKnown = chart.kinds.length === 1 && (kind === "bar" || kind === "line");
+  const isStacked = kind === "bar" && chart.barGrouping === "stacked";
   const isPlain = labels !== undefined && values.every((range) => range !== undefined);
   if (!isKnown || !isPlain || anchor?.to === undefined) {
     leftOut.add("charts that are neither of bars nor of lines");
@@ -250,7 +251,7 @@ function chartOf(chart: ReadChart, leftOut: Set<string>): SnapshotChart[] {
   return [
     {
       title: chart.title ?? "",
-      kind,
+      kind: isStacked ? "timeBar" : kind,
       labels,
       // With the heading above, which the series has its name from.
       values: values.map(withHeading),

@@ -2,7 +2,7 @@
 
 import type { Place } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
-import type { AxisTitles, PrintPlan } from "../sheets/sheet";
+import type { AxisTitles, ChartKind, PrintPlan } from "../sheets/sheet";
 
 export type Value = string | number | boolean;
 
@@ -48,7 +48,7 @@ export interface SnapshotRange {
 
 export interface SnapshotChart {
   readonly title: string;
-  readonly kind: "bar" | "line";
+  readonly kind: ChartKind;
   readonly labels: string;
   /** One range a series, its heading first. */
   readonly values: readonly string[];

@@ -163,10 +163,16 @@ function fileStyle(style: Style, format: string | undefined): CellStyle {
   };
 }
 
+const FILE_KINDS = {
+  bar: { type: "column" },
+  line: { type: "line" },
+  timeBar: { type: "bar", barGrouping: "stacked", overlap: 100 },
+} as const;
+
 function fileChart(chart: SnapshotChart, { name: sheet, cells }: Snapshot): SheetChart {
   const corner = ({ column, row }: Place): { col: number; row: number } => ({ col: column, row });
   return {
-    type: chart.kind === "bar" ? "column" : "line",
+    ...FILE_KINDS[chart.kind],
     title: chart.title,
     altText: chart.title,
     series: chart.values.map((range, i) => {

@@ -38,8 +38,16 @@ export const LOOKS: Record<Look, Style> = {
   locked: { bold: true, ink: INK, align: "center", underline: RULE },
 };
 
-/** The lines and bars of a chart, first and second: one is far darker than the other, so that a gray print tells them apart. */
-export const CHART_INKS = ["#1F5F7A", "#D98A3D"] as const;
+/** The series of a chart: each is far darker or lighter than the one before it, so that a gray print tells them apart. */
+export const CHART_INKS = [
+  "#1F5F7A",
+  "#D98A3D",
+  "#7A3E1F",
+  "#F0C894",
+  "#3A5561",
+  "#8FCBE4",
+  "#51626B",
+] as const;
 
 export function chartInk(series: number): string {
   return CHART_INKS[series % CHART_INKS.length] ?? INK;

@@ -74,9 +74,12 @@ export interface AxisTitles {
   readonly y: string;
 }
 
+/** Columns, lines, or one bar across that its series make up, one after the other. */
+export type ChartKind = "bar" | "line" | "timeBar";
+
 export interface ChartPlan {
   readonly title: string;
-  readonly kind: "bar" | "line";
+  readonly kind: ChartKind;
   readonly labels: string;
   /** One range a series, its heading first. */
   readonly values: readonly string[];

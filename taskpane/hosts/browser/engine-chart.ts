@@ -12,7 +12,7 @@ export function chartDefinition({
 }: Pick<ChartPlan, "kind" | "title" | "labels" | "values" | "axes">): object {
   const ids = values.map((_, i) => String(i));
   return {
-    type: kind,
+    type: kind === "line" ? "line" : "bar",
     title: { text: title },
     dataSource: {
       type: "range",
@@ -23,7 +23,8 @@ export function chartDefinition({
     dataSetStyles: Object.fromEntries(ids.map((id, i) => [id, { backgroundColor: chartInk(i) }])),
     axesDesign: { x: { title: { text: axes.x } }, y: { title: { text: axes.y } } },
     legendPosition: values.length > 1 ? "bottom" : "none",
-    stacked: false,
+    stacked: kind === "timeBar",
+    horizontal: kind === "timeBar",
     ...(kind === "line" ? { labelsAsText: true, cumulative: false, hideDataMarkers: true } : {}),
   };
 }

@@ -169,7 +169,7 @@ function chartsOf({ getters }: Model, sheetId: string): SnapshotChart[] {
     return [
       {
         title: title.text ?? "",
-        kind: definition.type,
+        kind: definition.type === "bar" && definition.horizontal === true ? "timeBar" : definition.type,
         labels: dataSource.labelRange ?? "",
         values: dataSource.dataSets.map(({ dataRange }) => dataRange),
         axes: {

@@ -4,11 +4,12 @@ import type { CellPlan, ChartPlan } from "../../sheets/sheet";
 import { addressOf, placeOf } from "../addresses";
 import { chartInk } from "../looks";
 
+const KINDS = { line: "Line", bar: "ColumnClustered", timeBar: "BarStacked" } as const;
+
 export function addChart(sheet: Excel.Worksheet, plan: ChartPlan, cells: readonly CellPlan[]): void {
   const [first] = plan.values;
   if (first === undefined) return;
-  const kind = plan.kind === "line" ? "Line" : "ColumnClustered";
-  const chart = sheet.charts.add(kind, sheet.getRange(first), "Columns");
+  const chart = sheet.charts.add(KINDS[plan.kind], sheet.getRange(first), "Columns");
   chart.title.text = plan.title;
   chart.setPosition(plan.from, plan.to);
   chart.axes.categoryAxis.title.text = plan.axes.x;

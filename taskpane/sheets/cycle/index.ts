@@ -38,6 +38,7 @@ function plan(units: Units): SheetPlan {
   mark(form, "cycle", "cycle plan");
   const lastRow = form.lastRow;
   SCHEDULE.place(form);
+  const bar = timeBar(form, phases);
   behindThePage(form, all);
 
   return {
@@ -51,7 +52,7 @@ function plan(units: Units): SheetPlan {
     ranges: form.ranges,
     signs: form.signs,
     charts: spaces.flatMap((space, i) => {
-      const chart = [outputs, phases][i];
+      const chart = [outputs, bar][i];
       return chart === undefined ? [] : [{ ...chart, ...space }];
     }),
     frozenRows: FROZEN_ROWS,
@@ -106,7 +107,8 @@ function outputTable(form: Layout): Drawn {
   };
 }
 
-function phaseTable(form: Layout): Drawn {
+/** Gives the first row of the table. */
+function phaseTable(form: Layout): number {
   const headings = form.nextRow;
   form.table(
     "right",
@@ -118,13 +120,26 @@ function phaseTable(form: Layout): Drawn {
   );
   form.guardComputed("Phases of a cycle", "phases");
   form.rangeOf("phases_last", 6, headings + 1, 6, headings + PHASES);
-  const [first, last] = [headings + 1, headings + PHASES];
+  return headings + 1;
+}
+
+/** The cycle as one bar: its phases beside each other, each as long as it lasts. `phases`: the first row of their table. */
+function timeBar(form: Layout, phases: number): Drawn {
+  form.section("The cycle as one bar: data of the chart");
+  const top = form.nextRow;
+  const all = Array.from({ length: PHASES }, (_, i) => i);
+  const beside = (column: number): string[] => all.map((i) => `=${address(column, phases + i)}`);
+  form.across(0, beside(4), "columnHead");
+  form.nextLine();
+  form.across(0, [...beside(6), "cycle"], "result", [...all.map(() => "0.0"), "General"]);
+  form.nextLine();
+  form.guardBlock("The cycle as one bar", "bar_rows", [0, top], [PHASES - 1, top + 1]);
   return {
-    title: "Phases of a cycle: bore purge in prepurge, load in handling",
-    kind: "bar",
-    axes: { x: "phase", y: "time, s" },
-    labels: `${address(4, first)}:${address(4, last)}`,
-    values: [`${address(6, headings)}:${address(6, last)}`],
+    title: "One cycle: bore purge in prepurge, load in handling",
+    kind: "timeBar",
+    axes: { x: "", y: "time, s" },
+    labels: `${address(PHASES, top + 1)}:${address(PHASES, top + 1)}`,
+    values: all.map((i) => `${address(i, top)}:${address(i, top + 1)}`),
   };
 }
 

@@ -10,6 +10,7 @@ import { address } from "../layout";
 import { sound } from "../native";
 import type { ChartPlan } from "../sheet";
 import { typed } from "../typed";
+import { TO_TARGET } from "./results";
 import { SECTORS } from "./sectors";
 
 /** Left edge of the workbench: column J, a narrow one apart from the form. */
@@ -28,8 +29,8 @@ const STEP = typed({
 /** Sectors of the picture: fine enough to look like a curve. */
 export const FINE = 24;
 const CHART_ROWS = 16;
-/** Points of the oxygen curve, to half as long again as the mixed purge takes. */
-const MOMENTS = 21;
+/** Oxygen that the chart asks after, ppm: equal steps of a scale of powers of ten. */
+const LEVELS = [100_000, 50_000, 20_000, 10_000, 5_000, 2_000, 1_000, 500, 200, 100, 50, 20, 10] as const;
 
 export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   form.backTo(firstRow);
@@ -197,47 +198,31 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
   };
 }
 
-/** Oxygen over purge time on a scale of powers of ten, with the target as a level line. */
+/** Purge time by the oxygen that is left, on a scale of powers of ten, with the time that the target takes as a level line. */
 function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
-  form.cell(LEFT, "Oxygen in the bore over purge time: data of the chart", "section", { columns: 6 });
+  form.cell(LEFT, "Purge time by oxygen: data of the chart", "section", { columns: 6 });
   form.nextLine();
-  form.across(LEFT, ["seconds", "ppm", "O₂, log₁₀ ppm", "target"], "columnHead");
+  form.across(LEFT, ["ppm", "mixed, s", "target, s"], "columnHead");
   const heading = form.nextRow;
   form.nextLine();
   const top = form.nextRow;
-  form.name("moments", LEFT);
-  for (let i = 0; i < MOMENTS; i += 1) {
-    const [seconds, ppm] = [address(LEFT, form.nextRow), address(LEFT + 1, form.nextRow)];
-    const oxygen = call("PURGE_OXYGEN", {
-      bore: "{bore}",
-      length: "{dam_spacing?}",
-      flow: "{purge_flow?}",
-      seconds,
-      supplyPpm: "{supply_ppm?}",
-      cells: "{cells?}",
-    });
-    form.across(
-      LEFT,
-      [
-        `=ROUND(1.5*{purge_time}*${String(i)}/${String(MOMENTS - 1)},1)`,
-        `=${oxygen}`,
-        `=LN(${ppm})/LN(10)`,
-        "=LN({target_ppm})/LN(10)",
-      ],
-      "result",
-      ["0.0", "0", "0.00", "0.00"],
-    );
+  form.name("levels", LEFT);
+  for (const level of LEVELS) {
+    // Blank where the purge gas itself has more.
+    const seconds = call("PURGE_TIME", { ...TO_TARGET, ppm: address(LEFT, form.nextRow) });
+    form.across(LEFT, [level, `=IFERROR(${seconds},"")`, "={purge_time}"], "result", ["#,##0", "0.0", "0.0"]);
     form.nextLine();
   }
-  form.guardBlock("Oxygen over purge time", "moment_rows", [LEFT, top], [LEFT + 3, top + MOMENTS - 1]);
+  const bottom = top + LEVELS.length - 1;
+  form.guardBlock("Purge time by oxygen", "level_rows", [LEFT + 1, top], [LEFT + 2, bottom]);
   const column = (offset: number, first: number): string =>
-    `${address(LEFT + offset, first)}:${address(LEFT + offset, top + MOMENTS - 1)}`;
+    `${address(LEFT + offset, first)}:${address(LEFT + offset, bottom)}`;
   return {
-    title: "Oxygen in the bore while it is purged, against the target",
+    title: "How long the purge takes to each oxygen, and to the target",
     kind: "line",
-    axes: { x: "purge time, s", y: "log₁₀ of ppm (2: 100 ppm)" },
+    axes: { x: "oxygen left, ppm", y: "purge time, s" },
     labels: column(0, top),
-    values: [column(2, heading), column(3, heading)],
+    values: [column(1, heading), column(2, heading)],
     from,
     to,
   };
