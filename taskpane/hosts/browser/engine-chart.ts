@@ -21,7 +21,11 @@ export function chartDefinition({
       labelRange: labels,
     },
     dataSetStyles: Object.fromEntries(ids.map((id, i) => [id, { backgroundColor: chartInk(i) }])),
-    axesDesign: { x: { title: { text: axes.x } }, y: { title: { text: axes.y } } },
+    // The engine's x lies across, whichever way the bars do.
+    axesDesign:
+      kind === "timeBar"
+        ? { x: { title: { text: axes.y } }, y: { title: { text: axes.x } } }
+        : { x: { title: { text: axes.x } }, y: { title: { text: axes.y } } },
     legendPosition: values.length > 1 ? "bottom" : "none",
     stacked: kind === "timeBar",
     horizontal: kind === "timeBar",

@@ -166,16 +166,18 @@ function chartsOf({ getters }: Model, sheetId: string): SnapshotChart[] {
     const ranges = [dataSource.labelRange ?? "", ...dataSource.dataSets.map(({ dataRange }) => dataRange)];
     // A person's own chart of another sheet's cells.
     if (ranges.some((range) => range === "" || range.includes("!"))) return [];
+    const lies = definition.type === "bar" && definition.horizontal === true;
+    const along = {
+      x: definition.axesDesign?.x?.title?.text ?? "",
+      y: definition.axesDesign?.y?.title?.text ?? "",
+    };
     return [
       {
         title: title.text ?? "",
-        kind: definition.type === "bar" && definition.horizontal === true ? "timeBar" : definition.type,
+        kind: lies ? "timeBar" : definition.type,
         labels: dataSource.labelRange ?? "",
         values: dataSource.dataSets.map(({ dataRange }) => dataRange),
-        axes: {
-          x: definition.axesDesign?.x?.title?.text ?? "",
-          y: definition.axesDesign?.y?.title?.text ?? "",
-        },
+        axes: lies ? { x: along.y, y: along.x } : along,
         from: { column: col, row },
         to: {
           column: passed(col, width, (i) => getters.getColSize(sheetId, i)),
