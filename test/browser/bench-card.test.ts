@@ -145,7 +145,7 @@ test("the card follows the sheet that is chosen, in its own units, and lists wha
   await page.getByRole("button", { name: "Show the card" }).click();
   await page.locator("#card h1").filter({ hasText: "25.400 × 1.650 mm" }).waitFor();
   expect(await fact("Purge").locator(".large").textContent()).toBe("7.0L/min");
-  await page.getByLabel("Sheet", { exact: true }).first().selectOption({ label: "Procedure sheet" });
+  await page.getByLabel("Procedure sheet", { exact: true }).selectOption({ label: "Procedure sheet" });
   await page.locator("#card h1").filter({ hasText: "1.0000 × 0.0650 in" }).waitFor();
 
   await page.getByRole("button", { name: "Show the sheet" }).first().click();

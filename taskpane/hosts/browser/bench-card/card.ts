@@ -86,7 +86,7 @@ function sheetChoice(sheets: readonly FormSheet[], shown: string, choose: (id: s
   return element(
     "p",
     { class: "choice", "data-screen-only": "" },
-    element("label", { for: list.id }, "Sheet"),
+    element("label", { for: list.id }, "Procedure sheet"),
     list,
   );
 }
