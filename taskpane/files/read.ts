@@ -20,7 +20,7 @@ import { SIGNS } from "../sheets/sheet";
 import type { Snapshot, SnapshotCell, SnapshotChart, SnapshotRange } from "./sheet-state";
 import type { SpokenNames } from "./spoken";
 import { NAME_MARK, spokenFormula, wholeTables } from "./spoken";
-import { TRUTH } from "./write";
+import { SPACE, TRUTH } from "./write";
 
 export interface ReadWorkbook {
   readonly sheets: readonly Snapshot[];
@@ -128,7 +128,9 @@ function cellsOf(sheet: Sheet, names: SpokenNames, leftOut: Set<string>): Snapsh
     const { style, numFmt } = styleFrom(cell.style);
     return {
       at,
-      value: isFilled || formula !== undefined ? "" : valueFrom(cell),
+      // Of a formula its answer when the file was saved.
+      value: valueFrom(cell),
+      ...(isFilled ? { isFilled } : {}),
       ...(formula === undefined || filled.has(at) ? {} : { formula }),
       style,
       ...(numFmt === undefined || NO_FORMATS.has(numFmt) ? {} : { format: numFmt }),
@@ -159,7 +161,7 @@ const NO_FORMATS: ReadonlySet<string> = new Set(["General", TRUTH]);
 
 function valueFrom({ value }: Cell): SnapshotCell["value"] {
   if (value instanceof Date) return value.toISOString().slice(0, 10);
-  return value ?? "";
+  return value === null || value === SPACE ? "" : value;
 }
 
 function styleFrom(style: CellStyle = {}): { readonly style: Style; readonly numFmt: string | undefined } {
@@ -252,6 +254,7 @@ function chartOf(chart: ReadChart, leftOut: Set<string>): SnapshotChart[] {
       labels,
       // With the heading above, which the series has its name from.
       values: values.map(withHeading),
+      axes: { x: chart.axes?.x?.title ?? "", y: chart.axes?.y?.title ?? "" },
       from: { column: anchor.from.col, row: anchor.from.row },
       to: { column: anchor.to.col, row: anchor.to.row },
     },

@@ -2,7 +2,7 @@
 
 import type { Place } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
-import type { PrintPlan } from "../sheets/sheet";
+import type { AxisTitles, PrintPlan } from "../sheets/sheet";
 
 export type Value = string | number | boolean;
 
@@ -22,6 +22,8 @@ export interface SnapshotCell {
   readonly formula?: string;
   /** Where the value is part of a larger answer, in its first cell too. */
   readonly spill?: Spill;
+  /** The value is part of an answer that a cell elsewhere gives; of a sheet out of a file. */
+  readonly isFilled?: boolean;
   readonly style: Style;
   readonly format?: string;
 }
@@ -50,6 +52,7 @@ export interface SnapshotChart {
   readonly labels: string;
   /** One range a series, its heading first. */
   readonly values: readonly string[];
+  readonly axes: AxisTitles;
   readonly from: Place;
   /** The cell whose upper left corner ends the chart. */
   readonly to: Place;

@@ -9,7 +9,7 @@ import { addressOf, placeOf } from "../hosts/addresses";
 /** This and the sheet's number make a name of one sheet one of the whole workbook, as the browser's engine has them. */
 export const NAME_MARK = "__";
 
-const TEXT_OR_NAME = /"(?:[^"]|"")*"|'(?:[^']|'')+'!|[A-Za-z_][\w.]*!?/g;
+const TEXT_OR_NAME = /"(?:[^"]|"")*"|'(?:[^']|'')+'!|[A-Za-z_][\w.]*(?:!|\()?/g;
 const STORED_OURS = /^_xldudf_BEAD_/i;
 const PREFIX = /^_xl(?:fn|ws|udf)\.(?:_xlws\.)?/i;
 
@@ -28,6 +28,7 @@ export function spokenFormula(stored: string, sheet: string, names: SpokenNames)
     const of = elsewhere ?? sheet.toLowerCase();
     elsewhere = undefined;
     if (STORED_OURS.test(token)) return token.replace(STORED_OURS, "BEAD.");
+    if (token.endsWith("(")) return token.replace(PREFIX, "");
     return names.get(of)?.get(token.toLowerCase()) ?? token.replace(PREFIX, "");
   });
   return `=${withoutSheets(text, names)}`;
@@ -83,6 +84,7 @@ export function wholeTables(formulas: ReadonlyMap<string, string>): Map<string, 
     tables.set(key, [...(tables.get(key) ?? []), cell]);
   }
   const whole = new Map<string, string | undefined>(formulas);
+  for (const at of filledRuns(formulas)) whole.set(at, undefined);
   for (const cells of tables.values()) {
     if (!isBlock(cells)) continue;
     for (const { at } of cells) whole.set(at, undefined);
@@ -90,6 +92,26 @@ export function wholeTables(formulas: ReadonlyMap<string, string>): Map<string, 
     whole.set(addressOf(from), `=${table}`);
   }
   return whole;
+}
+
+/**
+ * One native answer down a column, which a file keeps as the same formula on each of its lines: from the first line on it
+ * fills the others.
+ */
+function filledRuns(formulas: ReadonlyMap<string, string>): string[] {
+  const filled: string[] = [];
+  for (const [at, formula] of formulas) {
+    const { column, row } = placeOf(at);
+    const lines = [...formula.matchAll(/\$?[A-Z]{1,3}\$?(\d+):\$?[A-Z]{1,3}\$?(\d+)/g)].map(
+      ([, first, last]) => [Number(first) - 1, Number(last) - 1] as const,
+    );
+    const isRun = lines.some(([first, last]) => {
+      const run = Array.from({ length: last - first + 1 }, (_, i) => addressOf({ column, row: first + i }));
+      return row > first && row <= last && run.every((one) => formulas.get(one) === formula);
+    });
+    if (isRun) filled.push(at);
+  }
+  return filled;
 }
 
 /** Whether the cells fill a block from the table's first cell on. A row that was inserted into it leaves a hole. */

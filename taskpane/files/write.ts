@@ -6,6 +6,7 @@ import { writeXlsx } from "hucre/xlsx";
 import type { Place } from "../hosts/addresses";
 import { addressOf, freeName, placeOf } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
+import { chartInk } from "../hosts/looks";
 import type { Paper } from "../sheets/sheet";
 import { asExcelWrites } from "./as-excel-writes";
 import { fileSigns, fileValidations, rgb } from "./rules";
@@ -133,7 +134,7 @@ function keptAnswer({ style, format }: SnapshotCell, value: Value): Partial<Cell
   if (typeof value !== "boolean") return {};
   return { formulaResult: Number(value), style: fileStyle(style, format ?? TRUTH) };
 }
-const SPACE = "\u00a0";
+export const SPACE = "\u00a0";
 export const TRUTH = '"TRUE";"TRUE";"FALSE"';
 
 function fileValue(value: Value): Value {
@@ -168,16 +169,18 @@ function fileChart(chart: SnapshotChart, { name: sheet, cells }: Snapshot): Shee
     type: chart.kind === "bar" ? "column" : "line",
     title: chart.title,
     altText: chart.title,
-    series: chart.values.map((range) => {
+    series: chart.values.map((range, i) => {
       const { start, end } = cornersOf(range);
       const letter = range.replace(/\d.*$/, "");
       return {
         name: String(cells.find(({ at }) => at === addressOf(start))?.value ?? ""),
         values: onSheet(sheet, `${letter}${String(start.row + 2)}:${letter}${String(end.row + 1)}`),
         categories: onSheet(sheet, chart.labels),
+        color: chartInk(i).slice(1),
         ...(chart.kind === "line" ? { marker: { symbol: "none" as const } } : {}),
       };
     }),
+    axes: { x: { title: chart.axes.x }, y: { title: chart.axes.y } },
     legend: chart.values.length > 1 ? "bottom" : false,
     anchor: { from: corner(chart.from), to: corner(chart.to) },
   };

@@ -6,12 +6,14 @@ import type { SheetPlan } from "../sheets/sheet";
 
 export interface SelectedCell {
   readonly address: string;
-  /** The formula with its =, or "". */
+  /** The formula with its =, or "": its own, or the one that fills it. */
   readonly formula: string;
   /** What the cell shows. */
   readonly shown: string;
   /** The sentence behind an error, where the host keeps it. */
   readonly message: string;
+  /** Where the cell is part of a larger answer: the cell whose formula fills it, and its place in the answer from 1. */
+  readonly filled?: { readonly from: string; readonly row: number; readonly column: number } | undefined;
   /** The system of the form on the sheet it stands on; undefined on any other sheet. */
   readonly units?: Units | undefined;
 }
@@ -39,6 +41,8 @@ export interface Host {
   readForm(): Promise<Form | undefined>;
   editForm(form: Form, edits: readonly Edit[]): Promise<void>;
   selectedCell(): Promise<SelectedCell | undefined>;
+  /** What cells of the sheet being shown show. */
+  textsAt(addresses: readonly string[]): Promise<string[]>;
   /** Puts a formula into the selected cell if it is empty; false where it is not. */
   putFormula(formula: string): Promise<boolean>;
   /** Enters our formulas on the sheet being shown once more; gives how many. */

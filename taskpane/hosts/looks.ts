@@ -38,6 +38,13 @@ export const LOOKS: Record<Look, Style> = {
   locked: { bold: true, ink: INK, align: "center", underline: RULE },
 };
 
+/** The lines and bars of a chart, first and second: one is far darker than the other, so that a gray print tells them apart. */
+export const CHART_INKS = ["#1F5F7A", "#D98A3D"] as const;
+
+export function chartInk(series: number): string {
+  return CHART_INKS[series % CHART_INKS.length] ?? INK;
+}
+
 /** What a verdict's sign adds to the look of its cell. The fill is light enough to print as paper. */
 export const SIGN_LOOKS: Record<keyof typeof SIGNS, Style> = {
   holds: { ink: "#1B5E2B" },

@@ -25,7 +25,13 @@ export function formulaFinder(
     list.replaceChildren(...formulas.map((formula) => entry(formula, host, units, attempt)));
   };
   box.addEventListener("input", show);
-  units.onChange(show);
+  units.onChange(() => {
+    const open = [...list.querySelectorAll("details")].map((one) => one.open);
+    show();
+    list.querySelectorAll("details").forEach((one, i) => {
+      one.open = open[i] ?? false;
+    });
+  });
   show();
   return part(
     "Find a formula",

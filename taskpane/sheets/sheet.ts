@@ -68,12 +68,19 @@ export interface RangePlan {
   readonly message: string;
 }
 
+/** What stands along the axes, with its unit. */
+export interface AxisTitles {
+  readonly x: string;
+  readonly y: string;
+}
+
 export interface ChartPlan {
   readonly title: string;
   readonly kind: "bar" | "line";
   readonly labels: string;
   /** One range a series, its heading first. */
   readonly values: readonly string[];
+  readonly axes: AxisTitles;
   /** The corner cells the chart lies between. */
   readonly from: string;
   readonly to: string;

@@ -61,7 +61,8 @@ test("a table's columns are named by number, with the units of the system that i
   ]);
   await us.getByText("Outside diameter, in", { exact: true }).waitFor();
   await choose(/^SI/);
-  const other = await found("current taper");
+  // What was open stays open.
+  const other = open.page.locator("#pane .found details").first();
   const inMillimeters = other.getByRole("list", { name: "Columns of AMPS_SECTORS" }).getByRole("listitem");
   expect((await inMillimeters.allTextContents()).at(-1)).toBe(
     "rise ahead of the arc at the sector's end, °C",

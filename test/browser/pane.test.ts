@@ -32,6 +32,9 @@ async function seriousViolations(): Promise<string[]> {
 
 test.each(LOOKS)("%s: nothing serious for axe, nothing cut off at the side", async (_, look, textSize) => {
   open = await openPage(look);
+  // On a narrow page the pane is hidden until it is asked for.
+  const show = open.page.getByRole("button", { name: "Show the pane" });
+  if (await show.isVisible()) await show.click();
   await open.page.addStyleTag({ content: `html { font-size: ${textSize} !important; }` });
   expect(await seriousViolations()).toEqual([]);
   const overflow = await open.page.evaluate(() => {
@@ -90,5 +93,25 @@ test("text from cells stays text in the pane", async () => {
     () => document.querySelector("#pane")?.shadowRoot?.querySelectorAll("img").length,
   );
   expect(images).toBe(0);
+  expect(open.errors).toEqual([]);
+});
+
+test("a cell of a sheet explains itself: a table's cell, a native one, a typed one, a check", async () => {
+  open = await openPage();
+  const selected = open.page.locator("#pane").getByRole("heading", { name: "Selected cell" }).locator("..");
+  const beside = async (name: string, columns: number, rows: number): Promise<void> => {
+    const { x, y } = await open.pointOf(name, columns, rows);
+    await open.page.mouse.click(x, y);
+  };
+  // Sector 4's mean, with the rise that its own row shows.
+  await beside("sectors", 3, 3);
+  await selected.getByText(/heat has come around the tube: in this row \d+° ahead of the arc/).waitFor();
+  await beside("phases", 1, 2);
+  await selected.getByText(/Row 3, column 2 of the answer that the formula in E\d+ gives\./).waitFor();
+  await selected.getByRole("heading", { name: /^BEAD\.CYCLE_PHASES/ }).waitFor();
+  await beside("check_heat", 0, 0);
+  await selected.getByText(/^A check: ✓ when it holds/).waitFor();
+  await beside("wall", 0, 0);
+  await selected.getByText(/is for typing\.$/).waitFor();
   expect(open.errors).toEqual([]);
 });

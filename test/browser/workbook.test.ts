@@ -173,6 +173,35 @@ describe("stored in the browser", () => {
     expect(await open.value("wall")).toBe(0.083);
   });
 
+  test("a clipboard of the engine's own kind that is malformed loses nothing", async () => {
+    await open.edit("wall", "0.083");
+    await open.select("job");
+    await open.page.evaluate(() => {
+      const data = new DataTransfer();
+      data.setData("text/html", "<div data-osheet-clipboard-id='x' data-osheet-clipboard='{broken'>1</div>");
+      data.setData("text/plain", "1");
+      document.activeElement?.dispatchEvent(
+        new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true }),
+      );
+    });
+    await open.page.waitForTimeout(500);
+    expect(await open.page.locator(".o-grid-overlay").isVisible()).toBe(true);
+    expect(await open.value("wall")).toBe(0.083);
+    await open.edit("wall", "0.065");
+    expect(await open.value("standoff")).toBeCloseTo(0.0425, 12);
+  });
+
+  test("when the engine gives up, the grid comes back with the work in it", async () => {
+    await open.edit("wall", "0.083");
+    await open.page.evaluate(() => {
+      document.querySelector("#sheet .o-spreadsheet")?.remove();
+    });
+    await open.page.locator(".o-grid-overlay").waitFor();
+    expect(await open.value("wall")).toBe(0.083);
+    await open.edit("wall", "0.065");
+    expect(await open.value("standoff")).toBeCloseTo(0.0425, 12);
+  });
+
   test("print shows what the sheet shows at that moment, without a button pressed before", async () => {
     const printed = (): Promise<string> =>
       open.page.evaluate(() => {

@@ -204,6 +204,7 @@ function chart(context: FakeContext, there: () => FakeSheet, kind: string, of: o
   const put = (path: string, value: unknown): void => void made.settings.set(path, value);
   context.call("charts.add", () => there().charts.push(made));
   const one = (index: number): object => ({
+    format: settings(context, "series", `series.${String(index)}.`, put),
     setValues: (values: object) => {
       context.call(
         "series.setValues",
@@ -221,6 +222,7 @@ function chart(context: FakeContext, there: () => FakeSheet, kind: string, of: o
   return {
     title: settings(context, "chart", "title.", put),
     legend: settings(context, "chart", "legend.", put),
+    axes: settings(context, "chart", "axes.", put),
     setPosition: (from: string, to: string) => {
       context.call("chart.setPosition", () => {
         put("position", `${from}:${to}`);

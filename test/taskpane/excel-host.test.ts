@@ -96,6 +96,12 @@ describe.each(CASES)("inserting %s", (_, template, units) => {
     expect(sheet.cell(unitsCell).style.get("dataValidation.rule")).toEqual({
       list: { inCellDropDown: false, source: units },
     });
+    expect(
+      sheet.charts.map(({ settings }) => ({
+        x: settings.get("axes.categoryAxis.title.text"),
+        y: settings.get("axes.valueAxis.title.text"),
+      })),
+    ).toEqual(plan.charts.map(({ axes }) => axes));
     expect(sheet.charts.map(({ settings }) => settings.get("title.text"))).toEqual(
       plan.charts.map(({ title }) => title),
     );

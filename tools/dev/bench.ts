@@ -14,6 +14,7 @@ import { machine } from "./bench/machine";
 import { print, write } from "./bench/report";
 import { sheetRows } from "./bench/sheet";
 import { takeoffRows } from "./bench/takeoff";
+import { insertRows, saveRows } from "./bench/workbook";
 
 const { values } = parseArgs({
   options: { write: { type: "boolean", default: false }, note: { type: "string", default: "" } },
@@ -36,6 +37,17 @@ const tables = [
     about:
       "20 000 cells `=BEAD.STANDOFF(A1)` in the browser sheet's engine without a page, against 20 000 cells `=A1/2+0.01`: all computed again, in turns.",
     rows: sheetRows(),
+  },
+  {
+    title: "Inserting a sheet",
+    about:
+      "A procedure sheet more, in the same engine without a page: written and computed, as one step that can be undone. The first also waits for code to be compiled.",
+    rows: await insertRows(),
+  },
+  {
+    title: "Saving a workbook",
+    about: "A sheet of eight columns as an .xlsx file.",
+    rows: await saveRows(),
   },
   {
     title: "functions.js",

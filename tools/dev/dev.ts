@@ -7,7 +7,9 @@ import path from "node:path";
 import webpack from "webpack";
 
 import { generate } from "../build/generate";
+import { noticesPage } from "../build/notices";
 import { generated, root } from "../build/project";
+import { SHIPPED } from "../build/shipped";
 import { bundles } from "../build/webpack";
 import { committedRecords, factsOf } from "../docs/facts";
 import { helpPages } from "../docs/page";
@@ -27,6 +29,9 @@ await generate();
 mkdirSync(FOLDER, { recursive: true });
 for (const [file, text] of helpPages(factsOf(committedRecords())))
   writeFileSync(path.join(FOLDER, file), text);
+// Webpack has not told yet what it bundles; the list is what a build holds it to.
+const packages = SHIPPED.map(({ name }) => name);
+writeFileSync(path.join(FOLDER, "notices.html"), noticesPage([{ title: "In the browser sheet", packages }]));
 
 const pages = livePages();
 const { address } = await serve(port, console.log, { folder: FOLDER, first: pages.answer });

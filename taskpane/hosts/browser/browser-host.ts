@@ -14,6 +14,7 @@ import type { Style } from "../looks";
 import { LOOKS } from "../looks";
 import { isTextAt, TEXT_FORMAT } from "../ranges";
 import { command } from "./commands";
+import { chartDefinition } from "./engine-chart";
 import { copyFormNames } from "./duplicate";
 import { nextSerial } from "./form-names";
 import { offerGroupBy } from "./group-by";
@@ -158,11 +159,19 @@ export class BrowserHost implements Host {
   selectedCell(): Promise<SelectedCell | undefined> {
     const position = this.#model.getters.getActivePosition();
     const shown = this.#model.getters.getEvaluatedCell(position);
-    const cell = this.#model.getters.getCell(position);
+    const own = this.#model.getters.getCell(position)?.isFormula === true ? position : undefined;
+    const first = own ?? this.#model.getters.getArrayFormulaSpreadingOn(position);
     return Promise.resolve({
       address: addressOf({ column: position.col, row: position.row }),
-      formula:
-        cell?.isFormula === true ? this.#model.getters.getCellText(position, { showFormula: true }) : "",
+      formula: first === undefined ? "" : this.#model.getters.getCellText(first, { showFormula: true }),
+      filled:
+        first === undefined || own !== undefined
+          ? undefined
+          : {
+              from: addressOf({ column: first.col, row: first.row }),
+              row: position.row - first.row + 1,
+              column: position.col - first.col + 1,
+            },
       shown: shown.formattedValue,
       message: shown.message ?? "",
       units: this.unitsShown(),
@@ -179,6 +188,16 @@ export class BrowserHost implements Host {
     const { left: col, top: row } = found.range.zone;
     const { value } = this.#model.getters.getEvaluatedCell({ sheetId, col, row });
     return value === "US" || value === "SI" ? value : undefined;
+  }
+
+  textsAt(addresses: readonly string[]): Promise<string[]> {
+    const sheetId = this.#activeSheet();
+    return Promise.resolve(
+      addresses.map((at) => {
+        const { column: col, row } = placeOf(at);
+        return this.#model.getters.getEvaluatedCell({ sheetId, col, row }).formattedValue;
+      }),
+    );
   }
 
   putFormula(formula: string): Promise<boolean> {
@@ -299,20 +318,7 @@ export class BrowserHost implements Host {
       row,
       offset: { x: 0, y: 0 },
       size: { width, height: (end.row - row + 1) * ROW_HEIGHT },
-      definition: {
-        type: chart.kind,
-        title: { text: chart.title },
-        dataSource: {
-          type: "range",
-          dataSets: chart.values.map((dataRange, i) => ({ dataSetId: String(i), dataRange })),
-          dataSetsHaveTitle: true,
-          labelRange: chart.labels,
-        },
-        dataSetStyles: {},
-        legendPosition: chart.values.length > 1 ? "bottom" : "none",
-        stacked: false,
-        ...(chart.kind === "line" ? { labelsAsText: true, cumulative: false, hideDataMarkers: true } : {}),
-      },
+      definition: chartDefinition(chart),
     });
   }
 }

@@ -172,6 +172,10 @@ function chartsOf({ getters }: Model, sheetId: string): SnapshotChart[] {
         kind: definition.type,
         labels: dataSource.labelRange ?? "",
         values: dataSource.dataSets.map(({ dataRange }) => dataRange),
+        axes: {
+          x: definition.axesDesign?.x?.title?.text ?? "",
+          y: definition.axesDesign?.y?.title?.text ?? "",
+        },
         from: { column: col, row },
         to: {
           column: passed(col, width, (i) => getters.getColSize(sheetId, i)),

@@ -1,6 +1,11 @@
 /** A file as a workbook of this page, with a word on what of it could not be read. */
 
+import { Model } from "@odoo/o-spreadsheet";
+
+import { asSaved, upToDate } from "../../files/older";
 import { readFile } from "../../files/read";
+import type { SheetPlan } from "../../sheets/sheet";
+import { BrowserHost } from "./browser-host";
 import { unknownFunctions, workbookData } from "./workbook-data";
 import type { WorkbookData } from "./workbook/store";
 
@@ -20,8 +25,16 @@ export async function readWorkbook(file: File): Promise<Opened> {
 export async function opened(bytes: Uint8Array, name: string): Promise<Opened> {
   // A zip archive begins so; all else, .xls and .csv too, would fail with less of a reason.
   if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) throw new Error("it is no .xlsx file");
-  const workbook = await readFile(bytes);
-  if (workbook.sheets.length === 0) throw new Error("it has no sheet that can be shown");
+  const read = await readFile(bytes);
+  if (read.sheets.length === 0) throw new Error("it has no sheet that can be shown");
+  const older = read.sheets.flatMap((sheet) => {
+    const plan = upToDate(sheet);
+    return plan === undefined ? [] : [{ sheet, plan }];
+  });
+  const workbook = {
+    ...read,
+    sheets: read.sheets.map((sheet) => (older.some((one) => one.sheet === sheet) ? asSaved(sheet) : sheet)),
+  };
   const unknown = unknownFunctions(workbook);
   const leftOut = [
     ...workbook.leftOut,
@@ -30,5 +43,23 @@ export async function opened(bytes: Uint8Array, name: string): Promise<Opened> {
       : [`functions that this sheet does not have (${unknown.slice(0, 5).join(", ")})`]),
   ];
   const told = leftOut.length === 0 ? "" : ` Not taken over: ${leftOut.join("; ")}.`;
-  return { data: workbookData(workbook), remark: `Opened “${name}”.${told}` };
+  const anew = older.map(({ sheet }) => `“${sheet.name}”`).join(", ");
+  const upgraded =
+    older.length === 0
+      ? ""
+      : ` ${anew} is of an earlier version, or not whole: what was typed stands in today's sheet, which computes it anew; beside it is the sheet as it was saved.`;
+  const data = await withSheets(
+    workbookData(workbook),
+    older.map(({ plan }) => plan),
+  );
+  return { data, remark: `Opened “${name}”.${upgraded}${told}` };
+}
+
+/** The workbook with some more ready sheets before the others. */
+async function withSheets(data: WorkbookData, plans: readonly SheetPlan[]): Promise<WorkbookData> {
+  if (plans.length === 0) return data;
+  const model = new Model(data);
+  const host = new BrowserHost(model);
+  for (const plan of plans) await host.insert(plan);
+  return model.exportData();
 }

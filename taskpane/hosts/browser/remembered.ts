@@ -10,16 +10,29 @@ const KEPT = 500;
 /** Of a longer list of joints the arguments alone are more to keep than its answer is to compute. */
 const MOST_CELLS = 200;
 
+/** A formula that so many computations take no longer than this for, ms, is quicker to compute than to look up. */
+const TRIED = 100;
+const QUICK = 2;
+
 type Outcome = { readonly value: unknown } | { readonly problem: unknown };
 
 /** The same formula, which computes nothing twice. */
 export function remembering(formula: Formula): Formula {
   const outcomes = new Map<string, Outcome>();
+  let [tried, taken] = [0, 0];
+  const timed = (run: () => unknown): Outcome => {
+    const start = performance.now();
+    const outcome = outcomeOf(run);
+    tried += 1;
+    taken += performance.now() - start;
+    return outcome;
+  };
   return (...args) => {
+    if (tried >= TRIED && taken < QUICK) return formula(...args);
     const key = keyOf(args);
     if (key === undefined) return formula(...args);
     const known = outcomes.get(key);
-    const outcome = known ?? outcomeOf(() => formula(...args));
+    const outcome = known ?? timed(() => formula(...args));
     // The newest last, so that the first is the one that was longest not asked for.
     outcomes.delete(key);
     outcomes.set(key, outcome);

@@ -10,6 +10,7 @@ import { placeOf } from "../addresses";
 import type { Style } from "../looks";
 import { LOOKS, SIGN_LOOKS } from "../looks";
 import { plainNumberBetween, TEXT_FORMAT } from "../ranges";
+import { chartDefinition } from "./engine-chart";
 import { CHARACTER_WIDTH, engineStyle, PRINT_NAMES } from "./browser-host";
 import { POINTS } from "./engine-sheet";
 import { signStyle } from "./rules";
@@ -110,9 +111,9 @@ function typedOf({ fill, align }: Style, format: string | undefined): object {
   return typedMark(format === TEXT_FORMAT || align === LOOKS.inputText.align ? "text" : "number");
 }
 
-function contentOf({ at, value, formula, format }: SnapshotCell): [string, string][] {
+function contentOf({ at, value, formula, format, isFilled }: SnapshotCell): [string, string][] {
   if (formula !== undefined) return [[at, formula]];
-  if (value === "") return [];
+  if (value === "" || isFilled === true) return [];
   if (typeof value !== "string") return [[at, String(value).toUpperCase()]];
   return [[at, format === TEXT_FORMAT ? value : asText(value)]];
 }
@@ -172,10 +173,11 @@ function signsOf({ signs }: Snapshot): object[] {
 }
 
 function figureOf(
-  { title, kind, labels, values, from, to }: SnapshotChart,
+  chart: SnapshotChart,
   id: string,
   sizes: { readonly columns: readonly number[]; readonly rows: readonly number[] },
 ): object {
+  const { from, to } = chart;
   const length = (all: readonly number[], start: number, end: number, usual: number): number =>
     Array.from({ length: Math.max(1, end - start) }, (_, i) => all[start + i] ?? usual).reduce(
       (a, b) => a + b,
@@ -189,21 +191,7 @@ function figureOf(
     offset: { x: 0, y: 0 },
     width: length(sizes.columns, from.column, to.column, DEFAULT_WIDTH),
     height: length(sizes.rows, from.row, to.row, DEFAULT_HEIGHT),
-    data: {
-      chartId: `${id}-chart`,
-      type: kind,
-      title: { text: title },
-      dataSource: {
-        type: "range",
-        dataSets: values.map((dataRange, i) => ({ dataSetId: String(i), dataRange })),
-        dataSetsHaveTitle: true,
-        labelRange: labels,
-      },
-      dataSetStyles: {},
-      legendPosition: values.length > 1 ? "bottom" : "none",
-      stacked: false,
-      ...(kind === "line" ? { labelsAsText: true, cumulative: false, hideDataMarkers: true } : {}),
-    },
+    data: { chartId: `${id}-chart`, ...chartDefinition(chart) },
   };
 }
 

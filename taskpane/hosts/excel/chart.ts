@@ -2,6 +2,7 @@
 
 import type { CellPlan, ChartPlan } from "../../sheets/sheet";
 import { addressOf, placeOf } from "../addresses";
+import { chartInk } from "../looks";
 
 export function addChart(sheet: Excel.Worksheet, plan: ChartPlan, cells: readonly CellPlan[]): void {
   const [first] = plan.values;
@@ -10,6 +11,8 @@ export function addChart(sheet: Excel.Worksheet, plan: ChartPlan, cells: readonl
   const chart = sheet.charts.add(kind, sheet.getRange(first), "Columns");
   chart.title.text = plan.title;
   chart.setPosition(plan.from, plan.to);
+  chart.axes.categoryAxis.title.text = plan.axes.x;
+  chart.axes.valueAxis.title.text = plan.axes.y;
   chart.legend.visible = plan.values.length > 1;
   chart.legend.position = "Bottom";
   plan.values.forEach((values, i) => {
@@ -18,6 +21,8 @@ export function addChart(sheet: Excel.Worksheet, plan: ChartPlan, cells: readonl
     const series = i === 0 ? chart.series.getItemAt(0) : chart.series.add(headingText(cells, heading));
     series.setValues(sheet.getRange(`${addressOf({ column, row: row + 1 })}:${last}`));
     series.setXAxisValues(sheet.getRange(plan.labels));
+    if (plan.kind === "line") series.format.line.color = chartInk(i);
+    else series.format.fill.setSolidColor(chartInk(i));
   });
 }
 

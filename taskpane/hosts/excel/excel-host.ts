@@ -69,6 +69,19 @@ export class ExcelHost implements Host {
     });
   }
 
+  textsAt(addresses: readonly string[]): Promise<string[]> {
+    return inExcel(async (context) => {
+      const sheet = context.workbook.worksheets.getActiveWorksheet();
+      const ranges = addresses.map((at) => {
+        const range = sheet.getRange(at);
+        range.load("text");
+        return range;
+      });
+      await context.sync();
+      return ranges.map(({ text }) => String(firstOf(text)));
+    });
+  }
+
   putFormula(formula: string): Promise<boolean> {
     return inExcel(async (context) => {
       const cell = context.workbook.getActiveCell();

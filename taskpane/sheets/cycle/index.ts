@@ -98,8 +98,9 @@ function outputTable(form: Layout): Drawn {
   form.guardBlock("Joints a shift by heads", "outputs_rows", [1, top], [3, form.nextRow - 1]);
   const [first, last] = [headings + 1, headings + HEADS.length];
   return {
-    title: "Joints a shift of one operator over heads",
+    title: "Joints a shift of one operator by the number of heads",
     kind: "line",
+    axes: { x: "heads of one operator", y: "joints a shift" },
     labels: `${address(0, first)}:${address(0, last)}`,
     values: [1, 2].map((column) => `${address(column, headings)}:${address(column, last)}`),
   };
@@ -119,8 +120,9 @@ function phaseTable(form: Layout): Drawn {
   form.rangeOf("phases_last", 6, headings + 1, 6, headings + PHASES);
   const [first, last] = [headings + 1, headings + PHASES];
   return {
-    title: "Phases of a cycle, seconds: bore purge in prepurge, load in handling",
+    title: "Phases of a cycle: bore purge in prepurge, load in handling",
     kind: "bar",
+    axes: { x: "phase", y: "time, s" },
     labels: `${address(4, first)}:${address(4, last)}`,
     values: [`${address(6, headings)}:${address(6, last)}`],
   };

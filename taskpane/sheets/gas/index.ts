@@ -145,8 +145,9 @@ function jointList(form: Layout): Omit<ChartPlan, "from" | "to"> {
     return `${address(column, header)}:${address(column, header + JOINTS.length)}`;
   };
   return {
-    title: "Gas by line of the list, over the outside diameter",
+    title: "Gas by line of the list: torch and purge",
     kind: "bar",
+    axes: { x: "outside diameter", y: "gas" },
     labels: `${address(COLUMNS.od, top)}:${address(COLUMNS.od, header + JOINTS.length)}`,
     values: [series("arc_gas"), series("purge_gas")],
   };

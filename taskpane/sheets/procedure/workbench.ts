@@ -187,8 +187,9 @@ function courseChart(form: Layout, from: string, to: string): ChartPlan {
   const column = (offset: number, first: number): string =>
     `${address(LEFT + offset, first)}:${address(LEFT + offset, top + FINE - 1)}`;
   return {
-    title: "Current around the tube (steady equivalent), A, over degrees of rotation",
+    title: "Current around the tube, steady equivalent: what it needs and what four sectors set",
     kind: "line",
+    axes: { x: "rotation, °", y: "current, A" },
     labels: column(0, top),
     values: [column(2, heading), column(5, heading)],
     from,
@@ -232,8 +233,9 @@ function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
   const column = (offset: number, first: number): string =>
     `${address(LEFT + offset, first)}:${address(LEFT + offset, top + MOMENTS - 1)}`;
   return {
-    title: "Oxygen in the bore over seconds of purge, power of ten in ppm",
+    title: "Oxygen in the bore while it is purged, against the target",
     kind: "line",
+    axes: { x: "purge time, s", y: "log₁₀ of ppm (2: 100 ppm)" },
     labels: column(0, top),
     values: [column(2, heading), column(3, heading)],
     from,
