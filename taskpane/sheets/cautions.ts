@@ -5,3 +5,7 @@ export const CAUTIONS = [
   "Arc rays, electric shock, hot metal, fumes and cylinder pressure injure: use screens, gloves, grounded work, fume extraction, a hot-work permit and secured cylinders.",
   "The qualified procedure, local codes and licensed practice govern. The numbers here are starting values: prove them on a test coupon.",
 ] as const;
+
+/** The same where there is room for one line only. */
+export const CAUTION_IN_SHORT =
+  "A purged bore holds no oxygen to breathe. The meter, not the clock, says when it is ready. Starting values: prove them on a test coupon.";

@@ -241,6 +241,7 @@ test.each(
 
 test("the measurement sees a text that is cut off", async () => {
   await insert("Procedure sheet", /^US/);
+  await open.page.getByRole("button", { name: "Unlock this sheet" }).click();
   await open.editBeside("wall", 5, 0, "a text that is far wider than the cell it is in");
   await open.editBeside("wall", 6, 0, "its neighbor");
   await expect(expectWhole(100)).rejects.toThrow("a text that is far wider");

@@ -63,12 +63,17 @@ function wrong({ formula, result }: Example): string | undefined {
   return disagreement(bead(id, ...typedCells(about, call)), result);
 }
 
+/** Where the words of the browser sheet's bar and card are. */
+const BAR = ["bar.ts", "actions-menu.ts", "lock-toggle.ts", "bench-card/views.ts"];
+
 /** Words that a person can see and press or read: those of the pane, of the browser sheet's bar, and of one sheet. */
 function labels(template: Template): Set<string> {
   const pane = readdirSync("taskpane/pane")
     .filter((file) => file.endsWith(".ts"))
     .flatMap((file) => between(readFileSync(path.join("taskpane/pane", file), "utf8"), /"([^"\n]+)"/g));
-  const bar = between(readFileSync("taskpane/hosts/browser/index.html", "utf8"), />([^<>\n]+)</g);
+  const bar = BAR.flatMap((file) =>
+    between(readFileSync(path.join("taskpane/hosts/browser", file), "utf8"), /"([^"\n]+)"/g),
+  );
   const titles = [procedure, gas, cycle].map(({ title }) => title);
   const { cells } = template.plan("US");
   const words = cells.map(({ content }) => String(content)).filter((content) => !content.startsWith("="));

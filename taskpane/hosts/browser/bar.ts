@@ -1,6 +1,7 @@
 /** The bar above the grid: which workbook this is, whether it is stored, and what can be done with all of it. */
 
 import { button, element } from "../../pane/dom";
+import { actionsMenu } from "./actions-menu";
 import type { Origin } from "./workbook/workbooks";
 import { clockTime } from "./workbook/clock";
 
@@ -22,7 +23,7 @@ export interface Bar {
 
 export function buildBar(
   bar: HTMLElement,
-  parts: { readonly menu: HTMLElement; readonly storing: HTMLElement },
+  parts: { readonly menu: HTMLElement; readonly storing: HTMLElement; readonly view: HTMLElement },
   actions: BarActions,
 ): Bar {
   const notice = element("p", { id: "notice", role: "status", hidden: "" });
@@ -49,12 +50,15 @@ export function buildBar(
     element("strong", {}, "Ringbead"),
     parts.menu,
     parts.storing,
-    press("open", "Open a file…", actions.openFile),
-    press("save", "Save as .xlsx", actions.save),
-    press("print", "Print this sheet", actions.print),
-    press("lock", "Unlock this sheet", actions.toggleLock),
+    parts.view,
+    ...actionsMenu(
+      press("open", "Open a file…", actions.openFile),
+      press("save", "Save as .xlsx", actions.save),
+      press("print", "Print this sheet", actions.print),
+      press("lock", "Unlock this sheet", actions.toggleLock),
+      element("a", { href: "../notices.html", target: "_blank", rel: "license noopener" }, "Licenses"),
+    ),
     press("pane-toggle", "Hide the pane", actions.togglePane),
-    element("a", { href: "../notices.html", target: "_blank", rel: "license noopener" }, "Licenses"),
   );
   bar.after(notice);
   return {

@@ -3,7 +3,7 @@
 import type { BarActions } from "./bar";
 
 /** In the order of F6. */
-const PLACES = ["bar", "sheet", "pane"] as const;
+const PLACES = ["bar", "card", "sheet", "pane"] as const;
 const FOCUSABLE = "button:not([hidden]), summary, a[href], input, select, textarea, [tabindex='0']";
 
 export function listenToKeys(actions: Pick<BarActions, "save" | "openFile" | "print">): void {
@@ -26,7 +26,7 @@ export function listenToKeys(actions: Pick<BarActions, "save" | "openFile" | "pr
 
 function moveOn(step: 1 | -1): void {
   const places = PLACES.map((id) => document.getElementById(id)).filter(
-    (place) => place?.checkVisibility() === true,
+    (place) => place?.checkVisibility({ visibilityProperty: true }) === true,
   );
   const here = places.findIndex((place) => place?.contains(document.activeElement) === true);
   const next = places[(here + step + places.length) % places.length];

@@ -4,6 +4,8 @@ import "bootstrap/dist/css/bootstrap.min.css";
 import "font-awesome/css/font-awesome.min.css";
 import "@odoo/o-spreadsheet/dist/o_spreadsheet.css";
 import "./page.css";
+import "./bench-card/card.css";
+import "./dark.css";
 
 import Chart from "chart.js/auto";
 import * as chartParts from "chart.js";
@@ -12,6 +14,10 @@ import { FORMULAS } from "../../pane/help";
 import { mountPane } from "../../pane/pane";
 import { tellInUnits } from "./argument-help";
 import { buildBar } from "./bar";
+import { benchCard } from "./bench-card/card";
+import { followSheet } from "./bench-card/follow";
+import { resultStrip } from "./bench-card/strip";
+import { cardOrSheet } from "./bench-card/views";
 import { BrowserHost } from "./browser-host";
 import { emptyWorkbook, freshWorkbook } from "./fresh";
 import type { FunctionDefinition } from "./functions-host";
@@ -73,6 +79,8 @@ async function start(): Promise<void> {
     }
   };
   const open = (file: File): void => void openFile(file);
+  const views = cardOrSheet(byId("bench"), byId("card"), byId("sheet"));
+  const card = benchCard(byId("card"), views.showSheet);
   const actions = {
     openFile: () => {
       chooseFile(open);
@@ -85,7 +93,7 @@ async function start(): Promise<void> {
     toggleLock: lockToggle(host),
     startAfresh: () => workbooks.startAfresh(),
   };
-  const bar = buildBar(byId("bar"), { menu, storing: storing.line }, actions);
+  const bar = buildBar(byId("bar"), { menu, storing: storing.line, view: views.toggle }, actions);
   const openFile = async (file: File): Promise<void> => {
     try {
       const { data, remark } = await readWorkbook(file);
@@ -106,7 +114,11 @@ async function start(): Promise<void> {
   mountPane(pane, host, "../help.html");
   acceptDrops(open);
   listenToKeys(actions);
-  printOnRequest(() => grid.model);
+  printOnRequest(
+    () => grid.model,
+    () => (views.showsCard() ? card.copy() : undefined),
+  );
+  followSheet(host, () => grid.model, [card.follow, resultStrip(byId("strip"))]);
   onProtected((what) => {
     bar.say(`${what}, or unlock the sheet.`);
   });

@@ -1,4 +1,9 @@
-/** Shows and hides the pane; the width it leaves is the sheet's. Remembered on this computer. */
+/**
+ * Shows and hides the pane; the width it leaves is the sheet's. Remembered on this computer. On a phone it takes the place
+ * of sheet and card, and is never there unasked.
+ */
+
+import { PHONE } from "./bench-card/views";
 
 const KEPT = "ringbead pane";
 /** Under this width, px, the sheet needs all of it: the pane starts hidden. */
@@ -15,12 +20,15 @@ export function paneToggle(bench: HTMLElement): () => void {
     // The grid measures its place when the window says that it changed.
     window.dispatchEvent(new Event("resize"));
   };
-  queueMicrotask(() => {
-    show(kept() ?? window.innerWidth >= NARROW);
-  });
+  const phone = window.matchMedia(PHONE);
+  const start = (): void => {
+    show(!phone.matches && (kept() ?? window.innerWidth >= NARROW));
+  };
+  queueMicrotask(start);
+  phone.addEventListener("change", start);
   return () => {
     const isShown = bench.classList.contains("without-pane");
-    keep(isShown);
+    if (!phone.matches) keep(isShown);
     show(isShown);
   };
 }

@@ -15,11 +15,14 @@ import { chartPicture } from "./print-chart";
 
 const PRINT_ID = "print-page";
 
-/** From now on each print is of what the sheet shows then. */
-export function printOnRequest(modelNow: () => Model): void {
+/** From now on each print is of what the sheet shows then, or of what is shown in its place. */
+export function printOnRequest(modelNow: () => Model, inItsPlace: () => HTMLElement | undefined): void {
   window.addEventListener("beforeprint", () => {
     remove();
-    document.body.append(pageOf(modelNow()));
+    const other = inItsPlace();
+    document.body.append(
+      other === undefined ? pageOf(modelNow()) : newPage("form", modelNow().getters, [other]),
+    );
   });
   window.addEventListener("afterprint", remove);
   // The engine's own way to print sets the painted grid on paper.
@@ -38,15 +41,21 @@ function remove(): void {
 
 function pageOf(model: Model): HTMLElement {
   const area = printArea(model);
+  return newPage(area.paper, model.getters, tablesOf(model, area));
+}
+
+/** Paper with the sheet's name, the day and the page's number at its foot. */
+function newPage(paper: Paper, getters: Model["getters"], parts: readonly HTMLElement[]): HTMLElement {
   const page = document.createElement("div");
   page.id = PRINT_ID;
-  page.className = area.paper;
+  page.className = paper;
   const rules = document.createElement("style");
   const day = new Date().toLocaleDateString();
-  rules.textContent = `@page { size: ${area.paper === "form" ? "portrait" : "landscape"};
-    @bottom-left { font: ${FOOT_FONT}; content: ${asCssText(`${area.title} · ${day}`)}; }
+  const title = getters.getSheetName(getters.getActiveSheetId());
+  rules.textContent = `@page { size: ${paper === "form" ? "portrait" : "landscape"};
+    @bottom-left { font: ${FOOT_FONT}; content: ${asCssText(`${title} · ${day}`)}; }
     @bottom-right { font: ${FOOT_FONT}; content: "page " counter(page) " of " counter(pages); } }`;
-  page.append(rules, ...tablesOf(model, area));
+  page.append(rules, ...parts);
   return page;
 }
 
@@ -65,7 +74,6 @@ interface Area {
   readonly rows: number;
   readonly columns: number;
   readonly paper: Paper;
-  readonly title: string;
   /** The row that every page of a list begins with. */
   readonly heading?: number;
 }
@@ -74,7 +82,6 @@ interface Area {
 function printArea(model: Model): Area {
   const { getters } = model;
   const sheetId = getters.getActiveSheetId();
-  const title = getters.getSheetName(sheetId);
   const zones = new Map(
     getters
       .getNamedRanges()
@@ -87,14 +94,13 @@ function printArea(model: Model): Area {
     const heading = paper === "list" ? zones.get(LIST_NAME)?.top : undefined;
     return {
       sheetId,
-      title,
       rows: zone.bottom + 1,
       columns: zone.right + 1,
       paper,
       ...(heading === undefined ? {} : { heading }),
     };
   }
-  return { sheetId, title, ...usedArea(model, sheetId), paper: "form" };
+  return { sheetId, ...usedArea(model, sheetId), paper: "form" };
 }
 
 /**

@@ -35,10 +35,11 @@ export function sectorTable(form: Layout): void {
   form.name("sectors", 0);
   form.name("mean_first", COLUMNS.mean);
   form.rangeOf("sector_starts", 1, top, 1, last);
-  form.rangeOf("means", COLUMNS.mean, top, COLUMNS.mean, last);
+  // Names of the sheet too: a bench card reads the sectors by them.
+  form.name("means", COLUMNS.mean, undefined, false, SECTORS.length);
   form.rangeOf("means_of_turn", COLUMNS.mean, top, COLUMNS.mean, last - 1);
-  form.rangeOf("peaks", COLUMNS.peak, top, COLUMNS.peak, last);
-  form.rangeOf("backs", COLUMNS.back, top, COLUMNS.back, last);
+  form.name("peaks", COLUMNS.peak, undefined, false, SECTORS.length);
+  form.name("backs", COLUMNS.back, undefined, false, SECTORS.length);
   form.rangeOf("heats", COLUMNS.heat, top, COLUMNS.heat, last);
   SECTORS.forEach(([sector, from, to], i) => {
     const mean = address(COLUMNS.mean, form.nextRow);
