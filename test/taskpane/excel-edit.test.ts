@@ -145,6 +145,7 @@ describe("the selected cell", () => {
       "wall = #DIV/0!: the referenced cell contains an error; fix it first",
     ],
     ["the stored spelling", "=_xldudf_BEAD_STANDOFF(-1)", {}, "wall = -1 in: must be above 0"],
+    ["a cell in place of another that is blank", '=BEAD.STANDOFF(IF(B2="","",B3))', { B2: 1, B3: -1 }, ""],
     ["more than a call", "=1+BEAD.STANDOFF(-1)", {}, ""],
     ["two calls", "=BEAD.STANDOFF(-1)+BEAD.STANDOFF(-2)", {}, ""],
     ["a computed argument", "=BEAD.STANDOFF(B2*2)", { B2: -1 }, ""],

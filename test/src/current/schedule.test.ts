@@ -250,6 +250,26 @@ describe("walls that one pass is not known to penetrate: ASM Handbook 6, typical
     expect(remarks({ od: 2.375, wall: 0.12, style: "steady" })).toHaveLength(1);
   });
 
+  /** 3.2 mm is the 1/8 in of the source, rounded to tenths; walls at, just under and just over. */
+  test.each([
+    [3.2, 1],
+    [3.1999, 1],
+    [3.2001, 2],
+  ])("%d mm: %d lines below the rows", (wall, lines) => {
+    expect(remarks({ od: 60.3, wall, style: "steady", units: "SI" })).toHaveLength(lines);
+  });
+
+  /** Half the wall and 0.254 mm are 0.5 mm, the minimum gap of the estimate, at 0.492 mm: by hand. */
+  test.each([
+    [0.492, 1],
+    [0.4921, 1],
+    [0.4919, 2],
+  ])("volts of a wall of %d mm: %d lines below the rows", (wall, lines) => {
+    const told = remarks({ od: 12.7, wall, style: "steady", units: "SI" });
+    expect(told).toHaveLength(lines);
+    if (lines > 1) expect(told[0]).toMatch(/that of a wall of 0\.492 mm\.$/);
+  });
+
   test("under 0.5 mm the volts are those of the minimum gap, and it says so unless they are typed", () => {
     const thin = { od: 0.25, wall: 0.016, style: "steady" };
     // 8.5 V + 0.8 V/mm × 0.5 mm.
