@@ -63,7 +63,7 @@ async function ask(): Promise<void> {
   Object.assign(process.env, { RINGBEAD_RUNS: "20", RINGBEAD_SEED: "130417" });
   await generate();
   const before = report(kind);
-  const files = ROOMS.flatMap(({ folder }) => filesIn(folder, ".ts")).filter(
+  const files = [...new Set(ROOMS.flatMap(({ folder }) => filesIn(folder, ".ts")))].filter(
     (file) => positionals.length === 0 || positionals.some((part) => file.includes(part)),
   );
   const changes: { readonly file: string; readonly source: string; readonly edits: readonly Edit[] }[] = [];

@@ -46,8 +46,9 @@ interface Room {
 }
 
 const CALCULATED = ["test/src", "test/published", "test/functions"];
-/** Where changes are made. Text of the records and sheets is data: generated pages and files are compared with it. */
+/** Where changes are made. Text of sources, records and sheets is data: generated pages and files are compared with it. */
 export const ROOMS: readonly Room[] = [
+  { folder: "src/sources", tests: CALCULATED, omitted: ["StringLiteral"] },
   { folder: "src", tests: CALCULATED, omitted: [] },
   { folder: "functions", tests: CALCULATED, omitted: ["StringLiteral"] },
   { folder: "taskpane/sheets", tests: ["test/taskpane"], omitted: ["StringLiteral"] },
@@ -168,7 +169,7 @@ export function mutationPage(reports: Readonly<Record<Kind, Report>>, given: rea
     "first, until one fails or a few seconds of tests have passed; the long ones that try whole sheets and random calls are not asked.",
     "What was left was asked again of more tests. Random tests try 20 cases.",
     `Of the unnoticed changes ${String(asked.length - some)} passed every test that runs them and is not too long, and ${String(some)} those for which the time`,
-    "sufficed; more tests could only notice more. Text is not changed in the records, the sheets and the Excel host: it is data, which",
+    "sufficed; more tests could only notice more. Text of the works cited, the records, the sheets and the Excel host is data, which",
     "generated pages, metadata and files are compared with.",
     "",
     "## File by file",
@@ -208,7 +209,7 @@ function listed(changes: readonly Change[]): string[] {
 
 function mutantsIn({ files }: Report, folder = ""): Mutant[] {
   return Object.entries(files)
-    .filter(([file]) => folder === "" || file.startsWith(`${folder}/`))
+    .filter(([file]) => folder === "" || roomOf(file).folder === folder)
     .flatMap(([, { mutants }]) => mutants);
 }
 
