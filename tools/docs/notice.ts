@@ -11,7 +11,7 @@ export interface Package {
   readonly license: string;
 }
 
-/** The mutation tester has a lock of its own and is installed only where it is used. */
+/** What changes the sources for mutation testing has a lock of its own and is installed only where it is used. */
 const MUTATION = path.join("tools", "mutation");
 
 export function installed(name: string): Package {
