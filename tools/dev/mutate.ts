@@ -5,6 +5,7 @@
  *     npm run mutate -- src/gap functions/gap       files with these words in their path; all of four rooms if omitted
  *     npm run mutate -- --seconds 20 src/gap        asks more tests about each change (default 3 s of tests)
  *     npm run mutate -- --left                      asks again about the changes that no test noticed
+ *     npm run mutate -- --new                       only files that were not asked as they read now
  *     npm run mutate -- --join                      only writes docs/mutation.md from the two reports
  *
  * A run replaces its files in test-output/mutation/; what was noticed once in a line that still reads the same stays
@@ -37,6 +38,7 @@ const { values, positionals } = parseArgs({
   options: {
     literals: { type: "boolean", default: false },
     left: { type: "boolean", default: false },
+    new: { type: "boolean", default: false },
     join: { type: "boolean", default: false },
     seconds: { type: "string", default: SECONDS },
   },
@@ -71,6 +73,7 @@ async function ask(): Promise<void> {
   let count = 0;
   for (const file of files) {
     const source = readFileSync(path.join(root, file), "utf8");
+    if (values.new && before.files[file]?.source === source) continue;
     const found = await changesOf(file, source, count);
     if (found.edits.length === 0) continue;
     changes.push({ file, source, edits: found.edits });

@@ -35,6 +35,7 @@ interface One {
   readonly test: string;
   readonly at: number;
   readonly ms: number;
+  readonly rank: number;
 }
 
 export class Plan {
@@ -121,16 +122,18 @@ export class Plan {
       .flatMap(([test, { tests, loading }]) =>
         tests.flatMap((ms, at): One[] =>
           ms < this.longest && (reaching.has(`${test}\t${OUTSIDE}`) || reaching.has(`${test}\t${String(at)}`))
-            ? [{ test, at, ms: ms + loading / 10 }]
+            ? [{ test, at, ms, rank: rank(file, test, ms + loading / 3, last) }]
             : [],
         ),
       )
-      .map((one) => ({ ...one, rank: rank(file, one, last) }))
       .sort((a, b) => a.rank - b.rank);
     let sum = 0;
-    const chosen = ones.filter(({ ms }) => {
-      if (sum + ms > this.longest) return false;
-      sum += ms;
+    const loaded = new Set<string>();
+    const chosen = ones.filter(({ test, ms }) => {
+      const takes = ms + (loaded.has(test) ? 0 : (this.#times.get(test)?.loading ?? 0));
+      if (sum + takes > this.longest) return false;
+      loaded.add(test);
+      sum += takes;
       return true;
     });
     const byFile = new Map<string, One[]>();
@@ -152,7 +155,7 @@ export class Plan {
 }
 
 /** The lower, the sooner it is asked. */
-function rank(file: string, { test, ms }: One, last: readonly string[]): number {
+function rank(file: string, test: string, ms: number, last: readonly string[]): number {
   const [room, name] = [path.dirname(file), path.basename(file, ".ts")];
   const place = last.indexOf(test);
   const near = test.includes(`${room}/${name}.`) ? 0.1 : test.includes(room) || test.includes(name) ? 0.3 : 1;
