@@ -48,7 +48,7 @@ test.each([
     const steps = powers.map((power, i) => ({ from: (i * end) / powers.length, power }));
     const pass = { plate, circumference, dwell, steps, end };
     const found = coldestRise(pass) / greatest(pass);
-      expect(found).toBeGreaterThan(0.96);
+    expect(found).toBeGreaterThan(0.96);
     expect(found).toBeLessThan(1.04);
   },
 );

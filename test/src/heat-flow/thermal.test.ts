@@ -1,8 +1,12 @@
 /** The metals' numbers against hand calculations from the equations of their sources. */
 
-import { effectiveMetal, metalNumbers } from "../../../src/heat-flow/effective";
+import { effectiveMetal, metalNumbers, ROOM } from "../../../src/heat-flow/effective";
 import { DESIGNATIONS, MATERIALS } from "../../../src/metal/material";
 import { THERMAL } from "../../../src/metal/thermal";
+
+test("heats and conductivities are counted from 20 °C", () => {
+  expect(ROOM - 273.15).toBeCloseTo(20, 9);
+});
 
 describe("Kim, ANL-75-55, equations from memory, T in K, 293.15 K to the liquidus", () => {
   // 316L: middle 1008.15 K, θ 1430 K: 9.248 + 0.01571 × 1008.15 = 25.09; at 1723.15 K 36.32; (459.9 + 0.1330 × 1008.15) × 1430 = 849.4 kJ/kg.
@@ -52,7 +56,7 @@ function integral(rows: readonly Row[], from: number, to: number): number {
 
 /** The rest of the table, worked out again from what stands beside each number there. From memory but for the sheets. */
 describe("the metals' numbers from the rows and equations of their sources", () => {
-  const ROOM = 293.15;
+  const START = 293.15;
   /** A value rounded, or read from a table by straight lines: within half a percent. */
   const expectRead = (told: number, found: number): void => {
     expect(Math.abs(told / found - 1)).toBeLessThan(0.005);
@@ -96,7 +100,7 @@ describe("the metals' numbers from the rows and equations of their sources", () 
       [1200, 620],
       [1500, 686],
     ];
-    expectRead(sensibleHeat.value, integral(capacity, ROOM, 1943) + 4.17e6 / 47.867);
+    expectRead(sensibleHeat.value, integral(capacity, START, 1943) + 4.17e6 / 47.867);
     expectRead(latentHeat.value, 14.15e6 / 47.867);
     expect(density.value).toBe(4510);
   });
@@ -141,7 +145,7 @@ describe("the metals' numbers from the rows and equations of their sources", () 
     const last = 25.2 + ((25.2 - 20.8) / (982 - 760)) * (1350 - 982);
     expectRead(meanConductivity.value, integral([...sheet, [1350, last]], 20, 1350) / 1330);
     expectRead(liquidusConductivity.value, last);
-    const middle = (ROOM + 1623.15) / 2;
+    const middle = (START + 1623.15) / 2;
     expectRead(sensibleHeat.value, (338.39 + 0.2441 * middle) * 1330);
     expect(density.value).toBe(8440);
   });
@@ -175,7 +179,7 @@ describe("the metals' numbers from the rows and equations of their sources", () 
       [1000, 451],
       [1200, 480],
     ];
-    expectRead(sensibleHeat.value, integral(capacity, ROOM, 1356));
+    expectRead(sensibleHeat.value, integral(capacity, START, 1356));
     expectRead(latentHeat.value, 48.9e3 * 4.184);
     expect(density.value).toBe(8940);
   });
