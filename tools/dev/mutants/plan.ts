@@ -156,14 +156,19 @@ export class Plan {
 
 /** A word of a path that says what a test is about. */
 const SHORTEST_WORD = 3;
+const EXAMPLES = /examples/;
+const WALKS_RECORDS = /examples|help|words|limits|refusals/;
 
 /** The lower, the sooner it is asked. */
 function rank(file: string, test: string, ms: number, last: readonly string[]): number {
   const [room, name] = [path.dirname(file), path.basename(file, ".ts")];
   const place = last.indexOf(test);
   const words = [roomOf(file).folder === room ? "" : path.basename(room), ...name.split("-")];
+  // What a record says is held by the tests that walk all records, its example by that of the examples.
+  if (room.startsWith("functions") && WALKS_RECORDS.test(test)) words.push(path.basename(test));
   const isAkin = words.some((word) => word.length >= SHORTEST_WORD && test.includes(word));
-  const near = test.includes(`${room}/${name}.`) ? 0.1 : isAkin ? 0.2 : 1;
+  const isAbout = test.includes(`${room}/${name}.`) || (room.startsWith("functions") && EXAMPLES.test(test));
+  const near = isAbout ? 0.05 : isAkin ? 0.2 : 1;
   return (ms + 5) * (place === 0 ? 0.05 : place > 0 ? 0.2 : 1) * near;
 }
 
