@@ -156,7 +156,7 @@ export class Plan {
 
 /** A word of a path that says what a test is about. */
 const SHORTEST_WORD = 3;
-const EXAMPLES = /examples/;
+const EXAMPLES = "examples";
 const WALKS_RECORDS = /examples|help|words|limits|refusals/;
 
 /** The lower, the sooner it is asked. */
@@ -167,7 +167,8 @@ function rank(file: string, test: string, ms: number, last: readonly string[]): 
   // What a record says is held by the tests that walk all records, its example by that of the examples.
   if (room.startsWith("functions") && WALKS_RECORDS.test(test)) words.push(path.basename(test));
   const isAkin = words.some((word) => word.length >= SHORTEST_WORD && test.includes(word));
-  const isAbout = test.includes(`${room}/${name}.`) || (room.startsWith("functions") && EXAMPLES.test(test));
+  const isAbout =
+    test.includes(`${room}/${name}.`) || (room.startsWith("functions") && test.includes(EXAMPLES));
   const near = isAbout ? 0.05 : isAkin ? 0.2 : 1;
   return (ms + 5) * (place === 0 ? 0.05 : place > 0 ? 0.2 : 1) * near;
 }
