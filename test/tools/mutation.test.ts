@@ -27,7 +27,8 @@ function pageOf(
   given: Parameters<typeof mutationPage>[1],
   literals: Report = { files: {} },
 ): string {
-  return mutationPage({ mutators, literals } satisfies Record<Kind, Report>, given);
+  const unasked: Record<Kind, string[]> = { mutators: ["functions/a.ts", "functions/b.ts"], literals: [] };
+  return mutationPage({ mutators, literals }, given, unasked);
 }
 
 type Location = Record<"start" | "end", { line: number; column: number }>;
@@ -57,7 +58,9 @@ test("both kinds of changes are counted, by room and together; what was not aske
   expect(page).toContain("| `src` | numbers × 1.01 | 1 | 1 | 0 | 50.0 % |");
   expect(page).toContain("| `functions` | numbers × 1.01 | 0 | 0 | 0 | – |");
   expect(page).toContain("| `src/x.ts` | 1 | 1 | 1 | 50.0 % | 1 | 1 | 0 | 50.0 % |");
-  expect(page).toContain("Of the unnoticed changes 0 passed every test");
+  expect(page).toContain("\n0 passed every such test that runs them, and 2 those");
+  expect(page).toContain("- Not asked, StrykerJS's mutators: 2 files of `functions`\n");
+  expect(page).toContain("- Not asked, numbers × 1.01: nothing\n");
 });
 
 test("a change without a reason and a reason without a change are errors", () => {
@@ -73,7 +76,7 @@ test("of several runs the last one of a file counts, and what any of them notice
   expect(unnoticed(joined([early, late]))).toEqual([]);
   expect(unnoticed(joined([late, early]))).toEqual([]);
   const other = { files: { "src/x.ts": { source: SOURCE.replace("d =", "q ="), mutants: [LEFT] } } };
-  expect(unnoticed(joined([early, other]))).toEqual([CHANGE]);
+  expect(unnoticed(joined([early, other]))).toEqual([{ ...CHANGE, line: "q = e(" }]);
   expect(
     unnoticed(joined([other, { files: { "src/a.ts": { source: SOURCE, mutants: [LEFT] } } }])),
   ).toHaveLength(2);

@@ -18,7 +18,7 @@ import { parseArgs } from "node:util";
 
 import { generate } from "../build/generate";
 import { root } from "../build/project";
-import type { Mutant, Report } from "../docs/mutation";
+import type { Kind, Mutant, Report } from "../docs/mutation";
 import { joined, mutationPage, NOTICED, reasons, roomOf, ROOMS } from "../docs/mutation";
 import type { Edit } from "./mutants/edit";
 import { asMutant, edited } from "./mutants/edit";
@@ -29,7 +29,7 @@ import { Tester } from "./mutants/tester";
 
 const FOLDER = path.join(root, "test-output", "mutation");
 const PAGE = path.join(root, "docs", "mutation.md");
-const REPORTS = { mutators: "mutators.json", literals: "literals.json" } as const;
+const REPORTS: Readonly<Record<Kind, string>> = { mutators: "mutators.json", literals: "literals.json" };
 /** Tests of this many seconds are asked about a change. */
 const SECONDS = "3";
 
@@ -43,20 +43,19 @@ const { values, positionals } = parseArgs({
     seconds: { type: "string", default: SECONDS },
   },
 });
-const kind = values.literals ? "literals" : "mutators";
+const kind: Kind = values.literals ? "literals" : "mutators";
 const longest = 1000 * Number(values.seconds);
 if (!(longest > 0)) throw new Error(`--seconds ${values.seconds}: must be above 0`);
 
 if (!values.join) await ask();
 if (values.join || (positionals.length === 0 && !values.left)) {
-  writeFileSync(
-    PAGE,
-    mutationPage({ mutators: report("mutators"), literals: report("literals") }, reasons()),
-  );
+  const reports = { mutators: report("mutators"), literals: report("literals") };
+  const unasked = { mutators: await unaskedIn("mutators"), literals: await unaskedIn("literals") };
+  writeFileSync(PAGE, mutationPage(reports, reasons(), unasked));
   console.log(path.relative(root, PAGE));
 }
 
-function report(of: keyof typeof REPORTS): Report {
+function report(of: Kind): Report {
   const place = path.join(FOLDER, REPORTS[of]);
   return existsSync(place) ? (JSON.parse(readFileSync(place, "utf8")) as Report) : { files: {} };
 }
@@ -65,7 +64,7 @@ async function ask(): Promise<void> {
   Object.assign(process.env, { RINGBEAD_RUNS: "20", RINGBEAD_SEED: "130417" });
   await generate();
   const before = report(kind);
-  const files = [...new Set(ROOMS.flatMap(({ folder }) => filesIn(folder, ".ts")))].filter(
+  const files = allFiles().filter(
     (file) => positionals.length === 0 || positionals.some((part) => file.includes(part)),
   );
   const changes: { readonly file: string; readonly source: string; readonly edits: readonly Edit[] }[] = [];
@@ -74,7 +73,7 @@ async function ask(): Promise<void> {
   for (const file of files) {
     const source = readFileSync(path.join(root, file), "utf8");
     if (values.new && before.files[file]?.source === source) continue;
-    const found = await changesOf(file, source, count);
+    const found = await changesOf(kind, file, source, count);
     if (found.edits.length === 0) continue;
     changes.push({ file, source, edits: found.edits });
     telling.set(file, found.telling);
@@ -117,12 +116,29 @@ async function ask(): Promise<void> {
   tester.end();
 }
 
+/** The files with changes of a kind that its report does not have as they read now. */
+async function unaskedIn(of: Kind): Promise<string[]> {
+  const { files } = report(of);
+  const unasked: string[] = [];
+  for (const file of allFiles()) {
+    const source = readFileSync(path.join(root, file), "utf8");
+    if (files[file]?.source === source) continue;
+    if ((await changesOf(of, file, source, 0)).edits.length > 0) unasked.push(file);
+  }
+  return unasked;
+}
+
+function allFiles(): string[] {
+  return [...new Set(ROOMS.flatMap(({ folder }) => filesIn(folder, ".ts")))];
+}
+
 async function changesOf(
+  of: Kind,
   file: string,
   source: string,
   from: number,
 ): Promise<{ readonly edits: readonly Edit[]; readonly telling: string }> {
-  if (kind === "mutators") {
+  if (of === "mutators") {
     return mutationsOf(file, source, roomOf(file).omitted, from);
   }
   const edits = literalsOf(file, source);

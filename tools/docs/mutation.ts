@@ -126,7 +126,12 @@ function key({ file, line, code, becomes }: Change): string {
   return JSON.stringify([file, line, code, becomes]);
 }
 
-export function mutationPage(reports: Readonly<Record<Kind, Report>>, given: readonly Reason[]): string {
+/** The page; `unasked` are the files whose changes of a kind no run asked about. */
+export function mutationPage(
+  reports: Readonly<Record<Kind, Report>>,
+  given: readonly Reason[],
+  unasked: Readonly<Record<Kind, readonly string[]>>,
+): string {
   const left = [...unnoticed(reports.mutators), ...unnoticed(reports.literals)];
   const explained = new Set(given.flatMap(({ changes }) => changes.map(key)));
   const found = new Set(left.map(key));
@@ -166,11 +171,15 @@ export function mutationPage(reports: Readonly<Record<Kind, Report>>, given: rea
     ),
     "",
     "All tests run in one process, each file on sources loaded anew. Only tests that run the changed code are asked, near and quick ones",
-    "first, until one fails or a few seconds of tests have passed; the long ones that try whole sheets and random calls are not asked.",
-    "What was left was asked again of more tests. Random tests try 20 cases.",
-    `Of the unnoticed changes ${String(asked.length - some)} passed every test that runs them and is not too long, and ${String(some)} those for which the time`,
-    "sufficed; more tests could only notice more. Text of the works cited, the records, the sheets and the Excel host is data, which",
-    "generated pages, metadata and files are compared with.",
+    "first, until one fails or some seconds of tests have passed: from half a second to three, more where a room was asked again. The long",
+    "ones that try whole sheets and random calls are not asked, and random tests try 20 cases. Of the unnoticed changes",
+    `${String(asked.length - some)} passed every such test that runs them, and ${String(some)} those for which the time sufficed; more tests could only notice`,
+    "more. Text of the works cited, the records, the sheets and the Excel host is data, which generated pages, metadata and files are",
+    "compared with.",
+    "",
+    ...(["mutators", "literals"] as const).map(
+      (kind) => `- Not asked, ${KINDS[kind]}: ${notAsked(unasked[kind])}`,
+    ),
     "",
     "## File by file",
     "",
@@ -193,6 +202,14 @@ const KINDS: Readonly<Record<Kind, string>> = {
   mutators: "StrykerJS's mutators",
   literals: "numbers × 1.01",
 };
+
+function notAsked(files: readonly string[]): string {
+  const told = ROOMS.flatMap(({ folder }) => {
+    const within = files.filter((file) => roomOf(file).folder === folder);
+    return within.length === 0 ? [] : [`${String(within.length)} files of \`${folder}\``];
+  });
+  return told.length === 0 ? "nothing" : told.join(", ");
+}
 
 /** A line for each file and line of code. */
 function listed(changes: readonly Change[]): string[] {
