@@ -225,6 +225,17 @@ test("what it cannot answer it refuses by an argument that the user gave", () =>
   expect(refusalOf({ od: 1, wall: 0.5 })).toBe("#VALUE! wall = 0.5 in: must be less than half of od, 0.5 in");
 });
 
+test("copper that takes more than any listed electrode carries, 500 A: no answer, and the wall is named", () => {
+  for (const style of ["steady", "pulsed"]) {
+    const said = refusalOf({ od: 4.5, wall: 0.2, material: "C12200", style });
+    const amps =
+      /^#N\/A wall = 0\.2 in: calls for ([\d.]+) A, which no standard electrode is listed for$/.exec(
+        said,
+      )?.[1];
+    expect(Number(amps)).toBeGreaterThan(500);
+  }
+});
+
 describe("walls that one pass is not known to penetrate: ASM Handbook 6, typically 3 mm", () => {
   test.each([
     ["2 in Sch 80", 2.375, 0.218],
