@@ -11,7 +11,8 @@ import { CALLED } from "./edit";
 
 interface Found {
   readonly id: string;
-  readonly fileName: string;
+  /** "Ignored" where its mutator is excluded: it has a number, but no place in the code. */
+  readonly status?: string;
   readonly replacement: string;
   readonly location: Record<"start" | "end", { readonly line: number; readonly column: number }>;
 }
@@ -60,12 +61,14 @@ export async function mutationsOf(
     excludedMutations: excluded,
     plugins: null,
   });
+  const made = mutants.filter(({ status }) => status !== "Ignored");
+  const numbers = new Map(made.map(({ id }, i) => [id, String(from + i)]));
   const lines = content.split("\n");
   const starts = lines.map((_, line) => lines.slice(0, line).reduce((sum, one) => sum + one.length + 1, 0));
   const at = ({ line, column }: { readonly line: number; readonly column: number }): number =>
     (starts[line] ?? 0) + column;
   return {
-    edits: mutants.map(({ replacement, location: { start, end } }) => ({
+    edits: made.map(({ replacement, location: { start, end } }) => ({
       start: at(start),
       end: at(end),
       becomes: replacement,
@@ -75,7 +78,7 @@ export async function mutationsOf(
       .replace(
         COVER,
         (_, ids: string) =>
-          `globalThis.${CALLED}(${ids.replace(/"(\d+)"/g, (__, id: string) => String(from + Number(id)))})`,
+          `globalThis.${CALLED}(${ids.replace(/"(\d+)"/g, (__, id: string) => numbers.get(id) ?? "")})`,
       ),
   };
 }
