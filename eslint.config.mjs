@@ -35,10 +35,6 @@ export default ts.config(
   { ignores: ["dist/", "generated/", "coverage/", "**/node_modules/", "test-output/", ".cache/"] },
   js.configs.recommended,
   {
-    files: ["**/*.cjs"],
-    languageOptions: { sourceType: "commonjs", globals: { ...globals.node, ...globals.jest } },
-  },
-  {
     files: ["**/*.ts"],
     extends: [ts.configs.strictTypeChecked, ts.configs.stylisticTypeChecked],
     languageOptions: {

@@ -42,9 +42,15 @@ test("leaves as text: a plain number is itself, a size the decimal a person woul
 });
 
 test("the common sets give the decimals they are engraved with", () => {
-  // Half a thousandth of tolerance: each gap that is a leaf is that leaf.
-  for (const leaf of [0.0015, 0.002, 0.0025, 0.003, 0.007, 0.014, 0.023, 0.028, 0.035]) {
-    expect(bead("FEELER_STACK", leaf, null, 0)).toEqual([[leaf]]);
+  // No tolerance: each gap that is a leaf is that leaf. Thousandths, the set of 32 of common practice, from memory.
+  const upTo10 = [1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10];
+  const beyond = [11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 28, 30, 32, 35];
+  for (const thousandths of [...upTo10, ...beyond]) {
+    expect(bead("FEELER_STACK", thousandths / 1000, null, 0)).toEqual([[thousandths / 1000]]);
+  }
+  // What the set has no leaf for takes two: 27 and 29, and nothing is thicker than the last.
+  for (const thousandths of [27, 29, 36]) {
+    expect(table("FEELER_STACK", thousandths / 1000, null, 0)).toHaveLength(2);
   }
   for (let i = 1; i <= 20; i += 1) {
     expect(bead("FEELER_STACK", i / 20, null, 0, "SI")).toEqual([[i / 20]]);

@@ -27,6 +27,7 @@ test.each([
   ["38.1 mm", 1.5],
   ["25.4MM", 1],
   ["63/64", 0.984375],
+  ["127/128", 0.9921875],
 ])("%s is %d in", (text, expected) => {
   expect(inches(text)).toBeCloseTo(expected, 12);
 });
@@ -73,8 +74,9 @@ test("every fraction of an inch comes back, however it is written", () => {
 
 test("what a sheet makes of 1/2 in 2026 is told as a date, what a tube may measure is not", () => {
   expect(looksLikeDate(46_024)).toBe(true);
-  expect(looksLikeDate(36_525)).toBe(false);
-  expect(looksLikeDate(73_051)).toBe(false);
+  // 2000-01-01 and 2099-12-31 in the day numbers of spreadsheets.
+  for (const day of [36_526, 73_050]) expect(looksLikeDate(day)).toBe(true);
+  for (const day of [36_525, 73_051]) expect(looksLikeDate(day)).toBe(false);
   expect(looksLikeDate(46_024.5)).toBe(false);
 });
 

@@ -109,6 +109,32 @@ describe("repairing", () => {
     expect(await hostIn(empty).repairFormulas()).toBe(0);
   });
 
+  test("as many formulas as one call of Excel takes well, and no more", async () => {
+    const { excel, sheet } = opened();
+    for (let row = 1; row <= 4997; row += 1) excel.enter(sheet, `H${String(row)}`, "=BEAD.VERSION()");
+    expect(await hostIn(excel).repairFormulas()).toBe(5000);
+    excel.enter(sheet, "H4998", "=BEAD.VERSION()");
+    sheet.typed.length = 0;
+    expect(await failure(hostIn(excel).repairFormulas())).toBe(
+      "this sheet has 5001 Ringbead formulas, too many to re-enter at once",
+    );
+    expect(sheet.typed).toEqual([]);
+  });
+
+  test("a sheet of up to 200 000 cells is searched, a larger one not", async () => {
+    for (const [corner, said] of [
+      ["T10000", 0],
+      ["U9600", "this sheet uses 201600 cells, too many to search"],
+    ] as const) {
+      const excel = new FakeExcel().install();
+      const sheet = excel.sheet("Sheet1");
+      excel.enter(sheet, "A1", "first");
+      excel.enter(sheet, corner, "last");
+      const repairing = hostIn(excel).repairFormulas();
+      expect(typeof said === "number" ? await repairing : await failure(repairing)).toBe(said);
+    }
+  });
+
   test("recalculates the sheet being shown", async () => {
     const { excel } = opened();
     await hostIn(excel).recalculate();
@@ -145,6 +171,7 @@ describe("the selected cell", () => {
       "wall = #DIV/0!: the referenced cell contains an error; fix it first",
     ],
     ["the stored spelling", "=_xldudf_BEAD_STANDOFF(-1)", {}, "wall = -1 in: must be above 0"],
+    ["a cell in place of another that is blank", '=BEAD.STANDOFF(IF(B2="","",B3))', { B2: 1, B3: -1 }, ""],
     ["more than a call", "=1+BEAD.STANDOFF(-1)", {}, ""],
     ["two calls", "=BEAD.STANDOFF(-1)+BEAD.STANDOFF(-2)", {}, ""],
     ["a computed argument", "=BEAD.STANDOFF(B2*2)", { B2: -1 }, ""],

@@ -174,6 +174,21 @@ describe("inserting", () => {
     expect([...theirs.cells.values()].map(({ formula }) => formula)).toEqual(["mine"]);
   });
 
+  test("a sheet of that name that another person makes meanwhile is never taken away", async () => {
+    const excel = new FakeExcel().install();
+    excel.failing = {
+      get call() {
+        const adding = excel.runs.at(-1)?.calls.at(-1) === "worksheets.add";
+        if (adding && excel.sheets.length === 1) excel.enter(excel.add(plan.title), "A1", "theirs");
+        return "";
+      },
+      error: new FakeError("GeneralException"),
+    };
+    expect(await failure(hostIn(excel).insert(plan))).toMatch(/ItemAlreadyExists/);
+    expect(excel.sheets.map(({ name }) => name)).toEqual(["Sheet1", plan.title]);
+    expect(excel.sheet(plan.title).cell("A1").formula).toBe("theirs");
+  });
+
   test("a long title, or one with signs that Excel forbids, still gives a name", async () => {
     const excel = new FakeExcel().install();
     const long: SheetPlan = { ...plan, title: "'Tube: 1/2 [in] * gas and cylinders for a whole skid'" };

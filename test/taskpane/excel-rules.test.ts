@@ -73,6 +73,15 @@ test("words too long for Excel's warning are refused before anything is written"
   expect(excel.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Small form"]);
 });
 
+test("a list of words fits up to the 255 signs that Excel takes, commas and all", async () => {
+  const listed = (last: number): ReturnType<typeof smallPlan> => ({
+    ...smallPlan("US"),
+    lists: [{ at: "B7", allowed: ["x".repeat(100), "y".repeat(last)] }],
+  });
+  await host.insert(listed(154));
+  await expect(host.insert(listed(155))).rejects.toThrow("a list of allowed words does not fit");
+});
+
 test("a size in a cell kept as text stays text, without an apostrophe", () => {
   expect([sheet.cell("B4").formula, sheet.cell("B4").type, sheet.cell("B4").format]).toEqual([
     "1-1/2",

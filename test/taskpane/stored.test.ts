@@ -32,6 +32,27 @@ test.each([
   expect(stored(formula)).toMatchObject({ formula: expected, array: false });
 });
 
+/** The functions of future versions in [MS-XLSX] 2.2.2, from memory: those that the sheets or people here may use. */
+test.each([
+  "CONCAT(A1:A3)",
+  "IFS(A1>0,1)",
+  "ISFORMULA(A1)",
+  'MAXIFS(A1:A3,B1:B3,"x")',
+  'MINIFS(A1:A3,B1:B3,"x")',
+  "SWITCH(A1,1,2)",
+  'TEXTJOIN(",",TRUE,A1:A3)',
+  "XLOOKUP(A1,B1:B3,C1:C3)",
+])("a function younger than the file format carries the prefix: %s", (call) => {
+  expect(stored(`=${call}`)).toEqual({ formula: `_xlfn.${call}`, array: false, ours: false });
+});
+
+test.each(["SUM(A1:A3)", "IFERROR(A1,0)", "SUMIF(A1:A3,1)", "CEILING(A1,2)"])(
+  "an older one does not: %s",
+  (call) => {
+    expect(stored(`=${call}`)?.formula).toBe(call);
+  },
+);
+
 test.each([
   ["another sheet", "=Scratch!A1"],
   ["a name that is not of this sheet", "=depth+1"],

@@ -7,7 +7,7 @@ import { root } from "../build/project";
 import type { Installed } from "../build/shipped";
 import { installed, SHIPPED, sourceOf } from "../build/shipped";
 
-/** The mutation tester has a lock of its own and is installed only where it is used. */
+/** What changes the sources for mutation testing has a lock of its own and is installed only where it is used. */
 const MUTATION = path.join("tools", "mutation");
 
 /** What a lock file says of a package, installed or not. */

@@ -225,6 +225,17 @@ test("what it cannot answer it refuses by an argument that the user gave", () =>
   expect(refusalOf({ od: 1, wall: 0.5 })).toBe("#VALUE! wall = 0.5 in: must be less than half of od, 0.5 in");
 });
 
+test("copper that takes more than any listed electrode carries, 500 A: no answer, and the wall is named", () => {
+  for (const style of ["steady", "pulsed"]) {
+    const said = refusalOf({ od: 4.5, wall: 0.2, material: "C12200", style });
+    const amps =
+      /^#N\/A wall = 0\.2 in: calls for ([\d.]+) A, which no standard electrode is listed for$/.exec(
+        said,
+      )?.[1];
+    expect(Number(amps)).toBeGreaterThan(500);
+  }
+});
+
 describe("walls that one pass is not known to penetrate: ASM Handbook 6, typically 3 mm", () => {
   test.each([
     ["2 in Sch 80", 2.375, 0.218],
@@ -250,6 +261,26 @@ describe("walls that one pass is not known to penetrate: ASM Handbook 6, typical
     expect(remarks({ od: 2.375, wall: 0.12, style: "steady" })).toHaveLength(1);
   });
 
+  /** 3.2 mm is the 1/8 in of the source, rounded to tenths; walls at, just under and just over. */
+  test.each([
+    [3.2, 1],
+    [3.1999, 1],
+    [3.2001, 2],
+  ])("%d mm: %d lines below the rows", (wall, lines) => {
+    expect(remarks({ od: 60.3, wall, style: "steady", units: "SI" })).toHaveLength(lines);
+  });
+
+  /** Half the wall and 0.254 mm are 0.5 mm, the minimum gap of the estimate, at 0.492 mm: by hand. */
+  test.each([
+    [0.492, 1],
+    [0.4921, 1],
+    [0.4919, 2],
+  ])("volts of a wall of %d mm: %d lines below the rows", (wall, lines) => {
+    const told = remarks({ od: 12.7, wall, style: "steady", units: "SI" });
+    expect(told).toHaveLength(lines);
+    if (lines > 1) expect(told[0]).toMatch(/that of a wall of 0\.492 mm\.$/);
+  });
+
   test("under 0.5 mm the volts are those of the minimum gap, and it says so unless they are typed", () => {
     const thin = { od: 0.25, wall: 0.016, style: "steady" };
     // 8.5 V + 0.8 V/mm × 0.5 mm.
@@ -261,6 +292,30 @@ describe("walls that one pass is not known to penetrate: ASM Handbook 6, typical
 
 describe("heavy small tubes", () => {
   const steady = { style: "steady" };
+
+  test("12 % off the wanted width is the limit, met from both sides", () => {
+    const wall = 0.02;
+    const off = (od: number): number => {
+      const given = { ...steady, od, wall };
+      const refusal = refusalOf(given);
+      const [, width, wanted] =
+        /make it ([\d.]+) in wide, face and root, in place of ([\d.]+) in$/.exec(refusal) ?? [];
+      if (width !== undefined) return Number(width) / Number(wanted) - 1;
+      const row = rowOf(given);
+      const widths = SECTORS.map((sector) => (row(`${sector} face`) + row(`${sector} root`)) / 2);
+      return Math.max(...widths) / row("Bead width") - 1;
+    };
+    let [refused, answered] = [0.092, 0.096];
+    while (answered - refused > 1e-6) {
+      const middle = (refused + answered) / 2;
+      if (refusalOf({ ...steady, od: middle, wall }) === "answered") answered = middle;
+      else refused = middle;
+    }
+    expect(off(refused)).toBeGreaterThan(0.12);
+    expect(off(refused)).toBeLessThan(0.1201);
+    expect(off(answered)).toBeGreaterThan(0.1199);
+    expect(off(answered)).toBeLessThanOrEqual(0.12);
+  });
 
   test.each([
     [0.0625, 0.02],

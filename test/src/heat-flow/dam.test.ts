@@ -127,6 +127,16 @@ test("the peak is the greatest of a dense grid of places and times", () => {
   );
 });
 
+test("R·(1 + c·x³/(1 + x³/4)): four times as much at most as the first c·x³ would tell at x = 1", () => {
+  for (const metal of ["316L", "titanium-like", "carbon-steel-like"].map(numbersOf)) {
+    const melting = metal.liquidus - 293.15;
+    const excess = (x: number): number => coldRise(x * melting, metal) / (x * melting) - 1;
+    const c = excess(0.01) / 1e-6;
+    expect(Math.abs(excess(1e5) / c - 4)).toBeLessThan(1e-4);
+    expect(Math.abs(excess(1) / c - 0.8)).toBeLessThan(1e-4);
+  }
+});
+
 test("hot and cold rises are each other's inverse", () => {
   for (const metal of ["316L", "titanium-like", "carbon-steel-like"].map(numbersOf)) {
     for (const rise of [1, 100, 600, 1400, 3000]) {

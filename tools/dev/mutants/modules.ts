@@ -25,16 +25,41 @@ const ENDINGS = ["", ".ts", "/index.ts", ".mjs", ".js", ".json"];
 export class Modules {
   readonly #bodies = new Map<string, Body>();
   readonly #packages = new Map<string, { exports: unknown }>();
+  readonly #changed = new Map<string, Body>();
   #registry = new Map<string, { exports: unknown }>();
-  #changed: { readonly file: string; readonly body: Body } | undefined;
+  #mocks = new Map<string, () => unknown>();
 
   constructor(readonly root: string) {}
 
-  /** Forgets what ran; from now on `file` reads as `text`. */
-  reset(file?: string, text?: string): void {
+  /** From now on `file` reads as `text`, or as it stands. Throws where the text is no program. */
+  change(file: string, text: string | undefined): void {
+    if (text === undefined) this.#changed.delete(file);
+    else this.#changed.set(file, compiled(file, text));
+  }
+
+  /** Forgets what ran. */
+  reset(): void {
     this.#registry = new Map();
-    this.#changed =
-      file === undefined || text === undefined ? undefined : { file, body: compiled(file, text) };
+    this.#mocks = new Map();
+  }
+
+  /** From now on, until the next reset, a module is what `made` makes. */
+  replace(specifier: string, from: string, made: () => unknown): void {
+    const target = resolved(specifier, from);
+    if (target !== undefined) this.#mocks.set(target, made);
+  }
+
+  /** A module as it stands, though it is replaced. */
+  actual(specifier: string, from: string): unknown {
+    const target = resolved(specifier, from);
+    if (target === undefined) throw new Error(`no module ${specifier} for ${from}`);
+    const made = this.#mocks.get(target);
+    this.#mocks.delete(target);
+    const exports = this.load(target);
+    if (made === undefined) return exports;
+    this.#mocks.set(target, made);
+    this.#registry.delete(target);
+    return exports;
   }
 
   load(file: string): unknown {
@@ -43,7 +68,10 @@ export class Modules {
     const known = registry.get(file);
     if (known !== undefined) return known.exports;
     const module = { exports: {} as unknown };
+    const made = this.#mocks.get(file);
+    if (made !== undefined) module.exports = made();
     registry.set(file, module);
+    if (made !== undefined) return module.exports;
     if (file.endsWith(".json")) {
       const parsed = JSON.parse(readFileSync(file, "utf8")) as object;
       module.exports = { ...parsed, default: parsed, __esModule: true };
@@ -77,8 +105,7 @@ export class Modules {
   }
 
   #bodyOf(file: string): Body {
-    if (this.#changed?.file === file) return this.#changed.body;
-    let body = this.#bodies.get(file);
+    let body = this.#changed.get(file) ?? this.#bodies.get(file);
     if (body === undefined) {
       body = compiled(file, readFileSync(file, "utf8"));
       this.#bodies.set(file, body);
@@ -95,7 +122,12 @@ function resolved(specifier: string, from: string): string | undefined {
 function compiled(file: string, text: string): Body {
   const { code } = transformSync(text, {
     filename: file,
-    jsc: { parser: { syntax: "typescript" }, target: "es2022" },
+    jsc: {
+      parser: { syntax: "typescript" },
+      target: "es2022",
+      // A test replaces a module before it imports the others.
+      transform: { hidden: { jest: true } },
+    } as object,
     module: { type: "commonjs" },
   });
   const wrapped = `(function (module, exports, require, __dirname, __filename) {${code}\n})`;
