@@ -11,6 +11,28 @@ import { SIGN_LOOKS } from "../looks";
 import { fitting, plainNumberBetween } from "../ranges";
 import { command } from "./commands";
 
+/** What the engine is told of a cell that takes one of some words. */
+export function listCriterion(values: readonly string[]): object {
+  return { type: "isValueInList", values, displayStyle: values.length > 1 ? "arrow" : "plainText" };
+}
+
+/** What the engine is told of a range of typed numbers. */
+export function rangeCriterion(range: Pick<RangePlan, "at" | "least" | "most">, isText: boolean): object {
+  return isText
+    ? { type: "customFormula", values: [plainNumberBetween(range)] }
+    : { type: "isBetween", values: [String(range.least), String(range.most)] };
+}
+
+/** What the engine is told of the color of a sign. */
+export function signRule(sign: keyof typeof SIGNS): object {
+  return {
+    type: "CellIsRule",
+    operator: "beginsWithText",
+    values: [SIGNS[sign]],
+    style: signStyle(SIGN_LOOKS[sign]),
+  };
+}
+
 /** A cell that takes one of some words and nothing else. */
 export function allowOnly(model: Model, sheetId: string, at: string, values: readonly string[]): void {
   command(model, "ADD_DATA_VALIDATION_RULE", {
@@ -19,7 +41,7 @@ export function allowOnly(model: Model, sheetId: string, at: string, values: rea
     rule: {
       id: newId(),
       isBlocking: true,
-      criterion: { type: "isValueInList", values, displayStyle: values.length > 1 ? "arrow" : "plainText" },
+      criterion: listCriterion(values),
     },
   });
 }
@@ -44,9 +66,7 @@ export function warnOutside(
       rule: {
         id: newId(),
         isBlocking: false,
-        criterion: isText(at)
-          ? { type: "customFormula", values: [plainNumberBetween(range)] }
-          : { type: "isBetween", values: [String(least), String(most)] },
+        criterion: rangeCriterion(range, isText(at)),
         range: { least, most, title, message },
       },
     });
@@ -89,18 +109,13 @@ export function colorSigns(model: Model, sheetId: string, ranges: readonly strin
       ranges: ranges.map((at) => dataOf(model, sheetId, at)),
       cf: {
         id: `sign-${sign}`,
-        rule: {
-          type: "CellIsRule",
-          operator: "beginsWithText",
-          values: [SIGNS[sign]],
-          style: signStyle(SIGN_LOOKS[sign]),
-        },
+        rule: signRule(sign),
       },
     });
   }
 }
 
-export function signStyle({ bold, ink, fill }: Style): object {
+function signStyle({ bold, ink, fill }: Style): object {
   return {
     ...(bold === true ? { bold } : {}),
     ...(ink === undefined ? {} : { textColor: ink }),

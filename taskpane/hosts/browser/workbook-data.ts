@@ -5,15 +5,14 @@ import { DEFAULT_LOCALE, helpers, registries } from "@odoo/o-spreadsheet";
 import type { ReadWorkbook } from "../../files/read";
 import type { Snapshot, SnapshotCell, SnapshotChart } from "../../files/sheet-state";
 import { NAME_MARK } from "../../files/spoken";
-import { SIGNS } from "../../sheets/sheet";
 import { placeOf } from "../addresses";
 import type { Style } from "../looks";
-import { LOOKS, SIGN_LOOKS } from "../looks";
-import { plainNumberBetween, TEXT_FORMAT } from "../ranges";
+import { LOOKS } from "../looks";
+import { TEXT_FORMAT } from "../ranges";
 import { chartDefinition } from "./engine-chart";
 import { CHARACTER_WIDTH, engineStyle, PRINT_NAMES } from "./browser-host";
 import { POINTS } from "./engine-sheet";
-import { signStyle } from "./rules";
+import { listCriterion, rangeCriterion, signRule } from "./rules";
 import { typedMark } from "./typed-cells";
 import { ENGINE_VERSION } from "./workbook/engine-version";
 import type { WorkbookData } from "./workbook/store";
@@ -139,19 +138,13 @@ function validationsOf({ lists, ranges }: Snapshot): object[] {
     ...lists.map(({ range, allowed }) => ({
       id: newId(),
       isBlocking: true,
-      criterion: {
-        type: "isValueInList",
-        values: allowed,
-        displayStyle: allowed.length > 1 ? "arrow" : "plainText",
-      },
+      criterion: listCriterion(allowed),
       ranges: [range],
     })),
     ...ranges.map(({ range, least, most, title, message, isText }) => ({
       id: newId(),
       isBlocking: false,
-      criterion: isText
-        ? { type: "customFormula", values: [plainNumberBetween({ at: range, least, most })] }
-        : { type: "isBetween", values: [String(least), String(most)] },
+      criterion: rangeCriterion({ at: range, least, most }, isText),
       range: { least, most, title, message },
       ranges: [range],
     })),
@@ -162,12 +155,7 @@ function signsOf({ signs }: Snapshot): object[] {
   if (signs.length === 0) return [];
   return (["holds", "attention"] as const).map((sign) => ({
     id: `sign-${sign}`,
-    rule: {
-      type: "CellIsRule",
-      operator: "beginsWithText",
-      values: [SIGNS[sign]],
-      style: signStyle(SIGN_LOOKS[sign]),
-    },
+    rule: signRule(sign),
     ranges: signs,
   }));
 }
