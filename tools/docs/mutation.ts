@@ -170,6 +170,7 @@ export function mutationPage(
         `- \`${folder}\`: tests of ${tests.map((room) => `\`${room}\``).join(", ")}${omitted.length === 0 ? "" : `; no ${omitted.join(", ")} changes`}`,
     ),
     "",
+    "StrykerJS makes the changes; `tools/dev/mutate.ts` runs the tests.",
     "All tests run in one process, each file on sources loaded anew. Only tests that run the changed code are asked, near and quick ones",
     "first, until one fails or some seconds of tests have passed: from half a second to three, more where a room was asked again. The long",
     "ones that try whole sheets and random calls are not asked, and random tests try 20 cases. Of the unnoticed changes",
@@ -193,6 +194,8 @@ export function mutationPage(
       ),
     "",
     "## Unnoticed, and why",
+    "",
+    "Reasons are judgments from reading the code, most of them for changes of one kind together; none is a proof.",
     ...given.flatMap(({ why, changes }) => ["", `### ${why}`, "", ...listed(changes)]),
     "",
   ].join("\n");
