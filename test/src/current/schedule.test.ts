@@ -293,7 +293,7 @@ describe("walls that one pass is not known to penetrate: ASM Handbook 6, typical
 describe("heavy small tubes", () => {
   const steady = { style: "steady" };
 
-  test("12 % off the wanted width is the limit, met from both sides", () => {
+  test("14 % off the wanted width is the limit, met from both sides", () => {
     const wall = 0.02;
     const off = (od: number): number => {
       const given = { ...steady, od, wall };
@@ -305,16 +305,17 @@ describe("heavy small tubes", () => {
       const widths = SECTORS.map((sector) => (row(`${sector} face`) + row(`${sector} root`)) / 2);
       return Math.max(...widths) / row("Bead width") - 1;
     };
-    let [refused, answered] = [0.092, 0.096];
+    let [refused, answered] = [0.084, 0.086];
     while (answered - refused > 1e-6) {
       const middle = (refused + answered) / 2;
       if (refusalOf({ ...steady, od: middle, wall }) === "answered") answered = middle;
       else refused = middle;
     }
-    expect(off(refused)).toBeGreaterThan(0.12);
-    expect(off(refused)).toBeLessThan(0.1201);
-    expect(off(answered)).toBeGreaterThan(0.1199);
-    expect(off(answered)).toBeLessThanOrEqual(0.12);
+    // The sentence tells six digits.
+    expect(off(refused)).toBeGreaterThan(0.139_99);
+    expect(off(refused)).toBeLessThan(0.1401);
+    expect(off(answered)).toBeGreaterThan(0.1399);
+    expect(off(answered)).toBeLessThanOrEqual(0.14);
   });
 
   test.each([
