@@ -5,24 +5,33 @@
 
 import type { Place } from "../hosts/addresses";
 import { addressOf, placeOf } from "../hosts/addresses";
+import { LOOKS } from "../hosts/looks";
 import { TEMPLATES } from "../sheets";
 import type { SheetPlan } from "../sheets/sheet";
-import { formName, UNITS_NAME } from "../sheets/sheet";
+import { formName, SIGNS, UNITS_NAME } from "../sheets/sheet";
 import type { Snapshot, Value } from "./sheet-state";
 
 /** What cells to type in were called, and are called now. */
 const RENAMED: Readonly<Record<string, string>> = { bore: "bore_typed", liquid_litres: "liquid_liters" };
 /** The column of outside diameters in a list of joints: now with its heading and end, first without. */
 const LIST = { now: "list_ods", then: "od" } as const;
+/** Of a cell that is for reading only. */
+const PAPER = "#FFFFFF";
 /** Counts, outside diameters, walls and materials stand beside each other. */
 const LIST_COLUMNS = [-1, 0, 1, 2] as const;
 
+export interface UpToDate {
+  readonly plan: SheetPlan;
+  /** Labels of typed cells that the file does not have, so that they hold what a new sheet begins with. */
+  readonly fromExample: readonly string[];
+}
+
 /** Today's sheet with what was typed in an older one; undefined for today's own and for any other sheet. */
-export function upToDate(snapshot: Snapshot): SheetPlan | undefined {
+export function upToDate(snapshot: Snapshot): UpToDate | undefined {
   const names = new Map(snapshot.names.map(({ name, range }) => [name, range]));
-  const contents = new Map(
-    snapshot.cells.filter(({ formula }) => formula === undefined).map(({ at, value }) => [at, value]),
-  );
+  // Of a formula that a person typed its answer: what it reads stands elsewhere today.
+  const contents = new Map(snapshot.cells.map(({ at, value }) => [at, value]));
+  const computed = new Set(snapshot.cells.filter(({ formula }) => formula !== undefined).map(({ at }) => at));
   const template = TEMPLATES.find(({ id }) => names.has(formName(id)));
   const units = contents.get(names.get(UNITS_NAME) ?? "");
   if (template === undefined || (units !== "US" && units !== "SI")) return undefined;
@@ -31,19 +40,31 @@ export function upToDate(snapshot: Snapshot): SheetPlan | undefined {
   const typed = new Map<string, Value>();
   for (const [then, range] of names) {
     const now = plan.names.find(({ name, input }) => input && name === (RENAMED[then] ?? then));
-    const content = contents.get(range);
-    if (now !== undefined && content !== undefined && !now.at.includes(":")) typed.set(now.at, content);
+    if (now === undefined || now.at.includes(":")) continue;
+    // A cell that is renamed was computed where nothing was typed; a blank one need not be in the file at all.
+    const isDefault = then !== now.name && computed.has(range);
+    typed.set(now.at, isDefault ? "" : (contents.get(range) ?? ""));
   }
   for (const [at, content] of carriedList(plan, names, contents)) typed.set(at, content);
-  return {
-    ...plan,
-    cells: plan.cells.map((cell) => {
-      const content = typed.get(cell.at);
-      return content === undefined
-        ? cell
-        : { ...cell, content: typeof content === "number" ? content : String(content) };
-    }),
-  };
+  const cells = plan.cells.map((cell) => {
+    const content = typed.get(cell.at);
+    return content === undefined
+      ? cell
+      : { ...cell, content: typeof content === "number" ? content : String(content) };
+  });
+  return { plan: { ...plan, cells }, fromExample: untouched(plan, typed) };
+}
+
+/** Typed cells that got nothing from the file and are not blank in a new sheet. */
+function untouched({ names, cells }: SheetPlan, typed: ReadonlyMap<string, Value>): string[] {
+  return names.flatMap(({ name, at, input }) => {
+    const cell = cells.find((one) => one.at === at);
+    if (!input || at.includes(":") || typed.has(at) || cell === undefined || cell.content === "") return [];
+    const { column, row } = placeOf(at);
+    const left = addressOf({ column: column - 1, row });
+    const label = cells.find((one) => one.at === left && one.look === "label")?.content;
+    return [`${String(label ?? name)} (${String(cell.content)})`];
+  });
 }
 
 /** The lines of a list, in today's list from its first line on; what is left of today's example is emptied. */
@@ -77,17 +98,24 @@ function carriedList(
   return carried;
 }
 
-/** The sheet with its answers as they were saved, and no formula. */
+/**
+ * The sheet with its answers as they were saved, and no formula. Nothing on it looks as if it could be typed in, and no
+ * verdict of then reads as one of now.
+ */
 export function asSaved(snapshot: Snapshot): Snapshot {
   return {
     ...snapshot,
     name: `${snapshot.name.slice(0, 22)} as saved`,
     cells: snapshot.cells.map(({ at, value, style, format }) => ({
       at,
-      value,
-      style,
+      value:
+        typeof value === "string" && Object.values(SIGNS).some((sign) => value.startsWith(sign))
+          ? `As saved: ${value}`
+          : value,
+      style: style.fill === LOOKS.input.fill ? { ...style, fill: PAPER } : style,
       ...(format === undefined ? {} : { format }),
     })),
+    signs: [],
     names: [],
     lists: [],
     ranges: [],

@@ -20,7 +20,7 @@ import { SIGNS } from "../sheets/sheet";
 import type { Snapshot, SnapshotCell, SnapshotChart, SnapshotRange } from "./sheet-state";
 import type { SpokenNames } from "./spoken";
 import { NAME_MARK, spokenFormula, wholeTables } from "./spoken";
-import { SPACE, TRUTH } from "./write";
+import { SPACE, TRUTH, VALUE_ONLY } from "./write";
 
 export interface ReadWorkbook {
   readonly sheets: readonly Snapshot[];
@@ -110,6 +110,9 @@ function cellsOf(sheet: Sheet, names: SpokenNames, leftOut: Set<string>): Snapsh
     .map((one) => (covered.has(one.at) ? { ...one, cell: onlyLine(one.cell) } : one))
     .filter(({ at, cell }) => !covered.has(at) || cell.style?.border?.bottom !== undefined);
   if (inside.some(({ cell }) => cell.hyperlink !== undefined)) leftOut.add("links");
+  if (inside.some(({ cell }) => cell.comment?.text === VALUE_ONLY)) {
+    leftOut.add("formulas that the file could only keep as values");
+  }
   if (all.some(({ row, column }) => row >= MOST_ROWS || column >= MOST_COLUMNS))
     leftOut.add(`cells below row ${String(MOST_ROWS)} or right of column ${String(MOST_COLUMNS)}`);
   const formulas = new Map<string, string>();

@@ -107,6 +107,56 @@ describe("a file of version 0.1", () => {
   });
 });
 
+test("a sheet with a cell deleted: what a new sheet puts there is told, a typed formula keeps its answer, a blank stays blank", async () => {
+  const first = await openSheet(procedure, "US");
+  first.type("wall", "=0.083");
+  first.type("od", "2");
+  first.type("heat_most", "");
+  first.type("dam_spacing", "30");
+  first.deleteRow(26);
+  const book = await open(await fileOf(first.model));
+  expect(book.named("Procedure sheet", "wall")).toBe(0.083);
+  expect(book.named("Procedure sheet", "od")).toBe(2);
+  expect(book.named("Procedure sheet", "heat_most")).toBeFalsy();
+  expect(book.named("Procedure sheet", "dam_spacing")).toBe(30);
+  // Row 26: the vent, which a new sheet has at 3/16 in.
+  expect(book.remark).toContain("Not in the file, so as a new sheet has it: Vent hole fitted (0.1875).");
+});
+
+test("the sheet as it was saved has no verdict of today and nothing to type in", async () => {
+  const first = await openSheet(procedure, "US");
+  first.deleteRow(26);
+  const { model } = await open(await fileOf(first.model));
+  const book = new Book(model);
+  const sheetId = book.idOf("Procedure sheet as saved");
+  const cells = model.getters.getCells(sheetId);
+  expect(cells.length).toBeGreaterThan(300);
+  for (const cell of cells) {
+    expect(cell.isFormula).toBe(false);
+    const position = model.getters.getCellPosition(cell.id);
+    expect(model.getters.getCellText(position, { showFormula: true })).not.toMatch(/^[✓▲]/);
+    expect(cell.style?.fillColor).not.toBe("#E4EEF9");
+  }
+  expect(book.at("Procedure sheet as saved", "A2")).toMatch(/^As saved: [✓▲]/);
+});
+
+test("a formula that a file could only keep as a value is told when the file is opened", async () => {
+  const first = await openSheet(procedure, "US");
+  first.typeAt("R5", "=PIVOT.VALUE(1)");
+  expect((await open(await fileOf(first.model))).remark).toContain(
+    "formulas that the file could only keep as values",
+  );
+});
+
+test("the lines of a list that a person computed come along with their answers", async () => {
+  const first = await openSheet(gas, "US");
+  first.typeBeside("list_counts", 0, 1, "=60*2");
+  first.deleteRow(24);
+  const book = await open(await fileOf(first.model));
+  expect(book.remark).toContain("or not whole");
+  expect(book.named("Gas estimate", "list_counts", 1)).toBe(120);
+});
+
 test("a whole workbook: sheets that speak of each other, a person's own texts and numbers, names that a file does not take", async () => {
   const first = await openSheet(procedure, "US");
   await first.host.insert(gas.plan("SI"));

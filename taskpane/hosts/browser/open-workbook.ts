@@ -28,8 +28,8 @@ export async function opened(bytes: Uint8Array, name: string): Promise<Opened> {
   const read = await readFile(bytes);
   if (read.sheets.length === 0) throw new Error("it has no sheet that can be shown");
   const older = read.sheets.flatMap((sheet) => {
-    const plan = upToDate(sheet);
-    return plan === undefined ? [] : [{ sheet, plan }];
+    const today = upToDate(sheet);
+    return today === undefined ? [] : [{ sheet, ...today }];
   });
   const workbook = {
     ...read,
@@ -47,12 +47,16 @@ export async function opened(bytes: Uint8Array, name: string): Promise<Opened> {
   const upgraded =
     older.length === 0
       ? ""
-      : ` ${anew} is of an earlier version, or not whole: what was typed stands in today's sheet, which computes it anew; beside it is the sheet as it was saved.`;
+      : ` ${anew} is of an earlier version, or not whole: what was typed stands in today's sheet, which computes it anew; beside it is the sheet as it was saved.${exampleWords(older.flatMap(({ fromExample }) => fromExample))}`;
   const data = await withSheets(
     workbookData(workbook),
     older.map(({ plan }) => plan),
   );
   return { data, remark: `Opened “${name}”.${upgraded}${told}` };
+}
+
+function exampleWords(labels: readonly string[]): string {
+  return labels.length === 0 ? "" : ` Not in the file, so as a new sheet has it: ${labels.join(", ")}.`;
 }
 
 /** The workbook with some more ready sheets before the others. */
