@@ -92,6 +92,16 @@ describe("stored in the browser", () => {
     await open.page.keyboard.press("Control+z");
     expect([await open.value("sheet_units"), await open.value("wall")]).toEqual(["US", 0.065]);
     expect(await open.value("summary")).toMatch(/^✓/);
+    // Forward again, the guarded units cell with the rest, and back.
+    await open.page.keyboard.press("Control+y");
+    expect([await open.value("sheet_units"), await open.value("wall")]).toEqual(["SI", 1.651]);
+    expect(await open.value("summary")).toMatch(/^✓/);
+    await open.page.keyboard.press("Control+z");
+    expect([await open.value("sheet_units"), await open.value("wall")]).toEqual(["US", 0.065]);
+    // What is guarded still is.
+    await open.edit("standoff", "1");
+    expect(await open.value("standoff")).toBeCloseTo(0.0425, 12);
+    await open.select("job");
     await open.page.getByRole("button", { name: "Insert", exact: true }).click();
     await open.page.getByText(/Inserted “Procedure sheet 2”/).waitFor();
     expect(await sheets()).toHaveLength(first.length + 1);

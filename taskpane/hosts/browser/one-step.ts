@@ -11,11 +11,22 @@ import { command } from "./commands";
 const STEP = "RINGBEAD_STEP";
 const NAME = "ringbead one step";
 
+/** An undo or redo is carried out: what it repeats was allowed when it was done. */
+let isRepeating = false;
+
 class OneStep extends UIPlugin {
-  override handle(given: object): void {
+  override beforeHandle(given: { readonly type: string }): void {
+    if (REPEATS.test(given.type)) isRepeating = true;
+  }
+
+  override handle(given: { readonly type: string }): void {
     if (isStep(given)) given.work();
+    // The engine's own plugins, which undo and redo, have their turn before.
+    if (REPEATS.test(given.type)) isRepeating = false;
   }
 }
+
+const REPEATS = /^REQUEST_(?:UN|RE)DO$/;
 
 function isStep(given: object): given is { readonly work: () => void } {
   return "type" in given && given.type === STEP && "work" in given && typeof given.work === "function";
@@ -29,9 +40,9 @@ export function offerSteps(): void {
 
 let depth = 0;
 
-/** Whether what is being commanded is the work of a step: a person's own changes are not. */
+/** Whether what is being commanded is the work of a step, or repeats what was done: a person's new changes are neither. */
 export function isOursToDo(): boolean {
-  return depth > 0;
+  return depth > 0 || isRepeating;
 }
 
 /** Carries out what `work` commands, all of it or nothing. */
