@@ -1,3 +1,5 @@
+import { stirlingRest } from "./stirling-rest";
+
 /**
  * The chance of fewer than `terms` events where x are expected, e^{−x}·Σ_{k<terms} x^k/k!: the regularized upper
  * incomplete gamma function Q(terms, x). All terms are positive, so nothing cancels; each is measured by the largest,
@@ -31,15 +33,4 @@ function logTerm(k: number, x: number): number {
   if (k === 0) return -x;
   const u = (x - k) / k;
   return -k * (u - Math.log1p(u)) - Math.log(2 * Math.PI * k) / 2 - stirlingRest(k);
-}
-
-/** From this k on three terms of the rest are exact to rounding of the whole. */
-const LARGE = 32;
-
-/** ln k! − (k·ln k − k + ½ln(2πk)). */
-function stirlingRest(k: number): number {
-  if (k >= LARGE) return (1 / 12 - (1 / 360 - 1 / (1260 * k * k)) / (k * k)) / k;
-  let logFactorial = 0;
-  for (let i = 2; i <= k; i += 1) logFactorial += Math.log(i);
-  return logFactorial - (k * Math.log(k) - k + Math.log(2 * Math.PI * k) / 2);
 }

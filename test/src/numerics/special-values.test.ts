@@ -32,3 +32,13 @@ test("heat through the wall", () => {
 test("a bell around a ring", () => {
   expectNearAll("roundRing", 1e-10);
 });
+
+test("the incomplete beta function and its quantile", () => {
+  // The smallest is 1e-236: its logarithm is as near as a double of that size can be.
+  expectNearAll("betaRegularized", 3e-13);
+  expectNearAll("betaQuantile", 1e-13);
+});
+
+test("Student's t", () => {
+  expectNearAll("tQuantile", 2e-14);
+});
