@@ -2,10 +2,11 @@
 
 import { DESIGNATIONS, MATERIALS as PROPERTIES } from "../../src/metal/material";
 import { OTHER_NAMES } from "../../src/metal/names";
-import type { Sourced } from "../../src/sourced";
 import { family, formula } from "../formula";
 import type { Column } from "../gives";
 import { table, wordsColumn } from "../gives";
+import { MILL_RATIO, MILL_SULFUR } from "./mill";
+import { sourcesOf } from "./told";
 
 const MATERIALS = formula({
   id: "MATERIALS",
@@ -73,19 +74,7 @@ const MATERIALS = formula({
         latentHeat: metal.latentHeat.value / 1e3,
         density: metal.density.value,
         names: OTHER_NAMES[designation].join(", "),
-        sources: [
-          sourceOf("hot k", metal.hotConductivity),
-          sourceOf("hot α", metal.hotDiffusivity),
-          sourceOf("liquidus", metal.liquidus),
-          sourceOf("cold k", metal.coldConductivity),
-          sourceOf("cold ρ·cp", metal.coldHeatCapacity),
-          sourceOf("surface tension", metal.surfaceTension),
-          sourceOf("mean k", metal.meanConductivity),
-          sourceOf("k at the liquidus", metal.liquidusConductivity),
-          sourceOf("heat to the liquidus", metal.sensibleHeat),
-          sourceOf("latent heat", metal.latentHeat),
-          sourceOf("density", metal.density),
-        ].join("; "),
+        sources: sourcesOf(designation),
       };
     }),
 });
@@ -95,8 +84,4 @@ function property(heading: string): Column<number> {
   return { heading, quantity: undefined, write: (value) => Number(value.toPrecision(12)) };
 }
 
-function sourceOf(what: string, { source, standing }: Sourced): string {
-  return standing === "published" ? `${what}: ${source}` : `${what}: ${source} (${standing})`;
-}
-
-export const METALS = family("Metals", [MATERIALS]);
+export const METALS = family("Metals", [MATERIALS, MILL_RATIO, MILL_SULFUR]);

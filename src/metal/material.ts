@@ -3,6 +3,7 @@
  * "Hot" stands for the metal on its way to melting, near 1200 K (927 °C); "cold" for room temperature, 25 °C.
  */
 
+import { itemAt } from "../numerics/item";
 import { isBelow } from "../limits";
 import { si, TEMPERATURE } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -180,6 +181,14 @@ export const MATERIALS = Object.fromEntries(
 ) as Readonly<Record<Designation, Material>>;
 
 export const DESIGNATIONS: readonly Designation[] = METALS.map(([designation]) => designation);
+
+/** What a row of the table is called. */
+export function designationOf(material: Material): Designation {
+  return itemAt(
+    DESIGNATIONS,
+    DESIGNATIONS.findIndex((one) => MATERIALS[one] === material),
+  );
+}
 
 /** The metal of a formula whose material argument is omitted. */
 export const DEFAULT_MATERIAL: Designation = "316L";
