@@ -18,6 +18,21 @@ export interface Typed<Kind extends string> {
   readonly typed: number | undefined;
 }
 
+/** Words that a cell may say, made ready when the record is loaded: no call goes through the list. */
+export interface Words<Word extends string> {
+  readonly list: readonly Word[];
+  readonly byCapitals: ReadonlyMap<string, Word>;
+  /** What else they are called. */
+  readonly alias: (typed: string) => Word | undefined;
+}
+
+export function wordsOf<Word extends string>(
+  list: readonly Word[],
+  alias: (typed: string) => NoInfer<Word> | undefined = () => undefined,
+): Words<Word> {
+  return { list, byCapitals: new Map(list.map((word) => [word.toUpperCase(), word])), alias };
+}
+
 export class Reader {
   constructor(readonly units: Units) {}
 
@@ -27,7 +42,7 @@ export class Reader {
     if (isBlank(content)) {
       throw new Refusal(argument, "blank", [`needs a number${inUnit(of, this.units)}`]);
     }
-    return this.#toBase(argument, content, of);
+    return baseOf(argument, content, of, this.units);
   }
 
   /** Whether an optional argument is omitted. */
@@ -42,7 +57,7 @@ export class Reader {
   listed<Kind extends string>(argument: string, cell: unknown, of: Quantity<Kind>): Of<Kind> {
     if (typeof cell !== "string" || isLength(of)) return this.number(argument, cell, of);
     const plain = plainNumber(cell);
-    if (plain !== undefined) return this.#toBase(argument, plain, of);
+    if (plain !== undefined) return baseOf(argument, plain, of, this.units);
     if (hasComma(cell.trim())) throw new Refusal(argument, quoted(cell), [COMMA_HINT]);
     return this.number(argument, cell, of);
   }
@@ -56,12 +71,11 @@ export class Reader {
   wordOr<Word extends string, Default>(
     argument: string,
     cell: unknown,
-    words: readonly Word[],
+    words: Words<Word>,
     fallback: Default,
-    alias: (typed: string) => Word | undefined = () => undefined,
   ): Word | Default {
     const content = single(argument, cell);
-    return isBlank(content) ? fallback : oneOf(argument, content, words, alias);
+    return isBlank(content) ? fallback : oneOf(argument, content, words);
   }
 
   /** Required text; a number is taken as people would write it. */
@@ -84,7 +98,7 @@ export class Reader {
     for (const row of Array.isArray(range) ? (range as unknown[]) : [range]) {
       for (const content of Array.isArray(row) ? (row as unknown[]) : [row]) {
         if (isBlank(content)) continue;
-        given.push({ base: this.#toBase(argument, content, of), typed: plainNumber(content) });
+        given.push({ base: baseOf(argument, content, of, this.units), typed: plainNumber(content) });
       }
     }
     return given.length === 0 ? undefined : given;
@@ -94,26 +108,47 @@ export class Reader {
   give(base: number, of: Quantity): number {
     return fromBase(base, of, this.units);
   }
+}
 
-  /** A length with a mark or a fraction, as people write sizes; what says a plain number is read as that number. */
-  #size(argument: string, content: unknown): { readonly base: number } | { readonly number: unknown } {
-    const number = plainNumber(content) ?? content;
-    if (typeof number === "number" && this.units === "US" && looksLikeDate(number)) {
-      throw new Refusal(argument, quoted(content), [DATE_HINT]);
-    }
-    if (typeof number !== "string") return { number };
-    const size = sizeOf(number, this.units);
-    if (typeof size === "number") return { base: size };
-    throw new Refusal(argument, quoted(content), [size.why]);
-  }
+/** Base SI of what a cell holds. */
+function baseOf<Kind extends string>(
+  argument: string,
+  content: unknown,
+  of: Quantity<Kind>,
+  units: Units,
+): Of<Kind> {
+  if (isLength(of) && typeof content === "string") return sizeIn(argument, content, of, units);
+  return numberIn(argument, content, content, of, units);
+}
 
-  #toBase<Kind extends string>(argument: string, content: unknown, of: Quantity<Kind>): Of<Kind> {
-    const read = isLength(of) ? this.#size(argument, content) : { number: content };
-    if ("base" in read) return si(read.base, of);
-    const { number } = read;
-    if (typeof number === "number" && Math.abs(number) <= LARGEST) return toBase(number, of, this.units);
-    throw new Refusal(argument, quoted(content), [whyNoNumber(number, inUnit(of, this.units))]);
+/** A length with a mark or a fraction, as people write sizes; what says a plain number is read as that number. */
+function sizeIn<Kind extends string>(
+  argument: string,
+  content: string,
+  of: Quantity<Kind>,
+  units: Units,
+): Of<Kind> {
+  const number = plainNumber(content);
+  if (number !== undefined) return numberIn(argument, content, number, of, units);
+  const size = sizeOf(content, units);
+  if (typeof size === "number") return si(size, of);
+  throw new Refusal(argument, quoted(content), [size.why]);
+}
+
+/** What a cell holds, or the number that its text says. */
+function numberIn<Kind extends string>(
+  argument: string,
+  content: unknown,
+  number: unknown,
+  of: Quantity<Kind>,
+  units: Units,
+): Of<Kind> {
+  if (typeof number === "number" && Math.abs(number) <= LARGEST) {
+    if (!isLength(of) || units !== "US" || !looksLikeDate(number)) return toBase(number, of, units);
+    throw new Refusal(argument, quoted(content), [DATE_HINT]);
   }
+  const why = isLength(of) && isDate(number) ? DATE_HINT : whyNoNumber(number, inUnit(of, units));
+  throw new Refusal(argument, quoted(content), [why]);
 }
 
 function plainNumber(content: unknown): number | undefined {
@@ -121,14 +156,21 @@ function plainNumber(content: unknown): number | undefined {
   return typeof content === "string" && isDecimal(content.trim()) ? Number(content) : undefined;
 }
 
+/** Some hosts hand a date over as an object, which may be of another page. */
+function isDate(content: unknown): boolean {
+  return Object.prototype.toString.call(content) === "[object Date]";
+}
+
 function isLength(of: Quantity): boolean {
   return of === LENGTH;
 }
 
+const UNITS = wordsOf(["US", "SI"] as const);
+
 /** The units argument, on its own because it decides how everything else is read. */
 export function readUnits(cell: unknown): Units {
   const content = single("units", cell);
-  return isBlank(content) ? "US" : oneOf("units", content, ["US", "SI"] as const);
+  return isBlank(content) ? "US" : oneOf("units", content, UNITS);
 }
 
 export function isBlank(content: unknown): boolean {
@@ -147,11 +189,13 @@ export function quoted(content: unknown): string {
   if (typeof content === "string") return quotedText(content);
   if (typeof content === "boolean") return content ? "TRUE" : "FALSE";
   if (typeof content === "number") return String(content);
-  return errorName(content) ?? "a linked data type";
+  return isDate(content) ? "a date" : (errorName(content) ?? "a linked data type");
 }
 
 /** The content of the one cell an argument takes; refuses a range and a cell that holds an error. */
 function single(argument: string, cell: unknown): unknown {
+  // What most calls have: nothing of it needs a look at a range or an error.
+  if (typeof cell !== "object" || cell === null) return cell;
   const [rows, columns] = sizeOfRange(cell);
   if (rows !== 1 || columns !== 1) {
     throw new Refusal(argument, "a range", [
@@ -175,15 +219,14 @@ function sizeOfRange(cell: unknown): [rows: number, columns: number] {
 function oneOf<Word extends string>(
   argument: string,
   content: unknown,
-  words: readonly Word[],
-  alias: (typed: string) => Word | undefined = () => undefined,
+  { list, byCapitals, alias }: Words<Word>,
 ): Word {
   if (typeof content === "string" || typeof content === "number") {
     const typed = String(content).trim().toUpperCase();
-    const match = words.find((word) => word.toUpperCase() === typed) ?? alias(typed);
+    const match = byCapitals.get(typed) ?? alias(typed);
     if (match !== undefined) return match;
   }
-  throw new Refusal(argument, quoted(content), [`must be one of ${words.join(", ")}`]);
+  throw new Refusal(argument, quoted(content), [`must be one of ${list.join(", ")}`]);
 }
 
 function whyNoNumber(content: unknown, unit: string): string {

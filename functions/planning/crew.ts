@@ -1,14 +1,21 @@
-/** One operator and several weld heads. */
+/** Operators and weld heads. */
 
-import { COMMON_SHIFT, crewOutput, headsPerOperator, MOST_HEADS, PATTERNS } from "../../src/planning/crew";
-import { COUNT, DURATION, plainNumber, SHARE, si, TIME } from "../../src/quantity";
+import {
+  COMMON_SHIFT,
+  crewOutput,
+  headsPerOperator,
+  MOST_HEADS,
+  MOST_OPERATORS,
+  ONE_OPERATOR,
+  PATTERNS,
+} from "../../src/planning/crew";
+import { COUNT, DURATION, plainNumber, SHARE, si } from "../../src/quantity";
 import { number, orDefault, word } from "../argument";
 import { family, formula } from "../formula";
 import { scalar } from "../gives";
+import { CREW_COURSE } from "./course";
+import { LOAD, MACHINE, WALK } from "./work";
 
-const LOAD = number("Operator at the head per joint", TIME, "unload, load, start");
-const MACHINE = number("Machine time per joint", TIME, "purge, weld, purge");
-const WALK = orDefault(number("Walk to the next head", TIME), si(0, TIME));
 const WORK_WHERE = {
   load: "operator at the head per joint, s (loadSeconds)",
   machine: "time of the machine per joint, s (machineSeconds)",
@@ -48,9 +55,9 @@ const CREW_HEADS = formula({
 
 const CREW_OUTPUT = formula({
   id: "CREW_OUTPUT",
-  meaning: "Joints per shift of one operator with several weld heads",
+  meaning: "Joints per shift of one operator, or several together, with several weld heads",
   args: {
-    heads: number("Weld heads of the one operator", COUNT),
+    heads: number("Weld heads of the one operator, or of all who share them", COUNT),
     loadSeconds: LOAD,
     machineSeconds: MACHINE,
     hours: orDefault(number("Length of the shift", DURATION), COMMON_SHIFT),
@@ -64,28 +71,31 @@ const CREW_OUTPUT = formula({
       "steady",
     ),
     walkSeconds: WALK,
+    operators: orDefault(number("Operators who share the heads", COUNT), ONE_OPERATOR),
   },
   gives: scalar(COUNT),
   tex: [
-    String.raw`J = \text{shift}\cdot\text{availability}\cdot\max\left(r(N),\ \frac{1}{\text{load} + \text{machine}}\right)`,
-    String.raw`\text{steady:}\quad r(N) = \frac{N}{\max\bigl(\text{load} + \text{machine},\ N\,(\text{load} + \text{walk})\bigr)}`,
-    String.raw`\text{random:}\quad r(N) = \frac{N}{\text{machine} + w(N)},\quad r(0) = 0`,
-    String.raw`w(N) = (\text{load} + \text{walk})\,\bigl(1 + r(N-1)\,w(N-1)\bigr)`,
+    String.raw`J = \text{shift}\cdot\text{availability}\cdot\max_{k \le c}\left(\frac{k}{\text{load} + \text{machine}} + r(N - k,\ c - k)\right)`,
+    String.raw`\text{steady:}\quad r(N, c) = \min\left(\frac{N}{\text{load} + \text{machine}},\ \frac{c}{\text{load} + \text{walk}}\right)`,
+    String.raw`\text{random:}\quad r(N, c) = \frac{\sum_n \min(n, c)\,p(n)}{\text{load} + \text{walk}},\quad p(n + 1) = p(n)\,\frac{(N - n)\,(\text{load} + \text{walk})}{\min(n + 1,\ c)\,\text{machine}}`,
   ],
   where: {
     J: "joints per shift",
-    N: "heads of the one operator (heads)",
-    r: "joints per second of an operator who walks; one who stays at one head makes 1/(load + machine)",
-    w: "time that a joint's head stands, waiting and served, s",
+    N: "weld heads (heads)",
+    c: "operators who share them (operators)",
+    k: "operators who stay at one head each and walk nowhere, as many as makes most; N if c is N or more",
+    r: "joints per second of operators who walk to whichever head calls",
+    p: "chance that n heads stand, waiting or served",
+    n: "heads that stand",
     shift: "its length, s (hours × 3600)",
     ...WORK_WHERE,
   },
-  validity: `heads 1 to ${plainNumber(MOST_HEADS)}, machine above 0. Real shops lie between: "steady" is the ceiling.`,
+  validity: `heads 1 to ${plainNumber(MOST_HEADS)}, operators 1 to ${plainNumber(MOST_OPERATORS)}, machine above 0. Real shops lie between: "steady" is the ceiling.`,
   assumptions:
-    '"steady": every joint takes the same; "random": times of operator and machine scatter exponentially about their means',
+    '"steady": every joint takes the same; "random": times of operator and machine scatter exponentially about their means. Operators who share go to whichever head has called longest, all equally near.',
   source:
-    "Operator–machine chart; finite-source queue as tabulated by [peck-hazelwood-1958], by mean value analysis ([reiser-lavenberg-1980])",
-  related: ["CREW_HEADS", "CYCLE_TIME", "TAKEOFF"],
+    "Operator–machine chart; finite-source queue as tabulated by [peck-hazelwood-1958], one operator by mean value analysis ([reiser-lavenberg-1980])",
+  related: ["CREW_HEADS", "CREW_COURSE", "CYCLE_TIME", "TAKEOFF"],
   synonyms: [
     "welds per day",
     "joints per shift",
@@ -101,8 +111,16 @@ const CREW_OUTPUT = formula({
   ],
   figure: "crew",
   example: { args: [2, 120, 360], gives: "120" },
-  calc: ({ heads, loadSeconds: load, machineSeconds: machine, hours, availability, pattern, walkSeconds }) =>
-    crewOutput(heads, { load, machine, walk: walkSeconds }, { seconds: hours, availability }, pattern),
+  calc: ({
+    heads,
+    loadSeconds: load,
+    machineSeconds: machine,
+    hours,
+    availability,
+    pattern,
+    walkSeconds: walk,
+    operators,
+  }) => crewOutput(heads, { load, machine, walk }, { seconds: hours, availability }, pattern, operators),
 });
 
-export const CREW = family("Crew", [CREW_HEADS, CREW_OUTPUT]);
+export const CREW = family("Crew", [CREW_HEADS, CREW_OUTPUT, CREW_COURSE]);

@@ -1,60 +1,38 @@
 /** Machine time, hours and gas of a whole list of joints. */
 
-import type { Counted } from "../../src/planning/takeoff";
+import { itemAt } from "../../src/numerics/item";
+import type { Counted, Line } from "../../src/planning/takeoff";
 import { MOST_JOINTS, Takeoff, WALLS } from "../../src/planning/takeoff";
-import { COMMON_TARGET_PPM } from "../../src/purge/purge";
-import type { Count, Duration, Speed, Time, Units, Volume } from "../../src/quantity";
+import type { Units } from "../../src/quantity";
 import {
   COUNT,
   DURATION,
-  FLOW,
+  fromBase,
   LENGTH,
-  OXYGEN,
   plainNumber,
-  si,
   SPEED,
   TIME,
   unitOf,
   VOLUME,
 } from "../../src/quantity";
 import { Refusal } from "../../src/refusal";
-import { number, orComputed, orDefault, toldInBoth } from "../argument";
-import { FLOW_OF_PURGE, FLOW_OF_TORCH, OVERLAP_OR_NONE } from "../arguments";
+import type { Value } from "../answer";
+import { toldInBoth } from "../argument";
 import { family, formula } from "../formula";
+import type { Gives } from "../gives";
 import { columnOrWords, table, wordsColumn } from "../gives";
+import type { List } from "../list";
 import { TRADE_ODS } from "../sense";
-import { JOINTS, MOST_ROWS } from "./joints";
+import { MOST_ROWS } from "./joints";
+import { LIST_ARGS, PURGE_ARGS } from "./list-args";
+import { TAKEOFF_SIZES } from "./takeoff-sizes";
 
-interface Row {
-  readonly joints: Count | string;
-  readonly speed: Speed | string;
-  readonly machine: Time | string;
-  readonly purge: Time | string;
-  readonly time: Duration | string;
-  readonly arcGas: Volume | string;
-  readonly purgeGas: Volume | string;
-  readonly gas: Volume | string;
-  readonly remark: string;
-}
+/** What has a row of its own: a line, why it is not counted, no line at all, or the sums at the end. */
+type Row = Counted | Refusal | "" | "header" | Takeoff;
 
-const TAKEOFF_OF_JOINTS = formula({
-  id: "TAKEOFF",
-  meaning: "Machine time, hours and gas of a whole list of joints, one row per line, the totals last",
-  args: {
-    joints: JOINTS,
-    handlingSeconds: orDefault(number("Unload, load and set up per joint", TIME), si(0, TIME)),
-    torchFlow: orDefault(FLOW_OF_TORCH, si(0, FLOW)),
-    purgeFlow: orDefault(FLOW_OF_PURGE, si(0, FLOW)),
-    purgeSeconds: orComputed(
-      number("Purge of the bore before the cycle", TIME),
-      "PURGE_TIME of the damSpacing, or 0 without one",
-    ),
-    overlap: OVERLAP_OR_NONE,
-    damSpacing: orComputed(number("Length of bore from dam to dam", LENGTH), "no purge time of its own"),
-    ppm: orDefault(number("Oxygen to reach", OXYGEN), COMMON_TARGET_PPM),
-    supplyPpm: orDefault(number("Oxygen in the purge gas", OXYGEN), si(0, OXYGEN)),
-  },
-  gives: table(
+/** As a table of these columns, whose rows are written as they are counted: a list may have very many. */
+const GIVEN: Gives<Iterable<Row>> = {
+  ...table(
     {
       joints: columnOrWords("joints", COUNT),
       speed: columnOrWords("travel", SPEED),
@@ -70,10 +48,22 @@ const TAKEOFF_OF_JOINTS = formula({
       more: "Joints counted; travel as suggested; cycle and purge of one joint; time and gas of the line. As many rows as joints has (of whole columns, down to the last that is filled), then the totals and how many lines are counted. A line that cannot be counted gives the reason in its remark and has no numbers; beside a header stand the headings, beside a blank line nothing.",
     },
   ),
+  write: (rows, units) => {
+    const written: Value[][] = [];
+    for (const row of rows) written.push(cellsOf(row, units));
+    return written;
+  },
+};
+
+const TAKEOFF_OF_JOINTS = formula({
+  id: "TAKEOFF",
+  meaning: "Machine time, hours and gas of a whole list of joints, one row per line, the totals last",
+  args: { ...LIST_ARGS, ...PURGE_ARGS },
+  gives: GIVEN,
   tex: [
     String.raw`\text{machine} = 30\ \text{s} + \text{dwell} + \frac{\pi d}{v}\cdot\frac{360^\circ + \text{overlap}}{360^\circ} + \frac{3b}{v} + 15\ \text{s}`,
     String.raw`b = 1\ \text{mm} + 2\,h,\quad v = \text{TRAVEL\_SUGGEST}`,
-    String.raw`\text{hours} = n\,(\text{machine} + \text{handling})`,
+    String.raw`\text{hours} = n\,(\text{machine} + \text{handling} + w\,t_p)`,
     String.raw`\text{arc gas} = n\,Q_t\cdot\text{machine},\quad \text{purge gas} = n\,Q_p\,(t_p + \text{machine})`,
   ],
   where: {
@@ -89,11 +79,12 @@ const TAKEOFF_OF_JOINTS = formula({
     handling: "unload, load and set up per joint (handlingSeconds)",
     Qₜ: "flow at the torch (torchFlow)",
     Qₚ: "flow into the bore (purgeFlow)",
-    tₚ: "purge before the cycle starts (purgeSeconds, or PURGE_TIME of the line's bore)",
+    tₚ: "purge before the cycle starts: the larger of purgeAtLeast and the sweep (purgeSeconds, or PURGE_TIME of the line's bore)",
+    w: "fraction of the purge that is waited for (purgeWaited)",
   },
-  validity: `As TRAVEL_SUGGEST and START_DWELL. Quantity a whole number, 1 to ${plainNumber(MOST_JOINTS)}; wall ${toldInBoth(WALLS[0], LENGTH)} to ${toldInBoth(WALLS[1], LENGTH)}, od to ${toldInBoth(TRADE_ODS.max, LENGTH)}; up to ${plainNumber(MOST_ROWS)} rows. A row is a header if its words are words of a header and none of its cells reads as a number or a size.`,
+  validity: `As TRAVEL_SUGGEST and START_DWELL. purgeWaited 0 to 1. Quantity a whole number, 1 to ${plainNumber(MOST_JOINTS)}; wall ${toldInBoth(WALLS[0], LENGTH)} to ${toldInBoth(WALLS[1], LENGTH)}, od to ${toldInBoth(TRADE_ODS.max, LENGTH)}; up to ${plainNumber(MOST_ROWS)} rows. Pipe is NPS 1-1/2 for od and sch 10S for wall, by ASME B36.19M and B36.10M. A row is a header if its words are words of a header and none of its cells reads as a number or a size.`,
   assumptions:
-    "One head working by itself: CREW_OUTPUT gives the output of several. The bore purge stays on through the cycle.",
+    "One head working by itself: CREW_OUTPUT gives the output of several. The bore purge stays on through the cycle; its time before the cycle costs gas, and hours as far as purgeWaited says.",
   source:
     "Sum over the joints; 30 s and 15 s of gas and a downslope of three bead widths are common practice",
   unconfirmed: "Suggested speed, dwell and bead width are estimates, as TRAVEL_SUGGEST and START_DWELL say",
@@ -130,61 +121,81 @@ const TAKEOFF_OF_JOINTS = formula({
     gives:
       '"joints", "travel, in/min", "cycle, s", "purge, s", "time, h", "arc gas, ft³", "purge gas, ft³", "gas, ft³", "remark"; 120, 5.138, …',
   },
-  calc: ({ joints, handlingSeconds: handling, ...terms }, units) => {
-    const sums = new Takeoff({ handling, ...terms });
-    const listed = joints.map((row) => {
-      if (row === "header") return headings(units);
-      return row === "" ? withoutNumbers("") : rowOf(sums.add(row), units);
-    });
-    return [...listed, totals(sums)];
-  },
+  calc: ({ joints, handlingSeconds: handling, ...terms }) =>
+    counted(joints, new Takeoff({ handling, ...terms })),
 });
 
-function withoutNumbers(remark: string): Row {
-  return {
-    joints: "",
-    speed: "",
-    machine: "",
-    purge: "",
-    time: "",
-    arcGas: "",
-    purgeGas: "",
-    gas: "",
-    remark,
-  };
+/** The rows one by one, none of which is kept here. */
+function* counted({ rows, kindOf, lineOf }: List<Line>, sums: Takeoff): Generator<Row> {
+  let row: readonly unknown[] = [];
+  const read = (): Line => lineOf(row);
+  for (let i = 0; i < rows.length; i += 1) {
+    row = itemAt(rows, i);
+    const kind = kindOf(row);
+    yield kind === "line" ? sums.add(read) : kind;
+  }
+  yield sums;
+}
+
+function cellsOf(row: Row, units: Units): Value[] {
+  if (row === "header") return headings(units);
+  if (row === "") return withoutNumbers("");
+  if (row instanceof Refusal) return withoutNumbers(row.remark(units));
+  if (row instanceof Takeoff) return totals(row, units);
+  const { quantity, speed, machine, purge, seconds, arcGas, purgeGas } = row;
+  return [
+    fromBase(quantity, COUNT, units),
+    fromBase(speed, SPEED, units),
+    fromBase(machine, TIME, units),
+    fromBase(purge, TIME, units),
+    fromBase(seconds, DURATION, units),
+    fromBase(arcGas, VOLUME, units),
+    fromBase(purgeGas, VOLUME, units),
+    fromBase(arcGas + purgeGas, VOLUME, units),
+    "",
+  ];
+}
+
+function withoutNumbers(remark: string): Value[] {
+  return ["", "", "", "", "", "", "", "", remark];
 }
 
 /** Stands beside the header of the list, so that one formula fills its columns, headings and all. */
-function headings(units: Units): Row {
+function headings(units: Units): Value[] {
   const volume = unitOf(VOLUME, units);
-  return {
-    joints: "joints",
-    speed: `travel, ${unitOf(SPEED, units)}`,
-    machine: "cycle, s",
-    purge: "purge, s",
-    time: "time, h",
-    arcGas: `arc gas, ${volume}`,
-    purgeGas: `purge gas, ${volume}`,
-    gas: `gas, ${volume}`,
-    remark: "remark",
-  };
+  return [
+    "joints",
+    `travel, ${unitOf(SPEED, units)}`,
+    "cycle, s",
+    "purge, s",
+    "time, h",
+    `arc gas, ${volume}`,
+    `purge gas, ${volume}`,
+    `gas, ${volume}`,
+    "remark",
+  ];
 }
 
-function rowOf(line: Counted | Refusal, units: Units): Row {
-  if (line instanceof Refusal) return withoutNumbers(line.remark(units));
-  const { quantity, speed, machine, purge, seconds, arcGas, purgeGas } = line;
-  const gas = si(arcGas + purgeGas, VOLUME);
-  return { joints: quantity, speed, machine, purge, time: seconds, arcGas, purgeGas, gas, remark: "" };
-}
-
-function totals({ joints, seconds, arcGas, purgeGas, counted, omitted }: Takeoff): Row {
-  const lines = counted + omitted;
+function totals(
+  { joints, seconds, arcGas, purgeGas, counted: told, omitted }: Takeoff,
+  units: Units,
+): Value[] {
+  const lines = told + omitted;
   const remark =
     lines === 0
       ? "no lines to count"
-      : `${String(counted)} of ${String(lines)} line${lines === 1 ? "" : "s"} counted`;
-  const gas = si(arcGas + purgeGas, VOLUME);
-  return { ...withoutNumbers(remark), joints, time: seconds, arcGas, purgeGas, gas };
+      : `${String(told)} of ${String(lines)} line${lines === 1 ? "" : "s"} counted`;
+  return [
+    fromBase(joints, COUNT, units),
+    "",
+    "",
+    "",
+    fromBase(seconds, DURATION, units),
+    fromBase(arcGas, VOLUME, units),
+    fromBase(purgeGas, VOLUME, units),
+    fromBase(arcGas + purgeGas, VOLUME, units),
+    remark,
+  ];
 }
 
-export const TAKEOFF = family("Takeoff", [TAKEOFF_OF_JOINTS]);
+export const TAKEOFF = family("Takeoff", [TAKEOFF_OF_JOINTS, TAKEOFF_SIZES]);

@@ -35,10 +35,15 @@ export interface Phase {
   readonly arcOn: boolean;
 }
 
+/** What the rotation takes, s: a full turn, and the overlap past it. */
+function rotationOf({ od, speed, overlap }: Cycle): { readonly turn: Time; readonly past: Time } {
+  const turn = travelTime(od, speed, si(0, ANGLE));
+  return { turn, past: si((turn * atLeast0("overlap", overlap, ANGLE)) / 360, TIME) };
+}
+
 /** The phases of a cycle in their order, times in s. A phase of no length is kept, so that every cycle has the same rows. */
 export function cyclePhases(cycle: Cycle): Phase[] {
-  const turn = travelTime(cycle.od, cycle.speed, si(0, ANGLE));
-  const past = si((turn * atLeast0("overlap", cycle.overlap, ANGLE)) / 360, TIME);
+  const { turn, past } = rotationOf(cycle);
   const lengths: [label: string, lasts: Time, arcOn: boolean][] = [
     ["Prepurge", atLeast0("prepurge", cycle.prepurge, TIME), false],
     ["Start dwell", atLeast0("dwell", cycle.dwell, TIME), true],
@@ -56,10 +61,11 @@ export function cyclePhases(cycle: Cycle): Phase[] {
   });
 }
 
-/** Seconds from start to start: the sum of the phases. */
+/** Seconds from start to start: the sum of the phases, without a list of them, since a take-off asks for every line. */
 export function cycleTime(cycle: Cycle): Time {
-  return si(
-    cyclePhases(cycle).reduce((sum, phase) => sum + phase.lasts, 0),
-    TIME,
-  );
+  const { turn, past } = rotationOf(cycle);
+  const before = atLeast0("prepurge", cycle.prepurge, TIME) + atLeast0("dwell", cycle.dwell, TIME);
+  const arc = before + turn + past + atLeast0("downslope", cycle.downslope, TIME);
+  const cool = arc + atLeast0("postpurge", cycle.postpurge, TIME);
+  return si(cool + atLeast0("handling", cycle.handling, TIME), TIME);
 }
