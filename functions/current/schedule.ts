@@ -1,7 +1,6 @@
 /** The schedule: a complete set of starting values for one tube. */
 
-import type { Style } from "../../src/current/choices";
-import { COMMON_BACKGROUND } from "../../src/current/choices";
+import { COMMON_BACKGROUND, STYLES } from "../../src/current/choices";
 import type { Schedule } from "../../src/current/schedule";
 import { PROMISE, schedule } from "../../src/current/schedule";
 import { ARC_VOLTS_WALLS } from "../../src/heat-flow/arc";
@@ -39,8 +38,8 @@ import {
 import { family, formula } from "../formula";
 import type { Entry } from "../gives";
 import { entries } from "../gives";
+import { SIZE_TABLE } from "./size-table";
 
-const STYLES: readonly Style[] = ["pulsed", "steady"];
 const [THINNEST, THICKEST] = ARC_VOLTS_WALLS;
 
 const SCHEDULE = formula({
@@ -177,4 +176,4 @@ function entry<Kind extends string>(label: string, value: Of<Kind>, of: Quantity
   return { label, value: amount(value, of) };
 }
 
-export const SCHEDULES = family("Schedule", [SCHEDULE]);
+export const SCHEDULES = family("Schedule", [SCHEDULE, SIZE_TABLE]);

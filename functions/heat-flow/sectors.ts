@@ -23,6 +23,7 @@ import {
 import { family, formula } from "../formula";
 import { column, scalar, table } from "../gives";
 import { MELT } from "./melt";
+import { PROGRAM_BEAD } from "./program";
 import { RING_BEAD } from "./ring";
 import { AGE_TEX, LEFT_OUT, MODEL_SOURCE, NEARNESS, STANDING_WHERE } from "./told";
 import { AMPS_WINDOW } from "./window";
@@ -159,4 +160,11 @@ const START_DWELL = formula({
   },
 });
 
-export const HEAT_FLOW = family("Heat flow", [...MELT, AMPS_WINDOW, AMPS_SECTORS, RING_BEAD, START_DWELL]);
+export const HEAT_FLOW = family("Heat flow", [
+  ...MELT,
+  AMPS_WINDOW,
+  AMPS_SECTORS,
+  RING_BEAD,
+  PROGRAM_BEAD,
+  START_DWELL,
+]);

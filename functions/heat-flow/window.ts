@@ -1,6 +1,13 @@
 /** The currents between a root too narrow and a face too wide. */
 
-import { commonArcVolts, wattsPerAmp } from "../../src/heat-flow/arc";
+import {
+  commonArcVolts,
+  EFFICIENCIES,
+  FACE_MOST,
+  ROOT_LEAST,
+  WALL_TOLERANCE,
+  wattsPerAmp,
+} from "../../src/heat-flow/arc";
 import { shareAbove0 } from "../../src/limits";
 import { ampsWindow } from "../../src/heat-flow/plate-melt";
 import { AMBIENT } from "../../src/metal/material";
@@ -12,9 +19,6 @@ import { formula } from "../formula";
 import { column, row } from "../gives";
 import { LEFT_OUT, MEAN_TEX, MEAN_WHERE, MODEL_SOURCE, MODEL_TEX, MODEL_WHERE, NEARNESS } from "./told";
 
-/** The widest face over the common bead. */
-const WIDE = 1.5;
-
 export const AMPS_WINDOW = formula({
   id: "AMPS_WINDOW",
   meaning: "Room between the current that leaves too little root and the one that makes the face too wide",
@@ -23,12 +27,12 @@ export const AMPS_WINDOW = formula({
     speed: SPEED_OF_TRAVEL,
     rootLeast: orComputed(number("Minimum root width", LENGTH), "half the wall"),
     faceMost: orComputed(number("Maximum face width", LENGTH), "1.5 × the default bead"),
-    wallTolerance: orDefault(number("Wall off by, either way, fraction", SHARE), si(0.1, SHARE)),
+    wallTolerance: orDefault(number("Wall off by, either way, fraction", SHARE), WALL_TOLERANCE),
     efficiencyLow: orDefault(
       number("Weakest arc, fraction of its power into the tube", SHARE),
-      si(0.73, SHARE),
+      EFFICIENCIES[0],
     ),
-    efficiencyHigh: orDefault(number("Strongest arc, the same", SHARE), si(0.82, SHARE)),
+    efficiencyHigh: orDefault(number("Strongest arc, the same", SHARE), EFFICIENCIES[1]),
     material: MATERIAL,
     volts: VOLTS_OF_WALL,
     arcSize: ARC_SIZE,
@@ -86,8 +90,8 @@ export const AMPS_WINDOW = formula({
     shareAbove0("efficiencyLow", efficiencyLow);
     wattsPerAmp(arc, efficiencyHigh);
     return ampsWindow(weld, AMBIENT, {
-      rootLeast: rootLeast ?? si(weld.wall / 2, LENGTH),
-      faceMost: faceMost ?? si(WIDE * beadWidth, LENGTH),
+      rootLeast: rootLeast ?? si(ROOT_LEAST * weld.wall, LENGTH),
+      faceMost: faceMost ?? si(FACE_MOST * beadWidth, LENGTH),
       beadWidth,
       wallTolerance,
       efficiencyLow,

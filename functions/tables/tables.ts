@@ -8,6 +8,7 @@ import { text, toldInBoth } from "../argument";
 import { NOMINAL_WALL, OD } from "../arguments";
 import { family, formula } from "../formula";
 import { column, printed, row } from "../gives";
+import { TUBE_TOLERANCE } from "./tube";
 
 const NPS = text('Nominal pipe size as text or number: "1/2", "1-1/2", "1 1/2", 1.5, "2 in"');
 const NPS_ALLOWED = `NPS ${itemAt(NOMINAL_SIZES, 0)} to ${itemAt(NOMINAL_SIZES, NOMINAL_SIZES.length - 1)}`;
@@ -107,4 +108,4 @@ const ACCEPT_LIMITS = formula({
   calc: ({ od, wall }) => weldLimits(od, wall),
 });
 
-export const TABLES = family("Tables", [PIPE_OD, PIPE_WALL, ACCEPT_LIMITS]);
+export const TABLES = family("Tables", [PIPE_OD, PIPE_WALL, TUBE_TOLERANCE, ACCEPT_LIMITS]);

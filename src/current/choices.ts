@@ -10,7 +10,8 @@ import { amount, orRefusal, Refusal } from "../refusal";
 /** Common practice of pulsed tube welding: background over peak. */
 export const COMMON_BACKGROUND = si(0.3, SHARE);
 
-export type Style = "pulsed" | "steady";
+export const STYLES = ["pulsed", "steady"] as const;
+export type Style = (typeof STYLES)[number];
 
 /** What a person may set; the rest follows from tube and metal. */
 export interface Choices {

@@ -7,9 +7,9 @@ import { COMMON_POSTPURGE, COMMON_PREPURGE, commonDownslope } from "../planning/
 import { ARC_VOLTS_GAPS, arcVolts, COMMON_ALLOWANCE, electrodeDiameter, standoff } from "../gap/electrode";
 import { commonArcVolts, wattsPerAmp } from "../heat-flow/arc";
 import { dwellOf } from "../heat-flow/dwell";
-import { powerOfRoot, readyPlate } from "../heat-flow/melt";
+import { powerOfRoot } from "../heat-flow/melt";
 import { commonArcSize } from "../heat-flow/plate";
-import { sectionAt } from "../heat-flow/ring-forward";
+import { sectionsAtEnds } from "../heat-flow/ring-forward";
 import type { WeldedRing } from "../heat-flow/ring-weld";
 import { COMMON_SECTORS, weldRing } from "../heat-flow/ring-weld";
 import type { Choices } from "./choices";
@@ -135,7 +135,7 @@ function scheduleOf(od: Length, wall: Length, material: Material, choices: Choic
   const part = itemAt(means, 0) / itemAt(steady, 0);
   const dwellAmps = si(ring.dwellPower / watts, CURRENT);
   const hottest = si(Math.max(dwellAmps, ...means), CURRENT);
-  const { plate, rise } = ring.plan;
+  const { rise } = ring.plan;
   const rotationTime = travelTime(od, speed, overlap);
   const downslope = commonDownslope(beadWidth, speed);
   return {
@@ -152,7 +152,7 @@ function scheduleOf(od: Length, wall: Length, material: Material, choices: Choic
     means,
     rises: ring.sectors.map((sector) => sector.rise),
     sections,
-    throughAmps: si((part * powerOfRoot(readyPlate(plate), rise, 0)) / watts, CURRENT),
+    throughAmps: si((part * powerOfRoot(ring.ready, rise, 0)) / watts, CURRENT),
     steady,
     arcSize: weld.arcSize,
     pulse,
@@ -172,10 +172,10 @@ export const PROMISE = 0.14;
 
 /** What the schedule melts at the end of each sector; refused where that is not the bead it was made for. */
 function promised(od: Length, beadWidth: Length, { plan, pass }: WeldedRing): Section[] {
-  return plan.ends.map((end) => {
-    const section = sectionAt(pass, plan, end);
+  return sectionsAtEnds(pass, plan).map((section, i) => {
     const width = (section.face + section.root) / 2;
     if (section.root > 0 && Math.abs(width / beadWidth - 1) <= PROMISE) return section;
+    const end = itemAt(plan.ends, i);
     throw new Refusal(
       "od",
       amount(od, LENGTH),

@@ -12,6 +12,14 @@ import { amount, Refusal, rule } from "../refusal";
  */
 export const ARC_EFFICIENCY = si(0.78, SHARE);
 
+/** The 95 % range of the same values: the weakest and the strongest arc. */
+export const EFFICIENCIES = [si(0.73, SHARE), si(0.82, SHARE)] as const;
+/** How far a wall may be off either way, as a fraction. Common practice. */
+export const WALL_TOLERANCE = si(0.1, SHARE);
+/** Root that counts as full penetration, of the wall, and the widest face, of the bead: estimates from common practice. */
+export const ROOT_LEAST = 0.5;
+export const FACE_MOST = 1.5;
+
 /** Far beyond any arc on either side; inside, nothing overflows. */
 const VOLTS = [1, 1000] as const;
 const MIN_EFFICIENCY = 0.001;

@@ -67,9 +67,12 @@ function pieceOf(material: Material, from: number, to: number): Piece {
 /** Clenshaw's sum. */
 function valueAt({ from, to, series }: Piece, x: number): number {
   const t = (2 * x - from - to) / (to - from);
-  let [next, afterNext] = [0, 0];
+  let next = 0;
+  let afterNext = 0;
   for (let n = series.length - 1; n > 0; n -= 1) {
-    [next, afterNext] = [itemAt(series, n) + 2 * t * next - afterNext, next];
+    const here = itemAt(series, n) + 2 * t * next - afterNext;
+    afterNext = next;
+    next = here;
   }
   return itemAt(series, 0) + t * next - afterNext;
 }

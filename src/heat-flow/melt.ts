@@ -1,10 +1,12 @@
 /** What a steady arc of some power melts of a plate, and the power for a wanted melt. Lengths m, powers W into the metal. */
 
+import type { Point } from "../numerics/newton";
+import { fallingRoot } from "../numerics/newton";
 import { rootBetween } from "../numerics/root";
 import type { ArcPlate } from "./arc-plate";
 import type { MovingArc } from "./moving-arc";
 import { movingArc, weightsAt } from "./moving-arc";
-import { crestAt, firstGuess, squareAt } from "./widest";
+import { crestAt, crestsOf, firstGuess, squareAt } from "./widest";
 
 export interface MeltSection {
   /** Fused width of the face, 0 where nothing melts. */
@@ -50,14 +52,24 @@ export function powerOfRoot({ arc, root }: ReadyPlate, rise: number, width: numb
   return rise / crestAt(arc, root, (width * width) / 4, firstGuess(arc)).value;
 }
 
-/** The power at which the mean of face and root is `width`: the face is then between one and two of it wide. */
-export function powerOfMean(plate: ReadyPlate, rise: number, width: number): number {
-  const { arc, root } = plate;
-  const miss = (face: number): number => {
-    const target = rise / powerOfFace(plate, rise, face);
-    return (face + 2 * Math.sqrt(squareAt(arc, root, target))) / (2 * width) - 1;
+/** The root is first looked for at this part of the mean. */
+const LIKELY_ROOT = 0.7;
+
+/**
+ * The power at which the mean of face and root is `width`: that at which a root and a face of what it leaves of the sum
+ * just melt together; a face of twice the mean where there is no root yet.
+ */
+export function powerOfMean({ arc, face, root }: ReadyPlate, rise: number, width: number): number {
+  const [faceCrest, rootCrest] = [crestsOf(arc, face), crestsOf(arc, root)];
+  // Half of the root, y. The hottest at the root over that at the face falls as the root takes from the face.
+  const miss = (y: number): Point => {
+    const other = width - y;
+    const [above, below] = [faceCrest(other * other), rootCrest(y * y)];
+    const slope = 2 * ((y * below.bySquare) / below.value + (other * above.bySquare) / above.value);
+    return { value: Math.log(below.value / above.value), slope };
   };
-  return powerOfFace(plate, rise, width * rootBetween((part) => miss(part * width), 1, 2));
+  const y = fallingRoot(miss, 0, width / 2, (LIKELY_ROOT * width) / 2);
+  return rise / faceCrest((width - y) * (width - y)).value;
 }
 
 /** Depth melted under the arc, m: 0 where nothing melts, the wall where it is melted through. */

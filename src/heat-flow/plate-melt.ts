@@ -1,6 +1,6 @@
 /** What a current melts of a wall, and the current for a wanted bead. */
 
-import { above0, between } from "../limits";
+import { above0, between, isAt } from "../limits";
 import type { Current, Length, Share, Temperature } from "../quantity";
 import { CURRENT, LENGTH, SHARE, si } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
@@ -75,7 +75,8 @@ function melted(melt: Melt, amps: Current): Melted {
     throw outside(amps, rule`melts nothing; melting starts at ${amount(minimum, CURRENT)}`);
   }
   const widest = widestBead(plate);
-  if (!((face + root) / 2 <= widest)) {
+  const width = (face + root) / 2;
+  if (!(width <= widest || isAt(width, widest))) {
     const maximum = powerOfMean(ready, rise, widest) / melt.watts;
     throw outside(amps, rule`must be at most ${amount(maximum, CURRENT)}`);
   }

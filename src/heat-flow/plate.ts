@@ -40,12 +40,17 @@ export function commonArcSize(gap: Length): Length {
   return si(SPOT.widths * (SPOT.base + SPOT.perGap * gap), LENGTH);
 }
 
+/** The arc's spot as it is told, which may be omitted. */
+export function checkedArcSize(arcSize: Length | undefined): void {
+  if (arcSize !== undefined) between("arcSize", above0("arcSize", arcSize, LENGTH), LENGTH, ...WIDTHS);
+}
+
 /** The wall under the arc, as a flat plate. */
 export function plateOf(weld: Weld): ArcPlate {
   const { wall, speed, material, arcSize } = weld;
   between("wall", above0("wall", wall, LENGTH), LENGTH, ...WALLS);
   between("speed", above0("speed", speed, SPEED), SPEED, ...SPEEDS);
-  if (arcSize !== undefined) between("arcSize", above0("arcSize", arcSize, LENGTH), LENGTH, ...WIDTHS);
+  checkedArcSize(arcSize);
   const spread = (arcSize ?? commonArcSize(standoff(wall, COMMON_ALLOWANCE))) / SPOT.widths;
   const metal = effectiveMetal(metalNumbers(material));
   const fastest = (SHARPEST * 4 * metal.diffusivity) / (wall + 2 * spread);

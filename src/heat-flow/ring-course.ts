@@ -113,7 +113,7 @@ function edgeHeat(ring: Ring, aging: Aging, edge: BeadEdge, step: number, points
   return heat;
 }
 
-const folded = new Float64Array(2);
+const folded = new Float64Array(3);
 
 /** What 1 J is worth after `age` to a place `along` m further round, by way of the ring and not straight, K/J. */
 function byTheRing(aging: Aging, circumference: number, along: number, square: number, age: number): number {

@@ -6,6 +6,7 @@ import type { Angle, Current, Length, Temperature, TemperatureRise, Time } from 
 import { ANGLE, COUNT, CURRENT, LENGTH, si, TEMPERATURE_RISE, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import { coldestRise } from "./coldest";
+import type { MeltSection } from "./melt";
 import type { MovingArc } from "./moving-arc";
 import { movingArc, riseAt } from "./moving-arc";
 import type { Weld } from "./plate";
@@ -68,8 +69,9 @@ export function ringBead(program: Program): BeadAt[] {
   const pass = readyPass(plannedPass(plan, (dwellAmps ?? itemAt(all, 0)) * watts, powers));
   refuseAllRound(program.od, coldestRise(pass.history.pass) / rise);
   const arc = movingArc(plate);
+  const sections = sectionsAtEnds(pass, plan);
   return ends.map((end, i) => {
-    const { face, root } = sectionAt(pass, plan, end);
+    const { face, root } = itemAt(sections, i);
     return {
       from: si(360 * (ends[i - 1] ?? 0), ANGLE),
       to: si(360 * end, ANGLE),
@@ -84,16 +86,18 @@ export function ringBead(program: Program): BeadAt[] {
 /** Walls and spreads before the end: of the places tried, the one whose widths were nearest to those of the runs there. */
 const LAG = 1;
 
-/** Fused widths at the end of a sector, in turns: so little before it that most of its melting is still done with its current. */
-export function sectionAt(
+/** Fused widths at the end of each sector: so little before it that most of its melting is still done with its current. */
+export function sectionsAtEnds(
   pass: ReadyPass,
-  { plate, circumference, rise }: Pick<SectorPlan, "plate" | "circumference" | "rise">,
-  end: number,
-): { readonly face: Length; readonly root: Length } {
-  const travel = circumference * end;
-  const lag = Math.min(LAG * (plate.spread + plate.wall), travel / 2);
-  const { face, root } = ringSection(pass, rise, travel - lag);
-  return { face: si(face, LENGTH), root: si(root, LENGTH) };
+  { plate, circumference, rise, ends }: Pick<SectorPlan, "plate" | "circumference" | "rise" | "ends">,
+): readonly { readonly face: Length; readonly root: Length }[] {
+  let section: MeltSection | undefined;
+  return ends.map((end) => {
+    const travel = circumference * end;
+    const lag = Math.min(LAG * (plate.spread + plate.wall), travel / 2);
+    section = ringSection(pass, rise, travel - lag, section);
+    return { face: si(section.face, LENGTH), root: si(section.root, LENGTH) };
+  });
 }
 
 /** What the tube has at the arc beyond what the arc gives a cold plate, K. */

@@ -62,18 +62,22 @@ export function historyWeights({ pass, age, mean }: RingHistory, part: number): 
 }
 
 export interface RingRise {
+  /** When, s from the ignition of the arc. */
+  readonly time: number;
   /** K */
   readonly value: number;
   /** K/s */
   readonly byTime: number;
+  /** K/s² */
+  readonly byTimeTwice: number;
   /** Along the ring, K/m */
   readonly byAlong: number;
   /** By u = y², K/m² */
   readonly bySquare: number;
 }
 
-/** Room for the ring's sum and slope, so that no node has to make its own. */
-const folded = new Float64Array(2);
+/** Room for the ring's sum and its slopes, so that no node has to make its own. */
+const folded = new Float64Array(3);
 
 /**
  * T(x, y, z, t) = ∫₀ᵗ q(t − τ)·a(τ)·G(z, τ)·Σₙexp(−((x − x_arc(t − τ) + nC)² + y²)/2s²)/s² dτ at `along` m round the
@@ -87,10 +91,12 @@ export function ringRise(
   time: number,
 ): RingRise {
   const { pass, given, age, variance, cellEnd } = history;
-  const { circumference, dwell, plate } = pass;
+  const { circumference, dwell } = pass;
+  const { speed } = pass.plate;
   const { from, power, before } = given;
   let value = 0;
   let byTime = 0;
+  let byTimeTwice = 0;
   let byAlong = 0;
   let bySquare = 0;
   let step = from.length - 1;
@@ -105,18 +111,24 @@ export function ringRise(
     const s2 = itemAt(variance, i);
     const source = time - itemAt(age, i);
     const moving = source > dwell;
-    const travel = moving ? plate.speed * (source - dwell) : 0;
+    const travel = moving ? speed * (source - dwell) : 0;
     roundRing(circumference, along - travel, square, s2, folded);
     const sum = itemAt(folded, 0);
     const worth = itemAt(weights, i);
-    const heat = (heatLater - heatEarlier) * worth;
+    const heatIn = heatLater - heatEarlier;
+    const heat = heatIn * worth;
     const slope = heat * itemAt(folded, 1);
     value += heat * sum;
     bySquare -= (heat * sum) / (2 * s2);
     byAlong += slope;
-    byTime += (later - earlier) * worth * sum - (moving ? slope * plate.speed : 0);
+    byTime += (later - earlier) * worth * sum;
+    if (moving) {
+      byTime -= slope * speed;
+      byTimeTwice +=
+        speed * worth * (heatIn * speed * itemAt(folded, 2) - 2 * (later - earlier) * itemAt(folded, 1));
+    }
     later = earlier;
     heatLater = heatEarlier;
   }
-  return { value, byTime, byAlong, bySquare };
+  return { time, value, byTime, byTimeTwice, byAlong, bySquare };
 }

@@ -6,7 +6,8 @@ import type { Angle, Count, Length, Share, Temperature, TemperatureRise, Time } 
 import { ANGLE, COUNT, LENGTH, SHARE, si, SPEED, TEMPERATURE_RISE, TIME } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
 import { coldestRise } from "./coldest";
-import { meanWidth, powerOfRoot, readyPlate } from "./melt";
+import type { ReadyPlate } from "./melt";
+import { meanWidth, powerOfRoot } from "./melt";
 import type { ArcPlate } from "./arc-plate";
 import type { Weld } from "./plate";
 import { fusedWidth, ringPlateOf, riseToMelt } from "./plate";
@@ -44,6 +45,8 @@ export interface WeldedRing {
   /** W during the dwell: the bead's on the cold tube. */
   readonly dwellPower: number;
   readonly plan: SectorPlan;
+  /** The cold tube under the arc, as a plate. */
+  readonly ready: ReadyPlate;
   readonly pass: ReadyPass;
   /** Rise of the ring's coldest place over the rise to melting, at most. */
   readonly coldest: number;
@@ -89,7 +92,7 @@ export function weldRing(weld: RingWeld): WeldedRing {
     share: si(power / first, SHARE),
     rise: si(warmth, TEMPERATURE_RISE),
   }));
-  return { sectors, dwellPower: ring.cold.power, plan, pass, coldest };
+  return { sectors, dwellPower: ring.cold.power, plan, ready: ring.ready, pass, coldest };
 }
 
 /** An overlap under a degree has the power of its first degree, °: a mean over next to nothing is none. */
@@ -127,9 +130,8 @@ function odAt(peclet: number, { metal }: ArcPlate, { wall, speed }: Weld): numbe
   return (sum + Math.sqrt(sum * sum - 4 * wall * wall)) / 2;
 }
 
-function refuseNoRoot({ plate, rise, width }: SectorPlan, { cold }: PlannedRing): void {
+function refuseNoRoot({ rise, width }: SectorPlan, { cold, ready }: PlannedRing): void {
   if (cold.root > 0) return;
-  const ready = readyPlate(plate);
   const minimum = meanWidth(ready, rise, powerOfRoot(ready, rise, 0));
   throw new Refusal(
     "beadWidth",

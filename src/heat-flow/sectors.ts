@@ -36,6 +36,8 @@ export interface SectorPower {
 /** A plan worked out. */
 export interface PlannedRing {
   readonly sectors: readonly SectorPower[];
+  /** The cold tube under the arc, as a plate. */
+  readonly ready: ReadyPlate;
   /** The bead on the cold tube: the power of the dwell, W, and what it melts. */
   readonly cold: MeltSection & { readonly power: number };
   /** How far behind the arc the bead is widest, m: the further of face and root. */
@@ -66,7 +68,7 @@ export function plannedRing(plan: SectorPlan): PlannedRing {
   }));
   const [face, root] = bead.squares.map((square) => 2 * Math.sqrt(square)) as [number, number];
   const lag = Math.max(...bead.sides.map(({ edges }) => -itemAt(edges, 0).ahead));
-  return { sectors, cold: { face, root, power: rise / bead.target }, lag };
+  return { sectors, ready: bead.ready, cold: { face, root, power: rise / bead.target }, lag };
 }
 
 /** The same weld as a pass: the dwell with the cold plate's power, then the sectors' powers. */
@@ -83,6 +85,7 @@ export function plannedPass(
 
 /** The wanted bead on a cold plate. */
 interface ColdBead {
+  readonly ready: ReadyPlate;
   /** Melting rise per watt of its power, K/W. */
   readonly target: number;
   readonly sides: readonly [face: BeadSide, root: BeadSide];
@@ -96,6 +99,7 @@ function coldBead({ plate, rise, width }: SectorPlan): ColdBead {
   const { face, root } = meltSection(ready, rise, cold);
   const share = face / (face + root);
   return {
+    ready,
     target: rise / cold,
     sides: [
       sideOf(ready, ready.face, (face * face) / 4, share),

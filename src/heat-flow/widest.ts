@@ -51,39 +51,45 @@ const EXACT = 1e-12;
 
 /**
  * u = y² of the line whose crest is `target`, m²; 0 where not even the path itself reaches it. `crestOf` gives the
- * crest at u, which falls with u. Newton on ln T of u, along which ln T is nearly straight.
+ * crest at u, which falls with u; u is first looked for at `guess`. Newton on ln T of u, along which ln T is nearly
+ * straight: the last step, from a miss of `close`, leaves a miss of its square.
  */
 export function squareWhere(
   crestOf: (square: number) => { readonly value: number; readonly bySquare: number },
   target: number,
   close = EXACT,
+  guess = 0,
 ): number {
-  const axis = crestOf(0);
-  if (axis.value <= target) return 0;
-  let [low, high] = [0, Infinity];
-  let square = (Math.log(target / axis.value) * axis.value) / axis.bySquare;
+  let [low, high] = [-Infinity, Infinity];
+  let square = guess;
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const crest = crestOf(square);
     const miss = Math.log(crest.value / target);
-    if (Math.abs(miss) < close) break;
+    if (square === 0 && miss <= 0) return 0;
+    const next = Math.max(0, square - (miss * crest.value) / crest.bySquare);
+    if (Math.abs(miss) < close) return next;
     if (miss > 0) low = square;
     else high = square;
-    const next = square - (miss * crest.value) / crest.bySquare;
-    square = next > low && next < high ? next : (low + high) / 2;
+    square = next > low && next < high ? next : (Math.max(0, low) + high) / 2;
   }
   return square;
 }
 
-/** u = y² of the line that the arc of a plate just melts where it takes `target` K/W, m²; 0 where nothing melts. */
-export function squareAt(arc: MovingArc, weights: Float64Array, target: number): number {
+/** The crest at any u, each looked for where the one before says it has moved to. */
+export function crestsOf(arc: MovingArc, weights: Float64Array): (square: number) => Crest {
   let at = 0;
   let crest: Crest | undefined;
-  return squareWhere((square) => {
+  return (square) => {
     const guess = crest === undefined ? firstGuess(arc) : crest.ahead + crest.aheadBySquare * (square - at);
     at = square;
     crest = crestAt(arc, weights, square, guess);
     return crest;
-  }, target);
+  };
+}
+
+/** u = y² of the line that the arc of a plate just melts where it takes `target` K/W, m²; 0 where nothing melts. */
+export function squareAt(arc: MovingArc, weights: Float64Array, target: number): number {
+  return squareWhere(crestsOf(arc, weights), target);
 }
 
 /** Where the crest is first looked for: not far behind the arc. */

@@ -55,6 +55,16 @@ export function scheduleName(typed: string): string {
     .replace(/^(SCHEDULE|SCH)\.?/, "");
 }
 
+/** Whether a size says itself that it is a nominal one, `NPS 1-1/2`: a bare number in a list is an outside diameter. */
+export function isNominal(typed: string): boolean {
+  return /^\s*(NPS|DN)(?![A-Z])/i.test(typed);
+}
+
+/** Whether a wall says itself that it is a schedule, `sch 10` or `10S`: a bare number in a list is a wall. */
+export function isSchedule(typed: string): boolean {
+  return /^\s*(SCH(EDULE)?\.?\s*\d+\s*S?|\d+\s*S)\s*$/i.test(typed.slice(0, LONGEST + 1));
+}
+
 /** NaN for anything that is not `2`, `1.5`, `1/2`, `1-1/2` or `1 1/2`. */
 function sizeOf(plain: string): number {
   if (/^(\d+\.?\d*|\.\d+)$/.test(plain)) return Number(plain);
