@@ -84,14 +84,29 @@ export function shareAbove0<Value extends number>(argument: string, value: Value
   throw new Refusal(argument, amount(value, SHARE), rule`must be above 0 and at most ${amount(1, SHARE)}`);
 }
 
+/** A fraction that leaves something on both sides: above 0 and less than 1. */
+export function shareInside<Value extends number>(argument: string, value: Value): Value {
+  if (value > 0 && value < 1) return value;
+  throw new Refusal(argument, amount(value, SHARE), rule`must be above 0 and less than ${amount(1, SHARE)}`);
+}
+
 /** What is a whole number but for rounding, as three tenths over a tenth is, is that number. */
 export function wholeFrom1<Value extends number>(argument: string, value: Value, most: number): Value {
+  return wholeFrom(argument, value, 1, most);
+}
+
+export function wholeFrom<Value extends number>(
+  argument: string,
+  value: Value,
+  least: number,
+  most: number,
+): Value {
   const whole = Math.round(value) as Value;
-  if (isAt(value, whole) && whole >= 1 && whole <= most) return whole;
+  if (isAt(value, whole) && whole >= least && whole <= most) return whole;
   throw new Refusal(
     argument,
     amount(value, COUNT),
-    rule`must be a whole number from 1 to ${amount(most, COUNT)}`,
+    rule`must be a whole number from ${amount(least, COUNT)} to ${amount(most, COUNT)}`,
   );
 }
 

@@ -84,6 +84,12 @@ export const ANGLE = sameInBoth("angle", "°");
 /** Oxygen in gas by volume, parts per million. */
 export const OXYGEN = sameInBoth("oxygen", "ppm");
 export const SHARE = sameInBoth("share", "");
+/** Water vapor in gas by volume, parts per million. */
+export const MOISTURE = sameInBoth("moisture", "ppm");
+/** Percent of a mass, a volume or a lot; the base unit is the percent itself. */
+export const PERCENT = sameInBoth("percent", "%");
+/** How often fresh air fills a room, base unit 1/s. */
+export const AIR_CHANGES = sameInBoth("air changes", "per hour", 1, 3600);
 /** A flow where only a ratio counts: any unit, the same throughout. */
 export const ANY_FLOW = sameInBoth("any flow", "");
 export const COUNT = sameInBoth("count", "");
@@ -108,6 +114,9 @@ export type Frequency = Of<"frequency">;
 export type Angle = Of<"angle">;
 export type Oxygen = Of<"oxygen">;
 export type Share = Of<"share">;
+export type Moisture = Of<"moisture">;
+export type Percent = Of<"percent">;
+export type AirChanges = Of<"air changes">;
 export type AnyFlow = Of<"any flow">;
 export type Count = Of<"count">;
 

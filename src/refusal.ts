@@ -31,16 +31,22 @@ export type RefusalKind = "impossible" | "unanswerable";
 /** Digits of the numbers in a sentence: more where fewer would show a value as the limit it broke, or as a whole number. */
 const DIGITS = [6, 12] as const;
 
-/** The only way a calculation says no: which argument, what it was, and the limit it broke. */
-export class Refusal extends Error {
+/**
+ * The only way a calculation says no: which argument, what it was, and the limit it broke. No subclass of `Error`: a
+ * list may have a refusal in every line, and the stack, which nobody sees, costs more than all else of it.
+ */
+export class Refusal implements Error {
+  readonly name = "Refusal";
+
   constructor(
     readonly argument: string,
     readonly value: Amount | string,
     readonly rule: Rule,
     readonly kind: RefusalKind = "impossible",
-  ) {
-    super(`${argument} refused`);
-    this.name = "Refusal";
+  ) {}
+
+  get message(): string {
+    return `${this.argument} refused`;
   }
 
   /** The sentence a person reads, in their units: `wall = -0.065 in: must be above 0`. */

@@ -1,19 +1,29 @@
 /** The bibliography: every work that a number, an equation or a check comes from, by the key it is cited with. */
 
 import type { Source } from "./source";
+import { AIR_SOURCES } from "./sources/air";
 import { FLUID_SOURCES } from "./sources/fluids";
 import { HEAT_FLOW_SOURCES } from "./sources/heat-flow";
+import { INSPECTION_SOURCES } from "./sources/inspection";
 import { METAL_SOURCES } from "./sources/metals";
+import { MILL_SOURCES } from "./sources/mill";
+import { CODES } from "./sources/codes";
 import { STANDARDS } from "./sources/standards";
+import { STATISTICS_SOURCES } from "./sources/statistics";
 import { PLANNING_SOURCES, WELDING_SOURCES } from "./sources/welding";
 
 export const SOURCES = {
   ...STANDARDS,
+  ...CODES,
   ...WELDING_SOURCES,
   ...HEAT_FLOW_SOURCES,
   ...METAL_SOURCES,
+  ...MILL_SOURCES,
   ...FLUID_SOURCES,
   ...PLANNING_SOURCES,
+  ...INSPECTION_SOURCES,
+  ...AIR_SOURCES,
+  ...STATISTICS_SOURCES,
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;
