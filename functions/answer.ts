@@ -14,20 +14,33 @@ export type Answer = Value | Value[][];
 /** The longest text a cell can hold. */
 const LONGEST_TEXT = 32_767;
 
-/** For a formula whose last argument is `units`. */
-export function answer<Result extends Answer>(units: unknown, body: (read: Reader) => Result): Result {
+/** A reader knows nothing but its units: one of each does for all calls. */
+const READERS: Readonly<Record<Units, Reader>> = { US: new Reader("US"), SI: new Reader("SI") };
+
+/** What reads the cells of one call and gives its result. */
+export type Body<Result extends Answer> = (reader: Reader, cells: readonly unknown[]) => Result;
+
+/** For a formula whose last argument is `units`. The body is made once, when its record is loaded. */
+export function answer<Result extends Answer>(
+  units: unknown,
+  body: Body<Result>,
+  cells: readonly unknown[] = [],
+): Result {
   let system: Units = "US";
   try {
     system = readUnits(units);
-    return sanitized(body(new Reader(system)));
+    return sanitized(body(READERS[system], cells));
   } catch (problem) {
     throw hostError(problem, system);
   }
 }
 
 /** For a formula that reads the same in both systems. */
-export function answerAlike<Result extends Answer>(body: (read: Reader) => Result): Result {
-  return answer("US", body);
+export function answerAlike<Result extends Answer>(
+  body: Body<Result>,
+  cells: readonly unknown[] = [],
+): Result {
+  return answer("US", body, cells);
 }
 
 function hostError(problem: unknown, system: Units): CustomFunctions.Error {

@@ -7,8 +7,9 @@ import type { Of, Quantity, Units } from "../src/quantity";
 import { differs, fromBase, plainNumber, unitPair, written } from "../src/quantity";
 import { Refusal } from "../src/refusal";
 import type { Reader, Typed } from "./cells";
+import { wordsOf } from "./cells";
 import type { TradeSizes } from "./sense";
-import { ofTheTrade } from "./sense";
+import { isOfTheTrade, notOfTheTrade } from "./sense";
 
 export interface Argument<Value = unknown, Optional extends boolean = boolean> {
   /** The words of the help, without unit and default. */
@@ -17,6 +18,8 @@ export interface Argument<Value = unknown, Optional extends boolean = boolean> {
   readonly detail: string;
   /** The kind of the number in the cell; none for words and texts. */
   readonly quantity: Quantity | undefined;
+  /** The kinds of the numbers in its columns, for rows of several. */
+  readonly columnKinds?: readonly Quantity[];
   /** One cell, a range of them, or all arguments from here on. */
   readonly takes: "cell" | "range" | "rest";
   readonly optional: Optional;
@@ -53,14 +56,11 @@ export function withTyped<Kind extends string>(
 export function ofTrade(argument: NumberArgument<"length">, sizes: TradeSizes): NumberArgument<"length"> {
   return {
     ...argument,
-    read: (reader, name, cell) =>
-      ofTheTrade(
-        name,
-        argument.read(reader, name, cell),
-        sizes,
-        reader.units,
-        reader.typed(name, cell) !== undefined,
-      ),
+    read: (reader, name, cell) => {
+      const length = argument.read(reader, name, cell);
+      if (isOfTheTrade(length, sizes)) return length;
+      throw notOfTheTrade(name, length, sizes, reader.units, reader.typed(name, cell) !== undefined);
+    },
   };
 }
 
@@ -129,21 +129,23 @@ export function word<Word extends string>(
   fallback: NoInfer<Word>,
   alias?: (typed: string) => NoInfer<Word> | undefined,
 ): Optional<Word> {
+  const known = wordsOf(words, alias);
   return {
     ...CELL,
     what,
     optional: true,
-    read: (reader, name, cell) => reader.wordOr(name, cell, words, fallback, alias),
+    read: (reader, name, cell) => reader.wordOr(name, cell, known, fallback),
   };
 }
 
 /** One of a list of words, where guessing it would hide a mistake. */
 export function requiredWord<Word extends string>(what: string, words: readonly Word[]): Required<Word> {
+  const known = wordsOf(words);
   return {
     ...CELL,
     what,
     read: (reader, name, cell) => {
-      const typed = reader.wordOr(name, cell, words, undefined);
+      const typed = reader.wordOr(name, cell, known, undefined);
       if (typed !== undefined) return typed;
       throw new Refusal(name, "blank", [`needs one of ${words.join(", ")}`]);
     },
@@ -202,8 +204,9 @@ export function someNumbers<Kind extends string>(
 export function rows<Value>(
   what: string,
   read: (reader: Reader, name: string, range: unknown) => Value,
+  columnKinds: readonly Quantity[] = [],
 ): Required<Value> {
-  return { ...CELL, what, takes: "range", read };
+  return { ...CELL, what, columnKinds, takes: "range", read };
 }
 
 /** All arguments from here on, each as rows of cells. */

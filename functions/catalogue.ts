@@ -2,6 +2,7 @@
 
 import project from "../package.json";
 import { aboutFamily } from "./about/about";
+import { AIR } from "./air/air";
 import type { Family, Formula } from "./formula";
 import { ARC_GAP } from "./gap/standoff";
 import { ELECTRODE } from "./gap/electrode";
@@ -11,13 +12,18 @@ import { HEAT_FLOW } from "./heat-flow/sectors";
 import { SCHEDULES } from "./current/schedule";
 import { HEAT_INPUTS } from "./current/heat-input";
 import { DAMS } from "./heat-flow/dams";
+import { INSPECTION } from "./inspection/inspection";
 import { METALS } from "./metal/materials";
 import { GAS_SUPPLY } from "./gas/gas";
 import { CREW } from "./planning/crew";
 import { CYCLE } from "./planning/cycle";
+import { LEARNING } from "./planning/learning";
+import { SETUPS } from "./planning/setups";
 import { TAKEOFF } from "./planning/takeoff";
 import { BORE_GAS } from "./purge/bore";
 import { PURGE } from "./purge/purge";
+import { OWN_COUPONS } from "./shop/coupons";
+import { QUALIFICATION } from "./qualification/coverage";
 import { SIZES } from "./tables/sizes";
 import { TABLES } from "./tables/tables";
 
@@ -31,13 +37,19 @@ export const FAMILIES = [
   HEAT_FLOW,
   SCHEDULES,
   HEAT_INPUTS,
+  OWN_COUPONS,
   PURGE,
   BORE_GAS,
   DAMS,
   GAS_SUPPLY,
+  AIR,
   CYCLE,
   CREW,
   TAKEOFF,
+  SETUPS,
+  LEARNING,
+  INSPECTION,
+  QUALIFICATION,
   SIZES,
   TABLES,
   METALS,

@@ -7,8 +7,9 @@
 import type { Units } from "../src/quantity";
 import { differs } from "../src/quantity";
 import type { Answer } from "./answer";
-import { answer } from "./answer";
+import { answer, answerAlike } from "./answer";
 import type { Argument } from "./argument";
+import type { Reader } from "./cells";
 import type { Gives } from "./gives";
 
 export type Arguments = Readonly<Record<string, Argument>>;
@@ -74,20 +75,27 @@ export function formula<const Id extends string, const Args extends Arguments, R
   record: FormulaRecord<Id, Args, Result>,
 ): Formula<Id, Args> {
   const { calc, gives, args } = record;
-  const readers = Object.entries<Argument>(args);
+  const readers = Object.entries<Argument>(args).map(([name, { read }]) => ({ name, read }));
   const takesUnits =
-    gives.differs || readers.some(([, { quantity }]) => quantity !== undefined && differs(quantity));
+    gives.differs ||
+    Object.values<Argument>(args).some(({ quantity, columnKinds = [] }) =>
+      [quantity, ...columnKinds].some((kind) => kind !== undefined && differs(kind)),
+    );
+  const body = (reader: Reader, cells: readonly unknown[]): Answer => {
+    const given: Record<string, unknown> = {};
+    let place = 0;
+    for (const { name, read } of readers) {
+      given[name] = read(reader, name, cells[place]);
+      place += 1;
+    }
+    return gives.write(calc(given as Given<Args>, reader.units), reader.units);
+  };
   return {
     ...record,
     takesUnits,
-    call: (...cells) =>
-      answer(takesUnits ? cells[readers.length] : "US", (reader) => {
-        const given: Record<string, unknown> = {};
-        readers.forEach(([name, { read }], i) => {
-          given[name] = read(reader, name, cells[i]);
-        });
-        return gives.write(calc(given as Given<Args>, reader.units), reader.units);
-      }),
+    call: takesUnits
+      ? (...cells) => answer(cells[readers.length], body, cells)
+      : (...cells) => answerAlike(body, cells),
   };
 }
 

@@ -75,7 +75,8 @@ export function typedColumn<Kind extends string>(
 const TYPED_DIGITS = 15;
 const UNIT_ROUNDING = 4 * Number.EPSILON;
 
-function asPrinted(value: number): number {
+/** The very double of its decimals where rounding of the units has led it off by less than a cell can show. */
+export function asPrinted(value: number): number {
   const typed = Number(value.toPrecision(TYPED_DIGITS));
   return Math.abs(typed - value) <= UNIT_ROUNDING * Math.abs(value) ? typed : value;
 }

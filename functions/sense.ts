@@ -29,24 +29,28 @@ export const TRADE_ODS: TradeSizes = {
 };
 
 /**
- * The length, if some tube of the trade has it. What is 0 or less is left to the calculation, which says more simply
- * what is wrong. `plain`: typed without a unit, so that it may have been meant in the other.
+ * Whether some tube of the trade has the length. What is 0 or less is left to the calculation, which says more simply
+ * what is wrong.
  */
-export function ofTheTrade(
+export function isOfTheTrade(length: Length, sizes: TradeSizes): boolean {
+  return length <= 0 || fits(length, sizes);
+}
+
+/** Why no tube has it. `plain`: typed without a unit, so that it may have been meant in the other. */
+export function notOfTheTrade(
   argument: string,
   length: Length,
   sizes: TradeSizes,
   units: Units,
   plain: boolean,
-): Length {
-  if (length <= 0 || fits(length, sizes)) return length;
+): Refusal {
   const limit = isAbove(length, sizes.max)
     ? rule`maximum ${amount(sizes.max, LENGTH)}`
     : rule`minimum ${amount(sizes.min, LENGTH)}`;
   const other = units === "US" ? "SI" : "US";
   const meantInOther = plain && fits(toBase(fromBase(length, LENGTH, units), LENGTH, other), sizes);
   const hint = meantInOther ? `; for ${UNIT_NAMES[other]} give "${other}"` : "";
-  throw new Refusal(argument, amount(length, LENGTH), [
+  return new Refusal(argument, amount(length, LENGTH), [
     `no tube of this trade has ${sizes.what} (`,
     ...limit,
     `)${hint}`,

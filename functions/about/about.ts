@@ -3,16 +3,20 @@
  * it handed in and look at it only when they are called.
  */
 
+import { itemAt } from "../../src/numerics/item";
 import type { Argument } from "../argument";
 import { named, rest, text } from "../argument";
 import { rowsOf } from "../cells";
 import type { Family, Formula } from "../formula";
 import { family, formula } from "../formula";
 import { table, words, wordsColumn } from "../gives";
-import { helpOf } from "../help-text";
 import type { Entry } from "./find";
 import { find } from "./find";
 import { refusalOf } from "./refusal-of";
+import { textsOf } from "./told";
+
+/** What stands in front of each text that ABOUT tells. */
+const LABELS = ["meaning", "equation", "validity", "source", "example"];
 
 type Id = Argument<Entry, false>;
 
@@ -52,16 +56,7 @@ export function aboutFamily(version: string, families: () => readonly Family[]):
       gives:
         '"meaning", "Arc gap between electrode tip and tube, in | mm: half the wall plus an allowance."; "equation", "g = t/2 + a"; …',
     },
-    calc: ({ id: found }) => {
-      const help = helpOf(found.formula, found.family);
-      return [
-        { label: "meaning", text: help.meaning },
-        { label: "equation", text: help.equation },
-        { label: "validity", text: sentences(help.validity, help.assumptions) },
-        { label: "source", text: sentences(help.source, help.unconfirmed) },
-        { label: "example", text: `${help.example} → ${help.result}` },
-      ];
-    },
+    calc: ({ id: found }) => textsOf(found).map((told, i) => ({ label: itemAt(LABELS, i), text: told })),
   });
 
   const REASON = formula({
@@ -109,14 +104,6 @@ export function aboutFamily(version: string, families: () => readonly Family[]):
   });
 
   return family("About", [ABOUT, REASON, VERSION]);
-}
-
-/** What belongs in one cell: the parts that there are, each ended by a full stop where another follows. */
-function sentences(...parts: readonly string[]): string {
-  return parts
-    .filter((part) => part !== "")
-    .map((part, i, all) => (i < all.length - 1 && !part.endsWith(".") ? `${part}.` : part))
-    .join(" ");
 }
 
 /** Each of the arguments arrives as rows of cells. */

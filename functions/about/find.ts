@@ -8,14 +8,23 @@ import { NAMESPACE } from "../namespace";
 export interface Entry {
   readonly formula: Formula;
   readonly family: Family;
+  /** Of all formulas, from 0. */
+  readonly place: number;
 }
 
 const PREFIX = new RegExp(`^=?${NAMESPACE}[._]`);
 /** As many letters are alike in the names of formulas of one kind. */
 const ALIKE = 4;
 
+/** Every formula in its place. */
+export function entriesOf(families: readonly Family[]): Entry[] {
+  return families
+    .flatMap((family) => family.formulas.map((formula) => ({ formula, family })))
+    .map((entry, place) => ({ ...entry, place }));
+}
+
 export function find(families: readonly Family[], typed: string): Entry {
-  const entries = families.flatMap((family) => family.formulas.map((formula) => ({ formula, family })));
+  const entries = entriesOf(families);
   const bare = typed.toUpperCase().replace(PREFIX, "");
   const found = entries.find(({ formula }) => formula.id === bare);
   if (found !== undefined) return found;
