@@ -17,11 +17,6 @@ export function button(label: string, onPress: () => Promise<void> | void): HTML
   return made;
 }
 
-/** A titled part of the pane. */
-export function part(title: string, ...children: readonly (Node | string)[]): HTMLElement {
-  return element("section", {}, element("h2", {}, title), ...children);
-}
-
 /** Label and text in pairs. */
 export function facts(pairs: readonly (readonly [label: string, text: string])[]): HTMLElement {
   const list = element("dl");

@@ -4,7 +4,8 @@ import type { Units } from "../../src/quantity";
 import type { Host, SelectedCell } from "../hosts/host";
 import type { Chosen } from "./chosen";
 import { placeOf } from "../hosts/addresses";
-import { element, facts, part } from "./dom";
+import { element, facts } from "./dom";
+import { part } from "./part";
 import { columnsIn, formCellWords } from "./form-cell";
 import { columnFacts, sourceFacts } from "./formula-facts";
 import { formulasIn, signature } from "./help";
@@ -64,7 +65,7 @@ function explanation(
   return [
     refused
       ? element("p", { class: "refusal" }, element("strong", {}, `${cell.address} refuses. `), cell.message)
-      : element("p", {}, `${cell.address} = ${cell.shown}${hint(cell, host)}`),
+      : element("p", {}, `${cell.address} = ${cell.shown}${hint(cell, host.label)}`),
     ...placeInAnswer(cell),
     ...form,
     ...ours.flatMap((formula) => [
@@ -84,12 +85,15 @@ function placeInAnswer({ filled }: SelectedCell): Node[] {
 }
 
 /** What the host's own error means where no refusal explains it. */
-function hint({ shown, message }: SelectedCell, host: Host): string {
+export function hint({ shown, message }: Pick<SelectedCell, "shown" | "message">, label: string): string {
   if (message !== "") return "";
-  if (shown === "#NAME?")
-    return `: ${host.label} does not know the formula yet; press “Repair formulas” below.`;
+  if (shown === "#NAME?") return `: ${label} does not know the formula yet; press “Repair formulas” below.`;
   if (shown === "#BUSY!")
     return ": still calculating; if it stays that way, press “Recalculate this sheet” below.";
+  if (shown === "#CALC!")
+    return `: ${label} cannot calculate it as it stands: a range where the formula takes one cell, too many cells at once, or functions that are not loaded. Where cells beside it show #NAME?, press “Repair formulas” below.`;
+  if (shown === "#CONNECT!")
+    return `: ${label} has lost touch with the functions: keep this pane open, check the network connection, then press “Recalculate this sheet” below.`;
   if (shown === "#SPILL!") return ": the cells that the answer has to fill are not empty.";
   return shown.startsWith("#") ? ": BEAD.REASON with the same arguments gives the reason." : "";
 }

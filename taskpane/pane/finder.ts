@@ -2,18 +2,16 @@
 
 import type { Host } from "../hosts/host";
 import type { Chosen } from "./chosen";
-import { button, element, facts, part } from "./dom";
+import type { Attempt } from "./attempt";
+import { button, element, facts } from "./dom";
+import { part } from "./part";
 import { argumentFacts, columnFacts, sourceFacts } from "./formula-facts";
 import type { FormulaHelp } from "./help";
 import { signature } from "./help";
 import { inSystem } from "./in-system";
 import { search } from "./search";
 
-export function formulaFinder(
-  host: Host,
-  units: Chosen,
-  attempt: (work: () => Promise<string>) => () => Promise<void>,
-): HTMLElement {
+export function formulaFinder(host: Host, units: Chosen, attempt: Attempt): HTMLElement {
   const list = element("div", { class: "found" });
   const count = element("p", { role: "status", class: "count" });
   const told = element("p", { role: "status" });
@@ -43,12 +41,7 @@ export function formulaFinder(
   );
 }
 
-function entry(
-  formula: FormulaHelp,
-  host: Host,
-  units: Chosen,
-  attempt: (work: () => Promise<string>) => () => Promise<void>,
-): HTMLElement {
+function entry(formula: FormulaHelp, host: Host, units: Chosen, attempt: Attempt): HTMLElement {
   const system = units.now();
   const put = async (): Promise<string> =>
     (await host.putFormula(formula.example))

@@ -6,10 +6,13 @@ import { TEMPLATES } from "../sheets";
 import { convert } from "../sheets/convert";
 import { CAUTIONS } from "../sheets/cautions";
 import { Chosen } from "./chosen";
-import { button, element, part } from "./dom";
+import type { Attempt } from "./attempt";
+import { button, element } from "./dom";
+import { part } from "./part";
 import { formulaFinder } from "./finder";
 import { VERSION } from "./help";
 import { cellExplainer } from "./explain";
+import { picturesPart } from "./pictures";
 import type { Theme } from "./theme";
 import { wear } from "./theme";
 import { troublePart } from "./trouble";
@@ -26,10 +29,10 @@ export function mountPane(root: ParentNode & Node, host: Host, helpPage: string,
     status.textContent = text;
   };
   /** Runs what a button asks for; a failure is stated, never swallowed. */
-  const attempt = (work: () => Promise<string>) => async (): Promise<void> => {
+  const attempt: Attempt = (work) => async () => {
     say("Working…");
     try {
-      say(await work());
+      say(await work(say));
     } catch (problem) {
       say(
         `That failed: ${problem instanceof Error ? problem.message : String(problem)}. Nothing else was changed.`,
@@ -44,9 +47,10 @@ export function mountPane(root: ParentNode & Node, host: Host, helpPage: string,
     element("h1", {}, "Ringbead"),
     element("p", { class: "lead" }, "Orbital TIG tube welds, planned in a sheet."),
     status,
+    cellExplainer(host, chosen),
+    picturesPart(host),
     insertPart(host, chosen, attempt),
     convertPart(host, attempt),
-    cellExplainer(host, chosen),
     formulaFinder(host, chosen, attempt),
     troublePart(host, attempt),
     element("details", { class: "cautions", open: "" }, element("summary", {}, "Cautions"), listOf(CAUTIONS)),
@@ -69,8 +73,6 @@ export function mountPane(root: ParentNode & Node, host: Host, helpPage: string,
 function noticesBeside(helpPage: string): string {
   return helpPage.replace(/help\.html$/, "notices.html");
 }
-
-type Attempt = (work: () => Promise<string>) => () => Promise<void>;
 
 function insertPart(host: Host, chosen: Chosen, attempt: Attempt): HTMLElement {
   const choices = TEMPLATES.map(({ id, title }) => element("option", { value: id }, title));
@@ -95,11 +97,11 @@ function insertPart(host: Host, chosen: Chosen, attempt: Attempt): HTMLElement {
     guard,
     element("label", { for: guard.id }, "Protect the computed cells (no password)"),
   );
-  const insert = async (): Promise<string> => {
+  const insert = async (say: (text: string) => void): Promise<string> => {
     const template = TEMPLATES.find(({ id }) => id === which.value);
     const system = chosen.now();
     if (template === undefined) return "Choose a sheet first.";
-    const { name, remark } = await host.insert(template.plan(system), { protect: guard.checked });
+    const { name, remark } = await host.insert(template.plan(system), { protect: guard.checked, say });
     return `Inserted “${name}” in ${system} units. Its example values are invented: type your own. ${remark}`.trim();
   };
   return part(

@@ -61,8 +61,12 @@ const ENTRIES: readonly Entry[] = FORMULAS.map((formula) => ({
   ],
 }));
 
+/** Every id has it in front in a cell. */
+const OF_NAMESPACE = /^=?bead\./i;
+
 /** All formulas in the order of the job where nothing is typed. */
-export function search(typed: string): Found {
+export function search(asTyped: string): Found {
+  const typed = asTyped.trim().replace(OF_NAMESPACE, "");
   const words = asked(typed);
   if (words.length === 0) return { formulas: FORMULAS, remark: "" };
   const remark = words.some((word) => NOT_COVERED.test(word)) ? COVERED : "";
@@ -75,7 +79,10 @@ export function search(typed: string): Found {
     withAll.length === 0 && found.length > 0 ? "None has all of these words; the nearest first." : "";
   return {
     formulas: found
-      .map(({ entry, scores }) => ({ formula: entry.formula, score: total(entry, words, scores) }))
+      .map(({ entry, scores }) => ({
+        formula: entry.formula,
+        score: total(entry, [words.join(" "), wordsOf(typed).join(" ")], scores),
+      }))
       .sort((a, b) => b.score - a.score)
       .map(({ formula }) => formula),
     remark: [remark, partly].filter((text) => text !== "").join(" "),
@@ -83,9 +90,9 @@ export function search(typed: string): Found {
 }
 
 /** Each word that is met counts more than any place where it is. */
-function total({ names }: Entry, words: readonly string[], scores: readonly number[]): number {
+function total({ names }: Entry, said: readonly string[], scores: readonly number[]): number {
   const met = scores.filter((score) => score > 0).length;
-  const exact = names.includes(words.join(" ")) ? EXACT : 0;
+  const exact = EXACT * said.filter((words) => names.includes(words)).length;
   return met * 1000 + exact + scores.reduce((sum, score) => sum + score, 0);
 }
 

@@ -1,16 +1,14 @@
 /** What helps when cells do not compute, and whether pane and functions are of one version. */
 
-import type { Host } from "../hosts/host";
-import { button, element, part } from "./dom";
+import type { Host, Repaired } from "../hosts/host";
+import type { Attempt } from "./attempt";
+import { button, element } from "./dom";
+import { part } from "./part";
 import { VERSION } from "./help";
-
-type Attempt = (work: () => Promise<string>) => () => Promise<void>;
 
 export function troublePart(host: Host, attempt: Attempt): HTMLElement {
   const repair = async (): Promise<string> => {
-    const count = await host.repairFormulas();
-    if (count === 0) return "This sheet has no Ringbead formulas; there is nothing to repair.";
-    return `Re-entered ${String(count)} formula${count === 1 ? "" : "s"} on this sheet.`;
+    return repairedInWords(await host.repairFormulas(), host.label);
   };
   const recalculate = async (): Promise<string> => {
     await host.recalculate();
@@ -29,6 +27,26 @@ export function troublePart(host: Host, attempt: Attempt): HTMLElement {
     versions,
   );
 }
+
+export function repairedInWords({ count, refused }: Repaired, label: string): string {
+  if (count === 0 && refused.length === 0)
+    return "This sheet has no Ringbead formulas; there is nothing to repair.";
+  const done = `Re-entered ${counted(count)} on this sheet.`;
+  if (refused.length === 0) return done;
+  return `${done} ${label} refused ${counted(refused.length)}, left as before: ${listed(refused)}. Select each and look at what its formula refers to.`;
+}
+
+function counted(formulas: number): string {
+  return `${String(formulas)} formula${formulas === 1 ? "" : "s"}`;
+}
+
+/** As many addresses as one reads. */
+function listed(addresses: readonly string[]): string {
+  const more = addresses.length - MOST_NAMED;
+  const named = addresses.slice(0, MOST_NAMED).join(", ");
+  return more > 0 ? `${named} and ${String(more)} more` : named;
+}
+const MOST_NAMED = 12;
 
 /** "" when they agree, or when the host cannot tell. */
 async function compareVersions(host: Host): Promise<string> {
