@@ -7,6 +7,7 @@ import type { Place } from "../hosts/addresses";
 import { addressOf, placeOf } from "../hosts/addresses";
 import { LOOKS } from "../hosts/looks";
 import { TEMPLATES } from "../sheets";
+import { addressesIn } from "../sheets/watched";
 import type { SheetPlan } from "../sheets/sheet";
 import { formName, SIGNS, UNITS_NAME } from "../sheets/sheet";
 import type { Snapshot, Value } from "./sheet-state";
@@ -19,6 +20,11 @@ const LIST = { now: "list_ods", then: "od" } as const;
 const PAPER = "#FFFFFF";
 /** Counts, outside diameters, walls and materials stand beside each other. */
 const LIST_COLUMNS = [-1, 0, 1, 2] as const;
+
+/** Of a cycle plan that knew no scenarios: heads were typed for one operator, and are now those of the shop. */
+const HEADS = { then: "heads", now: "shop_heads", operators: "operators" } as const;
+/** What an older sheet had no place for is left blank, not as in today's example: what-ifs and the list of changeovers. */
+const NEW_AND_BLANK = /_[bcd]$|^scenario|^joint_/;
 
 export interface UpToDate {
   readonly plan: SheetPlan;
@@ -46,6 +52,7 @@ export function upToDate(snapshot: Snapshot): UpToDate | undefined {
     typed.set(now.at, isDefault ? "" : (contents.get(range) ?? ""));
   }
   for (const [at, content] of carriedList(plan, names, contents)) typed.set(at, content);
+  for (const [at, content] of carriedShop(plan, names, contents)) typed.set(at, content);
   const cells = plan.cells.map((cell) => {
     const content = typed.get(cell.at);
     return content === undefined
@@ -53,6 +60,28 @@ export function upToDate(snapshot: Snapshot): UpToDate | undefined {
       : { ...cell, content: typeof content === "number" ? content : String(content) };
   });
   return { plan: { ...plan, cells }, fromExample: untouched(plan, typed) };
+}
+
+/** Heads of the shop from those of one operator, and blank what-ifs, where the file is a cycle plan without scenarios. */
+function carriedShop(
+  plan: SheetPlan,
+  names: ReadonlyMap<string, string>,
+  contents: ReadonlyMap<string, Value>,
+): Map<string, Value> {
+  const carried = new Map<string, Value>();
+  const heads = plan.names.find(({ name }) => name === HEADS.now);
+  if (heads === undefined || names.has(HEADS.now)) return carried;
+  const [each, operators] = [HEADS.then, HEADS.operators].map((name) => contents.get(names.get(name) ?? ""));
+  carried.set(heads.at, typeof each === "number" && typeof operators === "number" ? each * operators : "");
+  const isTyped = new Set(plan.cells.flatMap(({ at, look }) => (look.startsWith("input") ? [at] : [])));
+  const columns = plan.lists
+    .filter(({ at }) => at.includes(":"))
+    .map(({ at }) => ({ name: "joint_metals", at }));
+  const blank = [...plan.names, ...columns].filter(
+    ({ name }) => NEW_AND_BLANK.test(name) && !names.has(name),
+  );
+  for (const at of blank.flatMap((one) => addressesIn(one.at))) if (isTyped.has(at)) carried.set(at, "");
+  return carried;
 }
 
 /** Typed cells that got nothing from the file and are not blank in a new sheet. */

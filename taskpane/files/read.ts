@@ -3,23 +3,24 @@
  * sheet work; any other file as far as a sheet of ours can hold it, with a word on what was left out.
  */
 
-import type {
-  Cell,
-  CellStyle,
-  ConditionalRule,
-  DataValidation,
-  Sheet,
-  SheetChart,
-  Workbook,
-} from "hucre/xlsx";
+import type { Cell, CellStyle, ConditionalRule, DataValidation, Sheet, Workbook } from "hucre/xlsx";
 import { readXlsx } from "hucre/xlsx";
 
 import { addressOf, placeOf } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
+import { GRAYED } from "../hosts/looks";
+import type { GrayedPlan, Paper } from "../sheets/sheet";
 import { SIGNS } from "../sheets/sheet";
-import type { Snapshot, SnapshotCell, SnapshotChart, SnapshotRange } from "./sheet-state";
+import { isListName } from "../sheets/pages";
+import { chartOf } from "./charts";
+import { withoutRoom } from "./pictures-room";
+import { plainRange, rangeFrom } from "./ranges";
+import { withoutWrappedRemarks } from "./remarks";
+import { hasForeignShapes, unreadIn } from "./unread";
+import type { Snapshot, SnapshotCell, SnapshotRange } from "./sheet-state";
 import type { SpokenNames } from "./spoken";
 import { NAME_MARK, spokenFormula, wholeTables } from "./spoken";
+import { unstoredText } from "./text";
 import { SPACE, TRUTH, VALUE_ONLY } from "./write";
 
 export interface ReadWorkbook {
@@ -35,7 +36,7 @@ const MOST_COLUMNS = 200;
 
 export async function readFile(bytes: Uint8Array): Promise<ReadWorkbook> {
   const workbook = await readXlsx(bytes, { readStyles: true });
-  const leftOut = new Set<string>();
+  const leftOut = new Set<string>(hasForeignShapes(bytes) ? ["shapes and text boxes"] : []);
   const names = spokenNames(workbook);
   const sheets = workbook.sheets
     .filter((sheet) => {
@@ -67,8 +68,13 @@ function snapshotFrom(sheet: Sheet, workbook: Workbook, names: SpokenNames, left
     leftOut.add("names of the whole workbook");
   const printed = scoped.find(({ name }) => PRINT_AREA.test(name))?.range ?? sheet.pageSetup?.printArea;
   const area = printed === undefined ? undefined : plainRange(printed);
-  tellUnread(sheet, leftOut);
-  return {
+  for (const kind of unreadIn(sheet)) leftOut.add(kind);
+  const named = scoped.flatMap(({ name, range }) => {
+    const spoken = own?.get(name.toLowerCase());
+    const plain = plainRange(range);
+    return spoken === undefined || plain === undefined ? [] : [{ name, spoken, range: plain }];
+  });
+  return withoutWrappedRemarks({
     name: sheet.name,
     widths: (sheet.columns ?? []).map(({ width }) => width ?? 0),
     heights: heightsOf(sheet),
@@ -76,26 +82,23 @@ function snapshotFrom(sheet: Sheet, workbook: Workbook, names: SpokenNames, left
     merges: (sheet.merges ?? []).map(({ startRow, startCol, endRow, endCol }) =>
       rangeFrom({ column: startCol, row: startRow }, { column: endCol, row: endRow }),
     ),
-    names: scoped.flatMap(({ name, range }) => {
-      const spoken = own?.get(name.toLowerCase());
-      const plain = plainRange(range);
-      return spoken === undefined || plain === undefined ? [] : [{ name, spoken, range: plain }];
-    }),
+    names: named,
     ...validationsOf(sheet.dataValidations ?? [], leftOut),
-    signs: signsOf(sheet.conditionalRules ?? [], leftOut),
+    ...colorsOf(sheet.conditionalRules ?? [], leftOut),
     charts: (sheet.charts ?? []).flatMap((chart) => chartOf(chart, leftOut)),
     frozenRows: sheet.freezePane?.rows ?? 0,
+    frozenColumns: sheet.freezePane?.columns ?? 0,
+    ...(sheet.autoFilter === undefined ? {} : { filter: sheet.autoFilter.range.replaceAll("$", "") }),
     gridLines: sheet.view?.showGridLines !== false,
     ...(area === undefined
       ? {}
-      : { print: { area, paper: sheet.pageSetup?.orientation === "landscape" ? "list" : "form" } }),
-  };
+      : { print: { area: withoutRoom(area, named), paper: paperOf(sheet.pageSetup, scoped) } }),
+  });
 }
 
-function tellUnread(sheet: Sheet, leftOut: Set<string>): void {
-  if ((sheet.images ?? []).length > 0) leftOut.add("pictures");
-  if ((sheet.tables ?? []).length > 0) leftOut.add("tables as such (their cells are there)");
-  if (sheet.protection !== undefined) leftOut.add("protection of sheets");
+function paperOf(setup: Sheet["pageSetup"], names: readonly { readonly name: string }[]): Paper {
+  if (setup?.orientation === "landscape") return names.some(({ name }) => isListName(name)) ? "list" : "wide";
+  return setup?.fitToHeight === 1 ? "page" : "form";
 }
 
 function cellsOf(sheet: Sheet, names: SpokenNames, leftOut: Set<string>): SnapshotCell[] {
@@ -109,7 +112,6 @@ function cellsOf(sheet: Sheet, names: SpokenNames, leftOut: Set<string>): Snapsh
     .filter(({ row, column }) => row < MOST_ROWS && column < MOST_COLUMNS)
     .map((one) => (covered.has(one.at) ? { ...one, cell: onlyLine(one.cell) } : one))
     .filter(({ at, cell }) => !covered.has(at) || cell.style?.border?.bottom !== undefined);
-  if (inside.some(({ cell }) => cell.hyperlink !== undefined)) leftOut.add("links");
   if (inside.some(({ cell }) => cell.comment?.text === VALUE_ONLY)) {
     leftOut.add("formulas that the file could only keep as values");
   }
@@ -119,7 +121,7 @@ function cellsOf(sheet: Sheet, names: SpokenNames, leftOut: Set<string>): Snapsh
   const filled = new Set<string>();
   for (const { at, cell } of inside) {
     if (cell.formula === undefined || cell.formula === "") continue;
-    formulas.set(at, spokenFormula(cell.formula, sheet.name, names));
+    formulas.set(at, spokenFormula(unstoredText(cell.formula), sheet.name, names));
     // The answer of one formula over many cells: the others hold a copy of their value.
     for (const other of addressesIn(cell.formulaRef ?? at))
       if (other !== at && cell.formulaType === "array") filled.add(other);
@@ -226,49 +228,22 @@ function boundsOf(rule: DataValidation): { readonly least: number; readonly most
   return Number.isFinite(least) && Number.isFinite(most) ? { least, most } : undefined;
 }
 
-function signsOf(rules: readonly ConditionalRule[], leftOut: Set<string>): string[] {
+function colorsOf(
+  rules: readonly ConditionalRule[],
+  leftOut: Set<string>,
+): Pick<Snapshot, "signs" | "grayed"> {
   const signs = new Set<string>();
+  const grayed: GrayedPlan[] = [];
   for (const rule of rules) {
-    const isOurs = Object.values(SIGNS).some((sign) => String(rule.formula ?? "").endsWith(`="${sign}"`));
-    if (!isOurs) leftOut.add("colors that follow the values");
-    else for (const range of rule.range.split(" ")) signs.add(range);
+    const formula = unstoredText(String(rule.formula ?? ""));
+    const isSign = Object.values(SIGNS).some((sign) => formula.endsWith(`="${sign}"`));
+    const isGray = colorOf(rule.style?.fill?.type === "pattern" ? rule.style.fill.bgColor : undefined);
+    if (isSign) for (const range of rule.range.split(" ")) signs.add(range);
+    else if (rule.type === "expression" && isGray === GRAYED.fill) {
+      for (const at of rule.range.split(" ")) grayed.push({ at, formula: `=${formula}` });
+    } else leftOut.add("colors that follow the values");
   }
-  return [...signs];
-}
-
-/** A chart as the file's reader gives it. */
-type ReadChart = NonNullable<Sheet["charts"]>[number];
-
-function chartOf(chart: ReadChart, leftOut: Set<string>): SnapshotChart[] {
-  const [kind] = chart.kinds;
-  const anchor = chart.anchor as SheetChart["anchor"] | undefined;
-  const values = (chart.series ?? []).map(({ valuesRef }) => plainRange(valuesRef ?? ""));
-  const labels = plainRange(chart.series?.[0]?.categoriesRef ?? "");
-  const isKnown = chart.kinds.length === 1 && (kind === "bar" || kind === "line");
-  const isStacked = kind === "bar" && chart.barGrouping === "stacked";
-  const isPlain = labels !== undefined && values.every((range) => range !== undefined);
-  if (!isKnown || !isPlain || anchor?.to === undefined) {
-    leftOut.add("charts that are neither of bars nor of lines");
-    return [];
-  }
-  return [
-    {
-      title: chart.title ?? "",
-      kind: isStacked ? "timeBar" : kind,
-      labels,
-      // With the heading above, which the series has its name from.
-      values: values.map(withHeading),
-      axes: { x: chart.axes?.x?.title ?? "", y: chart.axes?.y?.title ?? "" },
-      from: { column: anchor.from.col, row: anchor.from.row },
-      to: { column: anchor.to.col, row: anchor.to.row },
-    },
-  ];
-}
-
-function withHeading(range: string): string {
-  const [first = "", last = first] = range.split(":");
-  const { column, row } = placeOf(first);
-  return rangeFrom({ column, row: Math.max(0, row - 1) }, placeOf(last));
+  return { signs: [...signs], grayed };
 }
 
 function heightsOf({ rowDefs }: Sheet): number[] {
@@ -276,16 +251,6 @@ function heightsOf({ rowDefs }: Sheet): number[] {
   const rows = known.reduce((most, [row]) => Math.max(most, row + 1), 0);
   const heights = new Map(known.map(([row, { height }]) => [row, height]));
   return Array.from({ length: rows }, (_, row) => heights.get(row) ?? 0);
-}
-
-/** "'Sheet'!$A$1:$B$2" as A1:B2; undefined for anything else, such as a range of whole columns or several. */
-function plainRange(range: string): string | undefined {
-  const plain = range.replace(/^(?:'(?:[^']|'')+'|[^!'",]+)!/, "").replaceAll("$", "");
-  return /^[A-Z]{1,3}\d+(?::[A-Z]{1,3}\d+)?$/.test(plain) ? plain : undefined;
-}
-
-function rangeFrom(start: ReturnType<typeof placeOf>, end: ReturnType<typeof placeOf>): string {
-  return addressOf(start) === addressOf(end) ? addressOf(start) : `${addressOf(start)}:${addressOf(end)}`;
 }
 
 function addressesIn(range: string): string[] {

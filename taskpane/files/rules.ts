@@ -3,21 +3,28 @@
 import type { CellStyle, ConditionalRule, DataValidation } from "hucre/xlsx";
 
 import type { Style } from "../hosts/looks";
-import { SIGN_LOOKS } from "../hosts/looks";
+import { GRAYED, SIGN_LOOKS } from "../hosts/looks";
 import { plainNumberBetween } from "../hosts/ranges";
 import { beginsWith } from "../hosts/signs";
 import { SIGNS } from "../sheets/sheet";
 import type { Snapshot, SnapshotRange } from "./sheet-state";
+import { storedText } from "./text";
+
+/** Characters that Excel takes; it repairs a file that has more. */
+const LONGEST_LIST = 255;
+const LONGEST = { title: 32, message: 255 } as const;
 
 export function fileValidations({ lists, ranges }: Snapshot): DataValidation[] {
   return [
-    ...lists.map(({ range, allowed }): DataValidation => ({
-      type: "list",
-      range,
-      values: [...allowed],
-      allowBlank: true,
-      showErrorMessage: true,
-    })),
+    ...lists
+      .filter(({ allowed }) => allowed.join(",").length <= LONGEST_LIST)
+      .map(({ range, allowed }): DataValidation => ({
+        type: "list",
+        range,
+        values: allowed.map(storedText),
+        allowBlank: true,
+        showErrorMessage: true,
+      })),
     ...ranges.map(fileRange),
   ];
 }
@@ -32,25 +39,32 @@ function fileRange({ range, least, most, title, message, isText }: SnapshotRange
     allowBlank: true,
     showErrorMessage: true,
     errorStyle: "warning",
-    errorTitle: title,
-    errorMessage: message,
+    errorTitle: storedText(title.slice(0, LONGEST.title)),
+    errorMessage: storedText(message.slice(0, LONGEST.message)),
   };
 }
 
 /** A rule for each range and sign: with several ranges in one rule, readers differ in what its formula starts from. */
-export function fileSigns({ signs }: Snapshot): ConditionalRule[] {
-  const all = signs.flatMap((range) => (["holds", "attention"] as const).map((sign) => ({ range, sign })));
-  return all.map(({ range, sign }, i) => ({
-    type: "expression",
-    priority: i + 1,
-    range,
-    formula: beginsWith(range, SIGNS[sign]),
-    style: signStyle(SIGN_LOOKS[sign]),
-  }));
+export function fileColors({ signs, grayed }: Snapshot): ConditionalRule[] {
+  const all = [
+    ...signs.flatMap((range) =>
+      (["holds", "attention"] as const).map((sign) => ({
+        range,
+        formula: beginsWith(range, SIGNS[sign]),
+        style: ruleStyle(SIGN_LOOKS[sign]),
+      })),
+    ),
+    ...grayed.map(({ at, formula }) => ({
+      range: at,
+      formula: storedText(formula.slice(1)),
+      style: ruleStyle(GRAYED),
+    })),
+  ];
+  return all.map((rule, i) => ({ type: "expression", priority: i + 1, ...rule }));
 }
 
 /** In such a style Excel takes the background of a solid fill, other readers its foreground. */
-function signStyle({ bold, ink, fill }: Style): CellStyle {
+function ruleStyle({ bold, ink, fill }: Style): CellStyle {
   return {
     font: {
       ...(bold === true ? { bold } : {}),

@@ -2,7 +2,8 @@
 
 import type { Place } from "../hosts/addresses";
 import type { Style } from "../hosts/looks";
-import type { AxisTitles, ChartKind, PrintPlan } from "../sheets/sheet";
+import type { Picture } from "../pictures/picture";
+import type { AxisTitles, ChartKind, GrayedPlan, PrintPlan } from "../sheets/sheet";
 
 export type Value = string | number | boolean;
 
@@ -53,6 +54,10 @@ export interface SnapshotChart {
   /** One range a series, its heading first. */
   readonly values: readonly string[];
   readonly axes: AxisTitles;
+  readonly logarithmic?: boolean;
+  readonly dots?: readonly number[];
+  readonly marked?: readonly number[];
+  readonly named?: readonly number[];
   readonly from: Place;
   /** The cell whose upper left corner ends the chart. */
   readonly to: Place;
@@ -73,7 +78,13 @@ export interface Snapshot {
   /** Ranges whose texts are colored by the sign they begin with. */
   readonly signs: readonly string[];
   readonly charts: readonly SnapshotChart[];
+  readonly grayed: readonly GrayedPlan[];
+  /** A list that can be filtered, from its heading on. */
+  readonly filter?: string;
   readonly frozenRows: number;
+  readonly frozenColumns: number;
   readonly gridLines: boolean;
   readonly print?: PrintPlan;
+  /** What is drawn from the sheet's values; a file holds it, and does not give it back. */
+  readonly pictures?: readonly Picture[];
 }
