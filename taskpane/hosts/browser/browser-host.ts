@@ -5,43 +5,31 @@ import type { Model } from "@odoo/o-spreadsheet";
 import type { Units } from "../../../src/quantity";
 import { NAME_MARK } from "../../files/spoken";
 import { TEMPLATES } from "../../sheets";
+import type { Block, ShownForm } from "../../pictures/cells";
 import type { Edit, Form, FormCell } from "../../sheets/convert";
-import type { CellPlan, ChartPlan, Paper, SheetPlan } from "../../sheets/sheet";
+import type { SheetPlan } from "../../sheets/sheet";
 import { formName, UNITS_NAME } from "../../sheets/sheet";
 import { addressOf, freeName, placeOf } from "../addresses";
-import type { Host, Inserted, SelectedCell } from "../host";
-import type { Style } from "../looks";
-import { LOOKS } from "../looks";
-import { isTextAt, TEXT_FORMAT } from "../ranges";
+import type { Host, Inserted, Repaired, SelectedCell } from "../host";
+import { TEXT_FORMAT } from "../ranges";
+import { boundHistory } from "./bounded-history";
 import { command } from "./commands";
-import { chartDefinition } from "./engine-chart";
 import { copyFormNames } from "./duplicate";
 import { nextSerial } from "./form-names";
+import { namedCells } from "./named-cells";
 import { offerGroupBy } from "./group-by";
 import { inOneStep, offerSteps } from "./one-step";
-import { allowOnly, colorSigns, tellRanges, warnOutside } from "./rules";
-import { keepTypedCells, typedMark } from "./typed-cells";
+import { allowOnly, tellRanges, warnOutside } from "./rules";
+import { keepTypedCells } from "./typed-cells";
 import { offerChanges } from "./workbook/changes";
+import { writeSheet } from "./write-sheet";
 
 keepTypedCells();
 offerChanges();
 offerSteps();
+boundHistory();
 copyFormNames();
 offerGroupBy();
-
-/** Pixels that one character of width takes. */
-export const CHARACTER_WIDTH = 7.4;
-export const ROW_HEIGHT = 21;
-const COLUMNS = 20;
-const SPARE_ROWS = 40;
-
-/** The engine knows no print area; a name of the sheet's own tells it, and which way the page lies. */
-export const PRINT_NAMES: Readonly<Record<Paper, string>> = { form: "print_form", list: "print_list" };
-
-/** What a name says of the paper; undefined for any other name. */
-export function paperOf(name: string): Paper | undefined {
-  return (["form", "list"] as const).find((paper) => PRINT_NAMES[paper] === name);
-}
 
 export class BrowserHost implements Host {
   readonly label = "this browser sheet";
@@ -73,49 +61,10 @@ export class BrowserHost implements Host {
     const serial = nextSerial(this.#model.getters.getNamedRanges().map(({ name: one }) => one));
     const sheetId = `ringbead-${String(serial)}-${String(Date.now())}`;
     inOneStep(this.#model, () => {
-      this.#fill(plan, sheetId, name, serial);
+      writeSheet(this.#model, plan, { sheetId, name, serial });
     });
     this.#do("ACTIVATE_SHEET", { sheetIdFrom: this.#activeSheet(), sheetIdTo: sheetId });
     return Promise.resolve({ name, remark: "" });
-  }
-
-  #fill(plan: SheetPlan, sheetId: string, name: string, serial: number): void {
-    const lastRow = Math.max(...plan.cells.map(({ at, rows = 1 }) => placeOf(at).row + rows));
-    this.#do("CREATE_SHEET", { sheetId, name, position: 0, cols: COLUMNS, rows: lastRow + SPARE_ROWS });
-    plan.widths.forEach((width, column) => {
-      this.#do("RESIZE_COLUMNS_ROWS", {
-        sheetId,
-        dimension: "COL",
-        elements: [column],
-        size: Math.round(width * CHARACTER_WIDTH),
-      });
-    });
-    this.#do("SET_GRID_LINES_VISIBILITY", { sheetId, areGridLinesVisible: false });
-    const suffix = `${NAME_MARK}${String(serial)}`;
-    for (const { name: cellName, at } of plan.names) {
-      this.#do("CREATE_NAMED_RANGE", {
-        sheetId,
-        name: cellName + suffix,
-        ranges: [this.#range(sheetId, at)],
-      });
-    }
-    for (const { at, allowed } of [...plan.lists, unitsLock(plan)]) {
-      allowOnly(this.#model, sheetId, at, allowed);
-    }
-    warnOutside(this.#model, sheetId, plan.ranges, (at) => isTextAt(plan, at));
-    colorSigns(this.#model, sheetId, plan.signs);
-    const merged = plan.cells.filter(({ columns = 1, rows = 1 }) => columns > 1 || rows > 1);
-    if (merged.length > 0) this.#do("ADD_MERGE", { sheetId, target: merged.map(zoneOf) });
-    for (const cell of plan.cells) this.#write(sheetId, cell);
-    this.#do("CREATE_NAMED_RANGE", {
-      sheetId,
-      name: PRINT_NAMES[plan.print.paper] + suffix,
-      ranges: [this.#range(sheetId, plan.print.area)],
-    });
-    if (plan.frozenRows > 0) this.#do("FREEZE_ROWS", { sheetId, quantity: plan.frozenRows });
-    plan.charts.forEach((chart, i) => {
-      this.#chart(sheetId, chart, i);
-    });
   }
 
   readForm(): Promise<Form | undefined> {
@@ -200,6 +149,10 @@ export class BrowserHost implements Host {
     );
   }
 
+  namedCells(blocks: readonly Block[]): Promise<ShownForm | undefined> {
+    return Promise.resolve(namedCells(this.#model, blocks));
+  }
+
   putFormula(formula: string): Promise<boolean> {
     const position = this.#model.getters.getActivePosition();
     if (this.#model.getters.getEvaluatedCell(position).formattedValue !== "") return Promise.resolve(false);
@@ -207,7 +160,7 @@ export class BrowserHost implements Host {
     return Promise.resolve(true);
   }
 
-  repairFormulas(): Promise<number> {
+  repairFormulas(): Promise<Repaired> {
     const sheetId = this.#activeSheet();
     const ours = this.#model.getters.getCells(sheetId).flatMap((cell) => {
       const position = this.#model.getters.getCellPosition(cell.id);
@@ -218,7 +171,7 @@ export class BrowserHost implements Host {
       for (const { position, content } of ours) this.#do("UPDATE_CELL", { ...position, content });
     });
     this.#do("EVALUATE_CELLS", {});
-    return Promise.resolve(ours.length);
+    return Promise.resolve({ count: ours.length, refused: [] });
   }
 
   recalculate(): Promise<void> {
@@ -275,80 +228,4 @@ export class BrowserHost implements Host {
     }
     return cells;
   }
-
-  #range(sheetId: string, address: string): unknown {
-    return this.#model.getters.getRangeDataFromXc(sheetId, address);
-  }
-
-  #write(sheetId: string, cell: CellPlan): void {
-    const { column, row } = placeOf(cell.at);
-    const look = LOOKS[cell.look];
-    this.#do("UPDATE_CELL", {
-      sheetId,
-      col: column,
-      row,
-      content: String(cell.content),
-      style: { ...engineStyle(look), ...typedMarkOf(cell) },
-      ...(cell.format === undefined || cell.format === "General" ? {} : { format: cell.format }),
-    });
-    const { rows = 1 } = cell;
-    if (rows > 1) {
-      const elements = Array.from({ length: rows }, (_, i) => row + i);
-      this.#do("RESIZE_COLUMNS_ROWS", { sheetId, dimension: "ROW", elements, size: ROW_HEIGHT });
-    }
-    if (look.underline !== undefined) {
-      this.#do("SET_ZONE_BORDERS", {
-        sheetId,
-        target: [zoneOf(cell)],
-        border: { position: "bottom", color: look.underline, style: "thin" },
-      });
-    }
-  }
-
-  #chart(sheetId: string, chart: ChartPlan, serial: number): void {
-    const { column, row } = placeOf(chart.from);
-    const end = placeOf(chart.to);
-    const columns = Array.from({ length: end.column - column + 1 }, (_, i) => column + i);
-    const width = columns.reduce((sum, col) => sum + this.#model.getters.getColSize(sheetId, col), 0);
-    this.#do("CREATE_CHART", {
-      sheetId,
-      chartId: `${sheetId}-chart-${String(serial)}`,
-      figureId: `${sheetId}-figure-${String(serial)}`,
-      col: column,
-      row,
-      offset: { x: 0, y: 0 },
-      size: { width, height: (end.row - row + 1) * ROW_HEIGHT },
-      definition: chartDefinition(chart),
-    });
-  }
-}
-
-/** The block of cells that a cell spreads over. */
-function zoneOf({ at, columns = 1, rows = 1 }: CellPlan): object {
-  const { column, row } = placeOf(at);
-  return { left: column, right: column + columns - 1, top: row, bottom: row + rows - 1 };
-}
-
-/** The units cell takes no other word: retyping it would read inches as millimeters. */
-function unitsLock(plan: SheetPlan): { at: string; allowed: readonly string[] } {
-  const at = plan.names.find(({ name }) => name === UNITS_NAME)?.at ?? "";
-  return { at, allowed: [plan.units] };
-}
-
-function typedMarkOf({ look }: CellPlan): object {
-  if (look === "input") return typedMark("number");
-  return look === "inputText" ? typedMark("text") : {};
-}
-
-export function engineStyle(look: Style): object {
-  return {
-    ...(look.bold === true ? { bold: true } : {}),
-    ...(look.italic === true ? { italic: true } : {}),
-    ...(look.size === undefined ? {} : { fontSize: look.size }),
-    ...(look.ink === undefined ? {} : { textColor: look.ink }),
-    ...(look.fill === undefined ? {} : { fillColor: look.fill }),
-    ...(look.align === undefined ? {} : { align: look.align }),
-    ...(look.wrap === true ? { wrapping: "wrap" } : {}),
-    verticalAlign: "middle",
-  };
 }

@@ -25,7 +25,7 @@ class DuplicateForms extends UIPlugin {
       this.dispatch("CREATE_NAMED_RANGE", {
         name: (name.split(NAME_MARK)[0] ?? name) + ending,
         ranges: [this.getters.getRangeData(this.getters.getRangeFromZone(given.sheetIdTo, range.zone))],
-      } as never);
+      });
     }
   }
 }

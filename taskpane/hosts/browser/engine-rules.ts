@@ -4,11 +4,15 @@ import type { Model } from "@odoo/o-spreadsheet";
 
 import type { Snapshot } from "../../files/sheet-state";
 import { SIGNS } from "../../sheets/sheet";
+import { GRAYED } from "../looks";
 import { TEXT_FORMAT } from "../ranges";
 import type { RangeWords } from "./rules";
 import { rangeOf } from "./zones";
 
-export function rulesOf({ getters }: Model, sheetId: string): Pick<Snapshot, "lists" | "ranges" | "signs"> {
+export function rulesOf(
+  { getters }: Model,
+  sheetId: string,
+): Pick<Snapshot, "lists" | "ranges" | "signs" | "grayed"> {
   const rules = getters.getDataValidationRules(sheetId);
   return {
     lists: rules.flatMap(({ criterion, ranges }) =>
@@ -27,6 +31,16 @@ export function rulesOf({ getters }: Model, sheetId: string): Pick<Snapshot, "li
     signs: getters.getConditionalFormats(sheetId).flatMap(({ rule, ranges }) => {
       const isOurs = rule.type === "CellIsRule" && rule.values[0] === SIGNS.holds;
       return isOurs ? ranges : [];
+    }),
+    grayed: getters.getConditionalFormats(sheetId).flatMap(({ rule, ranges }) => {
+      const isOurs =
+        rule.type === "CellIsRule" &&
+        rule.operator === "customFormula" &&
+        rule.style.fillColor === GRAYED.fill;
+      if (!isOurs) return [];
+      // The engine calls whole rows by their numbers alone.
+      const zones = ranges.map((at) => getters.getRangeFromSheetXC(sheetId, at).zone);
+      return zones.map((zone) => ({ at: rangeOf(zone), formula: rule.values[0] ?? "" }));
     }),
   };
 }

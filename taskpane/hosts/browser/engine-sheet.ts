@@ -3,10 +3,11 @@
 import type { Model } from "@odoo/o-spreadsheet";
 
 import { addressOf, placeOf } from "../addresses";
-import { CHARACTER_WIDTH, paperOf } from "./browser-host";
+import { CHARACTER_WIDTH, paperOf } from "./engine-looks";
 import { NAME_MARK } from "../../files/spoken";
 import type { Style } from "../looks";
 import type { Snapshot, SnapshotCell, SnapshotChart, Spill } from "../../files/sheet-state";
+import { curveOf, kindOf } from "./engine-chart";
 import { rulesOf } from "./engine-rules";
 import { rangeOf } from "./zones";
 
@@ -37,7 +38,9 @@ export function snapshotOf(model: Model, sheetId: string): Snapshot {
     merges: merges.map(rangeOf),
     ...rulesOf(model, sheetId),
     charts,
+    ...filterOf(model, sheetId),
     frozenRows: getters.getPaneDivisions(sheetId).ySplit,
+    frozenColumns: getters.getPaneDivisions(sheetId).xSplit,
     gridLines: getters.getGridLinesVisibility(sheetId),
     ...namesOf(model, sheetId),
   };
@@ -138,6 +141,12 @@ function styleOf(style: EngineStyle, underline: string | undefined): Style {
   };
 }
 
+/** The list that can be filtered: a file holds one of a sheet. */
+function filterOf({ getters }: Model, sheetId: string): Pick<Snapshot, "filter"> {
+  const [table] = getters.getCoreTables(sheetId).filter(({ config }) => config.hasFilters);
+  return table === undefined ? {} : { filter: rangeOf(table.range.zone) };
+}
+
 /** The sheet's names without the engine's mark; the one that tells the printed area is no name in a file. */
 function namesOf(model: Model, sheetId: string): Pick<Snapshot, "names" | "print"> {
   const here = model.getters
@@ -160,24 +169,30 @@ function chartsOf({ getters }: Model, sheetId: string): SnapshotChart[] {
   return getters.getFigures(sheetId).flatMap(({ id, col, row, width, height }): SnapshotChart[] => {
     const chartId = getters.getChartIdFromFigureId(id);
     const definition = chartId === undefined ? undefined : getters.getChartDefinition(chartId);
-    if (definition === undefined || (definition.type !== "bar" && definition.type !== "line")) return [];
+    const kind = definition === undefined ? undefined : kindOf(definition);
+    if (definition === undefined || kind === undefined || !("axesDesign" in definition)) return [];
     const { dataSource, title } = definition;
     if (dataSource.type !== "range") return [];
     const ranges = [dataSource.labelRange ?? "", ...dataSource.dataSets.map(({ dataRange }) => dataRange)];
     // A person's own chart of another sheet's cells.
     if (ranges.some((range) => range === "" || range.includes("!"))) return [];
-    const lies = definition.type === "bar" && definition.horizontal === true;
+    const lies = kind === "timeBar";
+    const { logarithmic = false, dots = [], marked = [], named = [] } = curveOf(definition) ?? {};
     const along = {
-      x: definition.axesDesign?.x?.title?.text ?? "",
-      y: definition.axesDesign?.y?.title?.text ?? "",
+      x: definition.axesDesign.x?.title?.text ?? "",
+      y: definition.axesDesign.y?.title?.text ?? "",
     };
     return [
       {
         title: title.text ?? "",
-        kind: lies ? "timeBar" : definition.type,
+        kind,
         labels: dataSource.labelRange ?? "",
         values: dataSource.dataSets.map(({ dataRange }) => dataRange),
         axes: lies ? { x: along.y, y: along.x } : along,
+        ...(logarithmic ? { logarithmic } : {}),
+        ...(dots.length > 0 ? { dots } : {}),
+        ...(marked.length > 0 ? { marked } : {}),
+        ...(named.length > 0 ? { named } : {}),
         from: { column: col, row },
         to: {
           column: passed(col, width, (i) => getters.getColSize(sheetId, i)),

@@ -4,11 +4,17 @@ import { Model } from "@odoo/o-spreadsheet";
 
 import { procedure } from "../../sheets/procedure";
 import { BrowserHost } from "./browser-host";
+import { FRESH } from "./fresh-data";
 import { ENGINE_VERSION } from "./workbook/engine-version";
 import type { WorkbookData } from "./workbook/store";
 
 /** As data: the workbook made of it has nothing to undo. */
-export async function freshWorkbook(): Promise<WorkbookData> {
+export function freshWorkbook(): Promise<WorkbookData> {
+  return FRESH === "" ? writtenWorkbook() : Promise.resolve(JSON.parse(FRESH) as WorkbookData);
+}
+
+/** The same, written cell by cell. */
+export async function writtenWorkbook(): Promise<WorkbookData> {
   const model = emptyWorkbook();
   await new BrowserHost(model).insert(procedure.plan("US"));
   return model.exportData();

@@ -5,6 +5,7 @@
 
 import { helpers, registries } from "@odoo/o-spreadsheet";
 
+import { itemAt } from "../../../src/numerics/item";
 import { remembering } from "./remembered";
 
 interface Parameter {
@@ -23,19 +24,19 @@ export interface FunctionDefinition {
 
 export type Formula = (...cells: unknown[]) => unknown;
 
-/** A cell as the engine hands it over and takes it back. */
-interface EngineCell {
-  readonly value: unknown;
-  readonly message?: string;
-}
+/** How the engine computes a function, and what it hands over for an argument: a cell, columns of a range, or nothing. */
+type Compute = Parameters<typeof registries.functionRegistry.add>[1]["compute"];
+type Given = Parameters<Compute>[number];
+/** A cell as the engine hands it over and takes it back, and what stands in it. */
+type EngineCell = Exclude<Given, undefined | readonly unknown[]>;
+type CellValue = EngineCell["value"];
 
-class CellError extends Error {
+/** No subclass of `Error`, whose stack costs more than the refusal and is seen by nobody. */
+class CellError {
   constructor(
     readonly code: string,
-    message?: string,
-  ) {
-    super(message);
-  }
+    readonly message?: string,
+  ) {}
 }
 
 /** The global must stand before functions.js is loaded; what that script reports in is in the map given back. */
@@ -78,7 +79,7 @@ export function registerFormulas(
       isExported: true,
       category: "Ringbead",
       args: definition.parameters.map(argument),
-      compute: (...given: unknown[]) => computed(remembered, definition.parameters, given),
+      compute: computeOf(remembered, definition.parameters),
     });
   }
 }
@@ -98,45 +99,58 @@ function argument({
   return helpers.arg(`${name} (${kind.join(", ")})`, description);
 }
 
-function computed(formula: Formula, parameters: readonly Parameter[], given: readonly unknown[]): never {
-  // As in Excel, an argument that holds an error is the answer; its sentence comes along.
-  const error = given.flatMap(cellsOf).find(isError);
-  if (error !== undefined) return { value: error.value, message: error.message } as never;
+/** How the engine computes a formula; where each argument goes is settled here, once for all calls. */
+function computeOf(formula: Formula, parameters: readonly Parameter[]): Compute {
   const repeating = parameters.findIndex((parameter) => parameter.repeating === true);
-  const cells = given.map((one, i) => received(one, parameters[Math.min(i, parameters.length - 1)]));
-  const args = repeating < 0 ? cells : [...cells.slice(0, repeating), cells.slice(repeating)];
-  return result(() => formula(...args)) as never;
+  const matrix = parameters.map(({ dimensionality }) => dimensionality === "matrix");
+  const last = parameters.length - 1;
+  return (...given) => {
+    const cells: unknown[] = [];
+    for (let i = 0; i < given.length; i += 1) {
+      const one = given[i];
+      // As in Excel, an argument that holds an error is the answer; its sentence comes along.
+      const error = errorIn(one);
+      if (error !== undefined) return refused(error.value, error.message);
+      cells.push(received(one, matrix[Math.min(i, last)] ?? false));
+    }
+    const args = repeating < 0 ? cells : [...cells.slice(0, repeating), cells.slice(repeating)];
+    return result(formula, args);
+  };
 }
 
-function cellsOf(given: unknown): EngineCell[] {
-  if (given === undefined) return [];
-  return Array.isArray(given) ? (given as EngineCell[][]).flat() : [given as EngineCell];
+function errorIn(given: Given): EngineCell | undefined {
+  if (!Array.isArray(given)) return isError(given) ? given : undefined;
+  for (const column of given) {
+    const error = column.find(isError);
+    if (error !== undefined) return error;
+  }
+  return undefined;
 }
 
-function isError({ value }: EngineCell): boolean {
-  return typeof value === "string" && registries.errorTypes.has(value);
+function isError(cell: EngineCell | undefined): boolean {
+  return typeof cell?.value === "string" && registries.errorTypes.has(cell.value);
+}
+
+function refused(value: CellValue, message: string | undefined): EngineCell {
+  return message === undefined ? { value } : { value, message };
 }
 
 /** The engine keeps ranges column by column; formulas take them row by row. */
-function received(given: unknown, parameter: Parameter | undefined): unknown {
+function received(given: Given, matrix: boolean): unknown {
   if (given === undefined) return undefined;
-  if (Array.isArray(given)) {
-    const columns = given as EngineCell[][];
-    return columns[0]?.map((_, row) => columns.map((column) => column[row]?.value ?? null));
-  }
-  const value = (given as EngineCell).value ?? null;
-  return parameter?.dimensionality === "matrix" ? [[value]] : value;
+  if (Array.isArray(given))
+    return given[0]?.map((_, row) => given.map((column) => column[row]?.value ?? null));
+  return matrix ? [[given.value]] : given.value;
 }
 
 /** What goes back: a cell, or a table column by column. Nothing may escape: the engine would show its own help text. */
-function result(run: () => unknown): EngineCell | EngineCell[][] {
+function result(formula: Formula, args: readonly unknown[]): EngineCell | EngineCell[][] {
   try {
-    const value = run();
+    const value = formula(...args) as CellValue | CellValue[][];
     if (!Array.isArray(value)) return { value };
-    const rows = value as unknown[][];
-    return rows[0]?.map((_, column) => rows.map((row) => ({ value: row[column] }))) ?? [];
+    return value[0]?.map((_, column) => value.map((row) => ({ value: itemAt(row, column) }))) ?? [];
   } catch (problem) {
     const { code, message } = problem as CellError;
-    return { value: code, message };
+    return refused(code, message);
   }
 }

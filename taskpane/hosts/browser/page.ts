@@ -21,6 +21,7 @@ import { cardOrSheet } from "./bench-card/views";
 import { BrowserHost } from "./browser-host";
 import { emptyWorkbook, freshWorkbook } from "./fresh";
 import type { FunctionDefinition } from "./functions-host";
+import { drawCurves } from "./curve";
 import { provideFunctionsGlobal, registerFormulas } from "./functions-host";
 import { listenToKeys } from "./keys";
 import { lockToggle } from "./lock-toggle";
@@ -47,6 +48,7 @@ async function start(): Promise<void> {
   const { functions } = (await (await fetch("../functions.json")).json()) as {
     functions: FunctionDefinition[];
   };
+  drawCurves();
   registerFormulas(NAMESPACE, functions, (id) => associated.get(id));
   proposeOursFirst(NAMESPACE);
 

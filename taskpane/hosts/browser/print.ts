@@ -1,16 +1,24 @@
 /**
  * Prints the sheet being shown: the grid on screen is painted, so whenever the browser prints, by key, menu or button, the
- * sheet's cells are set out once more as a table, and only that is printed. Nothing is made smaller to fit: a form goes on
- * to another page between its blocks, a list between its lines, with its heading again.
+ * sheet's cells are set out once more as a table, and only that is printed. A form goes on to another page between its
+ * blocks, a list between its lines, with its heading again; only what is meant for one page is made smaller to fit.
  */
 
 import type { Model } from "@odoo/o-spreadsheet";
 import { registries } from "@odoo/o-spreadsheet";
 
 import { NAME_MARK } from "../../files/spoken";
+import { blocksOf, printedPages } from "../../files/pages";
+import { isListName } from "../../sheets/pages";
 import type { Paper } from "../../sheets/sheet";
-import { LOOKS } from "../looks";
-import { paperOf } from "./browser-host";
+import { liesAcross } from "../../sheets/sheet";
+import { element } from "../../pane/dom";
+import { figure } from "../../pane/figure";
+import { picturesOf } from "../../pictures";
+import { BLOCKS } from "../../pictures/joint";
+import { paperOf } from "./engine-looks";
+import { snapshotOf } from "./engine-sheet";
+import { namedCells } from "./named-cells";
 import { chartPicture } from "./print-chart";
 
 const PRINT_ID = "print-page";
@@ -20,9 +28,9 @@ export function printOnRequest(modelNow: () => Model, inItsPlace: () => HTMLElem
   window.addEventListener("beforeprint", () => {
     remove();
     const other = inItsPlace();
-    document.body.append(
-      other === undefined ? pageOf(modelNow()) : newPage("form", modelNow().getters, [other]),
-    );
+    const page = other === undefined ? pageOf(modelNow()) : newPage("form", modelNow().getters, [other]);
+    document.body.append(page);
+    if (page.className === "page") fitToOne(page);
   });
   window.addEventListener("afterprint", remove);
   // The engine's own way to print sets the painted grid on paper.
@@ -41,7 +49,13 @@ function remove(): void {
 
 function pageOf(model: Model): HTMLElement {
   const area = printArea(model);
-  return newPage(area.paper, model.getters, tablesOf(model, area));
+  return newPage(area.paper, model.getters, [...tablesOf(model, area), ...picturesOn(model)]);
+}
+
+/** The joint as the pane draws it, side by side below its procedure sheet. */
+function picturesOn(model: Model): HTMLElement[] {
+  const pictures = picturesOf(namedCells(model, BLOCKS));
+  return pictures === undefined ? [] : [element("div", { class: "pictures" }, ...pictures.map(figure))];
 }
 
 /** Paper with the sheet's name, the day and the page's number at its foot. */
@@ -52,11 +66,24 @@ function newPage(paper: Paper, getters: Model["getters"], parts: readonly HTMLEl
   const rules = document.createElement("style");
   const day = new Date().toLocaleDateString();
   const title = getters.getSheetName(getters.getActiveSheetId());
-  rules.textContent = `@page { size: ${paper === "form" ? "portrait" : "landscape"};
+  rules.textContent = `@page { size: ${liesAcross(paper) ? "landscape" : "portrait"};
     @bottom-left { font: ${FOOT_FONT}; content: ${asCssText(`${title} · ${day}`)}; }
     @bottom-right { font: ${FOOT_FONT}; content: "page " counter(page) " of " counter(pages); } }`;
   page.append(rules, ...parts);
   return page;
+}
+
+/** What both Letter and A4 leave between the margins of the page, pixels. */
+const ROOM = { width: 705, height: 935 };
+/** Width of print as wide as the columns of the grid ask for, at the size of print. */
+const PRINT_OF_GRID = 0.86;
+
+/** Makes a sheet as small as one page asks for. */
+function fitToOne(page: HTMLElement): void {
+  const width = PRINT_OF_GRID * Number(page.querySelector("table")?.dataset.width);
+  Object.assign(page.style, { display: "block", width: `${String(width)}px` });
+  page.style.zoom = String(Math.min(ROOM.width / width, ROOM.height / page.offsetHeight));
+  page.style.display = "";
 }
 
 const FOOT_FONT = '8pt "Segoe UI", "Liberation Sans", sans-serif';
@@ -66,11 +93,10 @@ function asCssText(text: string): string {
   return `"${text.replace(/[^\w .,:·-]/gu, (sign) => `\\${(sign.codePointAt(0) ?? 32).toString(16)} `)}"`;
 }
 
-/** The name of a column of a list of ours, from its heading on. */
-const LIST_NAME = "list_ods";
-
 interface Area {
   readonly sheetId: string;
+  /** The first row, from 0. */
+  readonly top: number;
   readonly rows: number;
   readonly columns: number;
   readonly paper: Paper;
@@ -91,29 +117,34 @@ function printArea(model: Model): Area {
   for (const [name, zone] of zones) {
     const paper = paperOf(name);
     if (paper === undefined) continue;
-    const heading = paper === "list" ? zones.get(LIST_NAME)?.top : undefined;
+    const heading = paper === "list" ? [...zones].find(([one]) => isListName(one))?.[1].top : undefined;
     return {
       sheetId,
+      top: zone.top,
       rows: zone.bottom + 1,
       columns: zone.right + 1,
       paper,
       ...(heading === undefined ? {} : { heading }),
     };
   }
-  return { sheetId, ...usedArea(model, sheetId), paper: "form" };
+  return { sheetId, top: 0, ...usedArea(model, sheetId), paper: "form" };
 }
 
 /**
  * The sheet as tables of the same columns: what stands above a list, and the list with the heading that every page of it
- * begins with. Rows that belong together are one body, which a page is not broken in while there is room on the next.
+ * begins with. Lines that a filter hides stay hidden. Rows that belong together are one body, which a page is not broken in while there is room on the next.
  */
 function tablesOf(model: Model, area: Area): HTMLTableElement[] {
-  const { sheetId, rows, columns, heading } = area;
+  const { sheetId, top, rows, columns, heading } = area;
   const table = newTable(model, area);
   const tables = [table];
+  const snapshot = snapshotOf(model, sheetId);
+  const pageStarts = new Set(printedPages(snapshot)?.starts);
+  const blocks = new Set(blocksOf(snapshot));
   let body = table.createTBody();
   let blanks = 0;
-  for (let row = 0; row < rows; row += 1) {
+  for (let row = top; row < rows; row += 1) {
+    if (model.getters.isRowHidden(sheetId, row)) continue;
     blanks = isBlank(model, { sheetId, row }, columns) ? blanks + 1 : 0;
     // Of the room that a list keeps for more lines, one blank line is enough on paper.
     if (blanks > 1) continue;
@@ -125,7 +156,9 @@ function tablesOf(model: Model, area: Area): HTMLTableElement[] {
       body.className = "lines";
       continue;
     }
-    if (startsBlock(model, { sheetId, row })) body = (body.parentElement as HTMLTableElement).createTBody();
+    if (blocks.has(row)) body = (body.parentElement as HTMLTableElement).createTBody();
+    // Where a file of this sheet goes on to another page, too.
+    if (pageStarts.has(row)) body.classList.add("new-page");
     setRow(body.insertRow(), model, { sheetId, row }, columns);
   }
   return tables;
@@ -133,13 +166,9 @@ function tablesOf(model: Model, area: Area): HTMLTableElement[] {
 
 function newTable(model: Model, { sheetId, columns }: Area): HTMLTableElement {
   const table = document.createElement("table");
+  table.dataset.width = String(totalOf(columnSizes(model, sheetId, columns)));
   table.append(columnWidths(model, sheetId, columns));
   return table;
-}
-
-/** A block begins with a heading across the sheet. */
-function startsBlock({ getters }: Model, at: Omit<Position, "col">): boolean {
-  return getters.getCellStyle({ ...at, col: 0 }).fillColor?.toUpperCase() === LOOKS.section.fill;
 }
 
 function setRow(line: HTMLTableRowElement, model: Model, at: Omit<Position, "col">, columns: number): void {
@@ -191,10 +220,18 @@ function usedArea(model: Model, sheetId: string): { rows: number; columns: numbe
   return { rows, columns };
 }
 
+function columnSizes({ getters }: Model, sheetId: string, columns: number): number[] {
+  return Array.from({ length: columns }, (_, col) => getters.getColSize(sheetId, col));
+}
+
+function totalOf(sizes: readonly number[]): number {
+  return sizes.reduce((sum, size) => sum + size, 0);
+}
+
 function columnWidths(model: Model, sheetId: string, columns: number): HTMLElement {
   const group = document.createElement("colgroup");
-  const widths = Array.from({ length: columns }, (_, col) => model.getters.getColSize(sheetId, col));
-  const total = widths.reduce((sum, width) => sum + width, 0);
+  const widths = columnSizes(model, sheetId, columns);
+  const total = totalOf(widths);
   for (const width of widths) {
     const column = document.createElement("col");
     column.style.width = `${((100 * width) / total).toFixed(2)}%`;
@@ -213,6 +250,8 @@ function dress(cell: HTMLTableCellElement, model: Model, position: Position): vo
     fontSize: style.fontSize === undefined ? "" : `${String(style.fontSize)}pt`,
     color: style.textColor ?? "",
     background: style.fillColor ?? "",
+    // A date would break at its hyphens.
+    whiteSpace: isNumber ? "nowrap" : "",
     textAlign: style.align ?? (isNumber ? "right" : "left"),
     borderBottom: border?.bottom === undefined ? "" : `1px solid ${border.bottom.color}`,
   });

@@ -7,12 +7,10 @@ import type { CommandResult } from "@odoo/o-spreadsheet";
 import { CorePlugin, helpers, registries } from "@odoo/o-spreadsheet";
 
 import { NAME_MARK } from "../../files/spoken";
+import { isListName } from "../../sheets/pages";
 import { isFormName } from "./form-names";
 import { isOursToDo } from "./one-step";
 import { typedIn } from "./typed-cells";
-
-/** The column of a list of ours, from its heading to the line that ends it. */
-const LIST = "list_ods";
 
 // The engine's words for it; its list of them is there only for the compiler.
 const ALLOWED = "Success" as unknown as CommandResult;
@@ -71,7 +69,7 @@ class ProtectForms extends CorePlugin {
     elements: readonly number[];
   }): string | undefined {
     const { sheetId, dimension, elements } = command;
-    const list = this.#zoneOf(sheetId, LIST);
+    const list = this.#listOf(sheetId);
     const { numberOfRows, numberOfCols } = this.getters.getSheetSize(sheetId);
     const isInList = (row: number): boolean => list !== undefined && row > list.top && row < list.bottom;
     const isKept = elements.some((one) =>
@@ -111,11 +109,12 @@ class ProtectForms extends CorePlugin {
       .some(({ name, range }) => range.sheetId === sheetId && name.startsWith("form_") && isFormName(name));
   }
 
-  #zoneOf(sheetId: string, wanted: string): Zone | undefined {
+  /** The column of a list of ours, from its heading to the line that ends it. */
+  #listOf(sheetId: string): Zone | undefined {
     return this.getters
       .getNamedRanges()
-      .find(({ name, range }) => range.sheetId === sheetId && name.split(NAME_MARK)[0] === wanted)?.range
-      .zone;
+      .find(({ name, range }) => range.sheetId === sheetId && isListName(name.split(NAME_MARK)[0] ?? name))
+      ?.range.zone;
   }
 }
 

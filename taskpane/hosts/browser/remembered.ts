@@ -10,7 +10,10 @@ const KEPT = 500;
 /** Of a longer list of joints the arguments alone are more to keep than its answer is to compute. */
 const MOST_CELLS = 200;
 
-/** A formula that so many computations take no longer than this for, ms, is quicker to compute than to look up. */
+/**
+ * A formula that so many computations in a row take no longer than this for, ms, is quicker to compute than to look up.
+ * The first ones also wait for their code to be compiled, and any may wait for other work of the machine.
+ */
 const TRIED = 100;
 const QUICK = 2;
 
@@ -20,15 +23,20 @@ type Outcome = { readonly value: unknown } | { readonly problem: unknown };
 export function remembering(formula: Formula): Formula {
   const outcomes = new Map<string, Outcome>();
   let [tried, taken] = [0, 0];
+  let isQuick = false;
   const timed = (run: () => unknown): Outcome => {
     const start = performance.now();
     const outcome = outcomeOf(run);
     tried += 1;
     taken += performance.now() - start;
+    if (tried === TRIED) {
+      isQuick = taken < QUICK;
+      [tried, taken] = [0, 0];
+    }
     return outcome;
   };
   return (...args) => {
-    if (tried >= TRIED && taken < QUICK) return formula(...args);
+    if (isQuick) return formula(...args);
     const key = keyOf(args);
     if (key === undefined) return formula(...args);
     const known = outcomes.get(key);

@@ -3,11 +3,11 @@
 import type { Model } from "@odoo/o-spreadsheet";
 import { helpers } from "@odoo/o-spreadsheet";
 
-import type { RangePlan } from "../../sheets/sheet";
+import type { GrayedPlan, RangePlan } from "../../sheets/sheet";
 import { SIGNS } from "../../sheets/sheet";
 import { addressOf, placeOf } from "../addresses";
 import type { Style } from "../looks";
-import { SIGN_LOOKS } from "../looks";
+import { GRAYED, SIGN_LOOKS } from "../looks";
 import { fitting, plainNumberBetween } from "../ranges";
 import { command } from "./commands";
 
@@ -32,6 +32,29 @@ export function signRule(sign: keyof typeof SIGNS): object {
     style: signStyle(SIGN_LOOKS[sign]),
   };
 }
+
+/** What the engine is told of rows that a formula grays. */
+export function grayRule({ formula }: GrayedPlan): object {
+  return {
+    type: "CellIsRule",
+    operator: "customFormula",
+    values: [formula],
+    style: signStyle(GRAYED),
+  };
+}
+
+/** A list with a filter beside its headings, and no look of the engine's own. */
+export const FILTER = {
+  hasFilters: true,
+  totalRow: false,
+  firstColumn: false,
+  lastColumn: false,
+  numberOfHeaders: 1,
+  bandedRows: false,
+  bandedColumns: false,
+  automaticAutofill: false,
+  styleId: "None",
+} as const;
 
 /** A cell that takes one of some words and nothing else. */
 export function allowOnly(model: Model, sheetId: string, at: string, values: readonly string[]): void {
@@ -113,6 +136,26 @@ export function colorSigns(model: Model, sheetId: string, ranges: readonly strin
       },
     });
   }
+}
+
+export function grayRows(model: Model, sheetId: string, plans: readonly GrayedPlan[]): void {
+  for (const plan of plans) {
+    command(model, "ADD_CONDITIONAL_FORMAT", {
+      sheetId,
+      ranges: [dataOf(model, sheetId, plan.at)],
+      cf: { id: newId(), rule: grayRule(plan) },
+    });
+  }
+}
+
+export function offerFilter(model: Model, sheetId: string, at: string | undefined): void {
+  if (at === undefined) return;
+  command(model, "CREATE_TABLE", {
+    sheetId,
+    ranges: [dataOf(model, sheetId, at)],
+    tableType: "static",
+    config: FILTER,
+  });
 }
 
 function signStyle({ bold, ink, fill }: Style): object {

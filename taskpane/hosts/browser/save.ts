@@ -4,7 +4,10 @@ import type { Model } from "@odoo/o-spreadsheet";
 
 import { FORMULAS } from "../../pane/help";
 import { writeFile } from "../../files/write";
+import { picturesOf } from "../../pictures";
+import { BLOCKS } from "../../pictures/joint";
 import { snapshotOf } from "./engine-sheet";
+import { namedCells } from "./named-cells";
 
 export const XLSX_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
@@ -12,7 +15,10 @@ const TABLES = new Set(FORMULAS.filter(({ returns }) => returns !== "").map(({ i
 
 /** The whole workbook as the bytes of a file. */
 export function fileOf(model: Model): Promise<Uint8Array> {
-  const sheets = model.getters.getSheetIds().map((sheetId) => snapshotOf(model, sheetId));
+  const sheets = model.getters.getSheetIds().map((sheetId) => {
+    const pictures = picturesOf(namedCells(model, BLOCKS, sheetId));
+    return { ...snapshotOf(model, sheetId), ...(pictures === undefined ? {} : { pictures }) };
+  });
   return writeFile(sheets, (id) => TABLES.has(id));
 }
 

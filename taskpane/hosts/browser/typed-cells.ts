@@ -43,6 +43,8 @@ function kept(content: string, typed: Typed, planned: string | undefined, locale
   // In a cell of text the engine would keep the apostrophe, which says that a text follows, as part of the text.
   if (planned === TEXT_FORMAT && /^'[^=+']/.test(content)) return content.slice(1);
   if (content.startsWith("=") || planned === TEXT_FORMAT || Number.isFinite(Number(content))) return content;
+  // Year first, a date can be nothing else, and its cell shows it as it was typed.
+  if (planned?.startsWith("yyyy") === true && /^\d{4}-\d{1,2}-\d{1,2}$/.test(content)) return content;
   const isDate = helpers.isDateTime(content, locale);
   if (!isDate && !helpers.isNumber(content, locale)) return content;
   // As written: a formula reads a size such as 1/2, and the sheet's checks tell 0:30, 1 000 and 0,5 instead of a guess.

@@ -10,9 +10,9 @@ import type { Style } from "../looks";
 import { LOOKS } from "../looks";
 import { TEXT_FORMAT } from "../ranges";
 import { chartDefinition } from "./engine-chart";
-import { CHARACTER_WIDTH, engineStyle, PRINT_NAMES } from "./browser-host";
+import { CHARACTER_WIDTH, engineStyle, PRINT_NAMES } from "./engine-looks";
 import { POINTS } from "./engine-sheet";
-import { listCriterion, rangeCriterion, signRule } from "./rules";
+import { FILTER, grayRule, listCriterion, rangeCriterion, signRule } from "./rules";
 import { typedMark } from "./typed-cells";
 import { ENGINE_VERSION } from "./workbook/engine-version";
 import type { WorkbookData } from "./workbook/store";
@@ -96,10 +96,11 @@ function sheetData(sheet: Snapshot, serial: number, { styles, formats, borders }
     rows: sized(sizes.rows, DEFAULT_HEIGHT),
     merges: sheet.merges,
     dataValidationRules: validationsOf(sheet),
-    conditionalFormats: signsOf(sheet),
+    conditionalFormats: colorsOf(sheet),
     figures: sheet.charts.map((chart, i) => figureOf(chart, `${id}-${String(i)}`, sizes)),
     areGridLinesVisible: sheet.gridLines,
-    panes: { xSplit: 0, ySplit: sheet.frozenRows },
+    panes: { xSplit: sheet.frozenColumns, ySplit: sheet.frozenRows },
+    tables: sheet.filter === undefined ? [] : [{ range: sheet.filter, type: "static", config: FILTER }],
     isVisible: true,
   };
 }
@@ -151,13 +152,18 @@ function validationsOf({ lists, ranges }: Snapshot): object[] {
   ];
 }
 
-function signsOf({ signs }: Snapshot): object[] {
-  if (signs.length === 0) return [];
-  return (["holds", "attention"] as const).map((sign) => ({
+function colorsOf({ signs, grayed }: Snapshot): object[] {
+  const told = (["holds", "attention"] as const).map((sign) => ({
     id: `sign-${sign}`,
     rule: signRule(sign),
     ranges: signs,
   }));
+  const rows = grayed.map((plan, i) => ({
+    id: `grayed-${String(i)}`,
+    rule: grayRule(plan),
+    ranges: [plan.at],
+  }));
+  return [...(signs.length === 0 ? [] : told), ...rows];
 }
 
 function figureOf(

@@ -3,9 +3,14 @@
 import type { Model } from "@odoo/o-spreadsheet";
 
 import { button, element } from "../../../pane/dom";
+import { figure } from "../../../pane/figure";
+import { picturesOf } from "../../../pictures";
+import { BLOCKS } from "../../../pictures/joint";
+import type { Picture } from "../../../pictures/picture";
 import { CAUTION_IN_SHORT } from "../../../sheets/cautions";
 import { SIGNS } from "../../../sheets/sheet";
 import { command } from "../commands";
+import { namedCells } from "../named-cells";
 import type { Fact, ProcedureFacts, Refused, SectorFact } from "./procedure-facts";
 import { procedureFacts } from "./procedure-facts";
 import type { FormSheet } from "./shown-sheet";
@@ -16,6 +21,7 @@ interface Shown {
   readonly sheetId: string;
   /** Undefined where the sheet being shown is no procedure sheet. */
   readonly facts: ProcedureFacts | undefined;
+  readonly pictures: readonly Picture[];
   readonly sheets: readonly FormSheet[];
 }
 
@@ -56,11 +62,12 @@ function read(model: Model): Shown {
   return {
     sheetId: sheet.id,
     facts: sheet.template === "procedure" ? procedureFacts(sheet) : undefined,
+    pictures: picturesOf(namedCells(model, BLOCKS)) ?? [],
     sheets: sheetsWith(model, "procedure"),
   };
 }
 
-function contents({ sheetId, facts, sheets }: Shown, choose: (id: string) => void): HTMLElement[] {
+function contents({ sheetId, facts, pictures, sheets }: Shown, choose: (id: string) => void): HTMLElement[] {
   if (facts === undefined) return [noProcedure(sheets, choose)];
   return [
     head(facts),
@@ -69,8 +76,23 @@ function contents({ sheetId, facts, sheets }: Shown, choose: (id: string) => voi
     ...facts.refused.map(refusal),
     numbers(facts),
     ...(facts.phases.length > 0 ? [timesBar(facts.phases)] : []),
+    drawn(pictures, facts.refused),
     element("p", { class: "caution" }, CAUTION_IN_SHORT),
   ];
+}
+
+/** Not for paper, where the card takes half a page. */
+function drawn(pictures: readonly Picture[], refused: readonly Refused[]): HTMLElement {
+  // What the card says above of missing numbers is not said again below each picture.
+  const said = new Set(refused.map(({ why }) => why));
+  const figures = pictures.map((picture) =>
+    figure(
+      picture.missing !== undefined && said.has(picture.missing.why)
+        ? { ...picture, missing: { ...picture.missing, why: "" } }
+        : picture,
+    ),
+  );
+  return element("div", { class: "pictures", "data-screen-only": "" }, ...figures);
 }
 
 function head({ tube, joint }: ProcedureFacts): HTMLElement {

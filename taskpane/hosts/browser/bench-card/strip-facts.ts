@@ -24,7 +24,7 @@ const NONE = "—";
 /** Undefined where the sheet is no form. */
 export function stripFacts(sheet: ShownSheet): StripFacts | undefined {
   if (sheet.template === undefined) return undefined;
-  const items = { procedure, gas, cycle }[sheet.template](sheet);
+  const items = { procedure, gas, bid, cycle, sizes, coupons, log }[sheet.template](sheet);
   const summary = sheet.text("summary") ?? "";
   return {
     summary: summary.replace(/^(.*? (?:checks hold|need attention))\b.*$/s, "$1"),
@@ -60,9 +60,43 @@ function gas(sheet: ShownSheet): StripItem[] {
   ];
 }
 
+function bid(sheet: ShownSheet): StripItem[] {
+  return [
+    item("Price", sheet.withUnit("price")),
+    item("Cost", sheet.withUnit("cost")),
+    item("Time", sheet.withUnit("hours")),
+  ];
+}
+
 function cycle(sheet: ShownSheet): StripItem[] {
   return [
     item("Joints a shift, steady", sheet.number("shift_steady")),
     item("Bottleneck", sheet.text("bottleneck")),
+  ];
+}
+
+function sizes(sheet: ShownSheet): StripItem[] {
+  return [
+    item("Sizes with a schedule", sheet.text("sizes")),
+    item("Largest mean current", sheet.withUnit("largest_mean")),
+    item("Largest heat input", sheet.withUnit("largest_heat")),
+  ];
+}
+
+function coupons(sheet: ShownSheet): StripItem[] {
+  return [
+    item("Arc efficiency", sheet.number("shop_efficiency")),
+    item("Next weld, low", sheet.number("next_low")),
+    item("Next weld, high", sheet.number("next_high")),
+    item("Coupons counted", sheet.text("coupons")),
+  ];
+}
+
+function log(sheet: ShownSheet): StripItem[] {
+  return [
+    item("Joints logged", sheet.number("logged")),
+    item("Rejected", sheet.number("rejected")),
+    item("To check", sheet.number("to_check")),
+    item("Coupons due", sheet.number("coupons_due")),
   ];
 }

@@ -35,7 +35,7 @@ export class Grid {
     this.#model = model;
     // What the engine left on the page when it stopped on an error.
     this.#place.replaceChildren();
-    this.#app = new App(Spreadsheet, { props: { model }, templates, env: {} as never });
+    this.#app = new App(Spreadsheet, { props: { model }, templates });
     await this.#app.mount(this.#place);
     this.#isChanging = false;
     return model;

@@ -15,13 +15,15 @@ export function storingLine(): StoringLine {
     line,
     show: (state) => {
       line.classList.toggle("failed", state.state === "failed");
-      line.textContent = wordsFor(state);
+      line.replaceChildren(...wordsFor(state));
     },
   };
 }
 
-function wordsFor(state: StoringState): string {
-  if (state.state === "waiting") return "Storing…";
-  if (state.state === "stored") return `Stored on this computer ${clockTime(state.at)}`;
-  return `▲ Not stored (${state.reason}): save a file before you close the page`;
+function wordsFor(state: StoringState): (string | Node)[] {
+  if (state.state === "waiting") return ["Storing…"];
+  if (state.state === "stored") return [`Stored on this computer ${clockTime(state.at)}`];
+  // A small screen has no room for the reason.
+  const reason = element("span", { class: "reason" }, ` (${state.reason})`);
+  return ["▲ Not stored", reason, ": save a file before you close the page"];
 }
