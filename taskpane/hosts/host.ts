@@ -1,6 +1,7 @@
 /** What the pane asks of the spreadsheet it stands beside, whichever that is. */
 
 import type { Units } from "../../src/quantity";
+import type { Block, ShownForm } from "../pictures/cells";
 import type { Edit, Form } from "../sheets/convert";
 import type { SheetPlan } from "../sheets/sheet";
 
@@ -21,12 +22,21 @@ export interface SelectedCell {
 export interface InsertOptions {
   /** Guard the computed cells against slips, without a password. */
   readonly protect?: boolean;
+  /** Tells the person what is being waited for. */
+  readonly say?: (text: string) => void;
 }
 
 export interface Inserted {
   readonly name: string;
   /** What else a person should know, in a sentence, or "". */
   readonly remark: string;
+}
+
+export interface Repaired {
+  /** How many formulas were entered again. */
+  readonly count: number;
+  /** Addresses of those that the program did not take. */
+  readonly refused: readonly string[];
 }
 
 export interface Host {
@@ -43,14 +53,16 @@ export interface Host {
   selectedCell(): Promise<SelectedCell | undefined>;
   /** What cells of the sheet being shown show. */
   textsAt(addresses: readonly string[]): Promise<string[]>;
+  /** Named cells of the form being shown; undefined where that sheet is none of ours. */
+  namedCells(blocks: readonly Block[]): Promise<ShownForm | undefined>;
   /** Puts a formula into the selected cell if it is empty; false where it is not. */
   putFormula(formula: string): Promise<boolean>;
-  /** Enters our formulas on the sheet being shown once more; gives how many. */
-  repairFormulas(): Promise<number>;
+  /** Enters our formulas on the sheet being shown once more. */
+  repairFormulas(): Promise<Repaired>;
   /** Recalculates the sheet being shown. */
   recalculate(): Promise<void>;
   /** Version of the functions that are running, where that can be told. */
   functionsVersion(): Promise<string | undefined>;
-  /** Calls back when another cell is selected or a value may have changed. */
+  /** Calls back when another cell or sheet is selected or a value may have changed. */
   onChange(listener: () => void): void;
 }

@@ -30,13 +30,25 @@ export const LOOKS: Record<Look, Style> = {
   unit: { ink: FAINT, align: "left" },
   heading: { italic: true, ink: FAINT, underline: RULE },
   columnHead: { italic: true, ink: FAINT, align: "right", underline: RULE },
+  listHead: { italic: true, ink: FAINT, align: "right", underline: RULE, wrap: true },
+  listHeading: { italic: true, ink: FAINT, align: "left", underline: RULE, wrap: true },
   note: { italic: true, ink: FAINT, align: "left" },
   caution: { ink: "#5A3A00", fill: "#FCF4E3", wrap: true },
   summary: { bold: true, ink: INK, align: "left", wrap: true },
   verdict: { ink: INK, align: "left", underline: RULE, wrap: true },
+  // Not wrapped: no host makes a row higher for what a formula elsewhere fills. Beside it there is room.
+  remark: { ink: INK, align: "left", underline: RULE },
   line: { underline: "#6E7F88" },
   locked: { bold: true, ink: INK, align: "center", underline: RULE },
 };
+
+/** Whether a fill is that of the heading across the sheet with which a block begins. */
+export function isBlockFill(fill: string | undefined): boolean {
+  return fill?.toUpperCase() === LOOKS.section.fill;
+}
+
+/** Over rows that a formula grays; the ink holds its contrast. */
+export const GRAYED: Style = { ink: "#5A666C", fill: "#E6EAEC" };
 
 /** The series of a chart: each is far darker or lighter than the one before it, so that a gray print tells them apart. */
 export const CHART_INKS = [

@@ -18,9 +18,9 @@ const ADDRESS = /^\$?[A-Z]{1,3}\$?[1-9]\d*(?::\$?[A-Z]{1,3}\$?[1-9]\d*)?$/i;
 /** What sheets write for a cell that may be blank. */
 const OR_BLANK = /^IF\(\s*([^=,]+?)\s*=\s*""\s*,\s*""\s*,\s*([^=,]+?)\s*\)$/i;
 
-/** The call, or undefined for a formula that is more than that. */
+/** The call, or undefined for a formula that is more than that. Excel puts an @ before some calls that it has stored. */
 export function parseCall(formula: string): Call | undefined {
-  const [, id, inside] = /^=\s*BEAD\.(\w+)\((.*)\)\s*$/is.exec(formula.trim()) ?? [];
+  const [, id, inside] = /^=\s*@?\s*BEAD\.(\w+)\((.*)\)\s*$/is.exec(formula.trim()) ?? [];
   if (id === undefined || inside === undefined) return undefined;
   const parts = inside.trim() === "" ? [] : splitOutside(inside, ",");
   const args = parts?.map(parseArgument);

@@ -2,12 +2,13 @@
 
 import { ExcelHost } from "./excel-host";
 import { functionsHeard } from "./associated";
+import { start } from "./start";
 import { mountPane } from "../../pane/pane";
 import { themeOf } from "../../pane/theme";
 
 const namespace = document.querySelector<HTMLMetaElement>('meta[name="ringbead-namespace"]')?.content;
 
-void Office.onReady().then(() => {
+start(() => {
   const host = new ExcelHost({
     functions: functionsHeard(),
     ...(namespace === undefined ? {} : { namespace }),

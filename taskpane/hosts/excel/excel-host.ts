@@ -1,17 +1,21 @@
 /** Excel as a host. Formulas go in as `range.formulas`, which take English names, commas and points in every locale. */
 
+import type { Block, ShownForm } from "../../pictures/cells";
 import type { Edit, Form } from "../../sheets/convert";
 import type { SheetPlan } from "../../sheets/sheet";
+import { placeOf } from "../addresses";
 import { HostFailure, inWords } from "./failure";
 import { editForm, readForm, unitsOn } from "./form";
 import { insertSheet } from "./insert";
+import { namedCells } from "./named-cells";
 import { Naming } from "./naming";
 import type { Associated } from "./reason";
 import { reasonOf } from "./reason";
 import type { Pause } from "./registration";
 import { repairFormulas } from "./repair";
+import { spillParentOf } from "./spill";
 import { bareAddress, firstOf, isError } from "./values";
-import type { Host, Inserted, InsertOptions, SelectedCell } from "../host";
+import type { Host, Inserted, InsertOptions, Repaired, SelectedCell } from "../host";
 
 export interface ExcelSettings {
   /** Under which name this Excel knows the formulas; BEAD unless it is an add-in under development. */
@@ -28,7 +32,8 @@ export class ExcelHost implements Host {
   readonly canProtect = true;
   readonly troubles = {
     repair: "If cells show #NAME? or their formulas begin with _xldudf_, this re-enters them unchanged.",
-    recalculate: "If cells show #BUSY! or old numbers, this recalculates them.",
+    recalculate:
+      "If cells show #BUSY! or old numbers, repair first; if that does not help, this recalculates them.",
   };
   readonly #naming: Naming;
   readonly #functions: ReadonlyMap<string, Associated>;
@@ -40,8 +45,8 @@ export class ExcelHost implements Host {
     this.#pause = pause;
   }
 
-  insert(plan: SheetPlan, { protect = false }: InsertOptions = {}): Promise<Inserted> {
-    return insertSheet(plan, this.#naming, this.#pause, protect);
+  insert(plan: SheetPlan, { protect = false, say = () => undefined }: InsertOptions = {}): Promise<Inserted> {
+    return insertSheet(plan, this.#naming, { pause: this.#pause, say }, protect);
   }
 
   readForm(): Promise<Form | undefined> {
@@ -56,15 +61,22 @@ export class ExcelHost implements Host {
     return inExcel(async (context) => {
       const cell = context.workbook.getActiveCell();
       cell.load("address,formulas,text,valueTypes");
+      const parent = spillParentOf(cell);
+      parent?.load("address,formulas");
       await context.sync();
-      const content = this.#naming.toPlan(String(firstOf(cell.formulas)));
+      const address = bareAddress(cell.address);
+      const from = parent === undefined || parent.isNullObject ? address : bareAddress(parent.address);
+      const filled = from === address ? undefined : placeWithin(from, address);
+      const own = filled === undefined || parent === undefined ? cell.formulas : parent.formulas;
+      const content = this.#naming.toPlan(String(firstOf(own)));
       const formula = content.startsWith("=") ? content : "";
       return {
-        address: bareAddress(cell.address),
+        address,
         formula,
         shown: String(firstOf(cell.text)),
         message: isError(cell) ? await reasonOf(formula, cell.worksheet, this.#functions) : "",
         units: formula === "" ? undefined : await unitsOn(cell.worksheet),
+        ...(filled === undefined ? {} : { filled }),
       };
     });
   }
@@ -82,6 +94,10 @@ export class ExcelHost implements Host {
     });
   }
 
+  namedCells(blocks: readonly Block[]): Promise<ShownForm | undefined> {
+    return inExcel((context) => namedCells(context, blocks));
+  }
+
   putFormula(formula: string): Promise<boolean> {
     return inExcel(async (context) => {
       const cell = context.workbook.getActiveCell();
@@ -94,7 +110,7 @@ export class ExcelHost implements Host {
     });
   }
 
-  repairFormulas(): Promise<number> {
+  repairFormulas(): Promise<Repaired> {
     return inExcel((context) => repairFormulas(context, this.#naming));
   }
 
@@ -117,10 +133,20 @@ export class ExcelHost implements Host {
     };
     void inExcel(async (context) => {
       context.workbook.onSelectionChanged.add(notify);
-      context.workbook.worksheets.onCalculated.add(notify);
+      const { worksheets } = context.workbook;
+      worksheets.onCalculated.add(notify);
+      // A cell that no formula reads is typed, and a sheet shown, without anything being calculated.
+      worksheets.onChanged.add(notify);
+      worksheets.onActivated.add(notify);
       await context.sync();
     });
   }
+}
+
+/** Row and column of a cell, from 1, within the answer that begins at another. */
+function placeWithin(from: string, at: string): NonNullable<SelectedCell["filled"]> {
+  const [first, here] = [placeOf(from), placeOf(at)];
+  return { from, row: here.row - first.row + 1, column: here.column - first.column + 1 };
 }
 
 /** Waits while a cell is being edited; a failure comes out in words. */

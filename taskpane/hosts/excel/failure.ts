@@ -8,6 +8,8 @@ const BY_CODE: Record<string, string> = {
   RequestAborted: "Excel canceled it: try again",
   ApiNotFound: "this version of Excel is too old for it",
   NotImplemented: "this version of Excel is too old for it",
+  InvalidSelection: "another workbook is in front: bring this one to the front and try again",
+  UndoNotSupported: "Excel cannot do it as one step of Undo",
 };
 
 export const WORKBOOK_PROTECTED =
@@ -15,6 +17,13 @@ export const WORKBOOK_PROTECTED =
 
 /** A failure that is already stated in words. */
 export class HostFailure extends Error {}
+
+/** What a person can put right, and what trying again another way cannot: what is said in words already, too. */
+const PERSONS = ["InvalidOperationInCellEditMode", "AccessDenied"];
+
+export function isPersons(problem: unknown): boolean {
+  return problem instanceof HostFailure || PERSONS.includes(codeOf(problem));
+}
 
 export function codeOf(problem: unknown): string {
   const { code } = (problem ?? {}) as { code?: unknown };

@@ -1,4 +1,7 @@
-/** Fills a new sheet from its plan. Nothing here waits for Excel: every call is queued and one sync carries them out. */
+/**
+ * Fills a new sheet from its plan with what it cannot be without. Nothing here waits for Excel: every call is queued and
+ * one sync carries them out.
+ */
 
 import type { CellPlan, SheetPlan } from "../../sheets/sheet";
 import { UNITS_NAME } from "../../sheets/sheet";
@@ -6,12 +9,13 @@ import { addressOf, spread } from "../addresses";
 import { LOOKS } from "../looks";
 import { isTextAt, TEXT_FORMAT } from "../ranges";
 import { blocksOf } from "./blocks";
-import { addChart } from "./chart";
 import type { Naming } from "./naming";
-import { allowOnly, colorSigns, lockUnits, warnOutside } from "./rules";
+import { allowOnly, colorSigns, grayRows, lockUnits, warnOutside } from "./rules";
 
 /** Points that one character of width takes. */
 const CHARACTER_WIDTH = 5.6;
+/** Points that a line of text takes. */
+const LINE_HEIGHT = 15;
 const ALIGNMENTS = { left: "Left", center: "Center", right: "Right" } as const;
 
 export function fillSheet(sheet: Excel.Worksheet, plan: SheetPlan, naming: Naming): void {
@@ -29,16 +33,16 @@ export function fillSheet(sheet: Excel.Worksheet, plan: SheetPlan, naming: Namin
   }
   for (const cell of plan.cells.filter(isMerged)) sheet.getRange(wholeOf(cell)).merge();
   for (const { address, look } of dressed(plan.cells)) dress(sheet.getRange(address), look);
+  for (const { at, lines = 1 } of plan.cells) {
+    if (lines > 1) sheet.getRange(at).format.rowHeight = lines * LINE_HEIGHT;
+  }
   for (const { name, at } of plan.names) sheet.names.add(name, sheet.getRange(at));
   for (const { at, allowed } of plan.lists) allowOnly(sheet.getRange(at), allowed);
   const units = plan.names.find(({ name }) => name === UNITS_NAME);
   if (units !== undefined) lockUnits(sheet.getRange(units.at), plan.units);
   for (const range of plan.ranges) warnOutside(sheet.getRange(range.at), range, isTextAt(plan, range.at));
   for (const at of plan.signs) colorSigns(sheet.getRange(at), at);
-  for (const chart of plan.charts) addChart(sheet, chart, plan.cells);
-  if (plan.frozenRows > 0) sheet.freezePanes.freezeRows(plan.frozenRows);
-  sheet.showGridlines = false;
-  setUpPrint(sheet.pageLayout, plan);
+  for (const { at, formula } of plan.grayed ?? []) grayRows(sheet.getRange(at), formula);
 }
 
 function contentKey({ content }: CellPlan): string | undefined {
@@ -101,11 +105,4 @@ function dress(range: Excel.Range, kind: CellPlan["look"]): void {
   }
   // Counts once the sheet is protected.
   if (kind === "input" || kind === "inputText") format.protection.locked = false;
-}
-
-function setUpPrint(layout: Excel.PageLayout, { print }: SheetPlan): void {
-  layout.setPrintArea(print.area);
-  const isForm = print.paper === "form";
-  layout.orientation = isForm ? "Portrait" : "Landscape";
-  layout.zoom = { horizontalFitToPages: 1, ...(isForm ? { verticalFitToPages: 1 } : {}) };
 }

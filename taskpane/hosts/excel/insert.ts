@@ -1,16 +1,19 @@
 /**
  * Inserts a planned sheet: a new one with a free name, the functions known to Excel before any formula is entered, then
- * everything at once. Whatever fails, the half-made sheet is taken away again; nothing of the person's is touched.
+ * everything it cannot be without at once, then what it can. Whatever fails, the half-made sheet is taken away again;
+ * nothing of the person's is touched.
  */
 
 import type { SheetPlan } from "../../sheets/sheet";
 import { freeName } from "../addresses";
 import type { Inserted } from "../host";
-import { codeOf, HostFailure, inWords, WORKBOOK_PROTECTED } from "./failure";
+import { HostFailure, inWords, isPersons, WORKBOOK_PROTECTED } from "./failure";
 import { fillSheet } from "./fill";
 import type { Naming } from "./naming";
+import type { Refused } from "./niceties";
+import { addNiceties, nicetiesOf, refusedInWords } from "./niceties";
 import { protect } from "./protection";
-import type { Pause } from "./registration";
+import type { Waiting } from "./registration";
 import { waitForFunctions } from "./registration";
 
 const SCRATCH = "A1";
@@ -20,29 +23,54 @@ interface Made {
   readonly name: string;
 }
 
+interface Finished extends Made {
+  readonly refused: readonly Refused[];
+}
+
 export async function insertSheet(
   plan: SheetPlan,
   naming: Naming,
-  pause: Pause,
+  waiting: Waiting,
   withProtection: boolean,
 ): Promise<Inserted> {
-  const made = await inOneUndoStep((merged) => makeSheet(plan, naming, pause, merged));
-  const remark = withProtection ? await protectAfterwards(made) : "";
-  return { name: made.name, remark };
+  const made = await inOneUndoStep((merged) => makeSheet(plan, naming, waiting, merged));
+  const remarks = [refusedInWords(made.refused), withProtection ? await protectAfterwards(made) : ""];
+  return { name: made.name, remark: remarks.filter((remark) => remark !== "").join(" ") };
 }
 
-/** One step of Undo where Excel has that; a version that refuses some call in it does without. */
-async function inOneUndoStep(make: (merged: boolean) => Promise<Made>): Promise<Made> {
+/**
+ * One step of Undo where Excel has that. It is reported to fail in many ways that the same calls without it do not, so
+ * after any failure but a person's, all or what is missing is done once more without.
+ */
+async function inOneUndoStep(make: (merged: boolean) => Promise<Finished>): Promise<Finished> {
   if (!Office.context.requirements.isSetSupported("ExcelApi", "1.20")) return make(false);
   try {
-    return await make(true);
+    const made = await make(true);
+    return made.refused.length === 0 ? made : { ...made, refused: await askAgain(made) };
   } catch (problem) {
-    if (codeOf((problem as Error).cause) !== "UndoNotSupported") throw problem;
+    const failure = problem as NotMade;
+    if (isPersons(failure.cause) || failure.isLeft) throw problem;
     return make(false);
   }
 }
 
-async function makeSheet(plan: SheetPlan, naming: Naming, pause: Pause, merged: boolean): Promise<Made> {
+/** A sheet that could not be made, and whether a half of it is still there. */
+class NotMade extends HostFailure {
+  constructor(
+    message: string,
+    cause: unknown,
+    readonly isLeft: boolean,
+  ) {
+    super(message, { cause });
+  }
+}
+
+async function makeSheet(
+  plan: SheetPlan,
+  naming: Naming,
+  waiting: Waiting,
+  merged: boolean,
+): Promise<Finished> {
   let made: Made | undefined;
   const options = { delayForCellEdit: true, ...(merged ? { mergeUndoGroup: true } : {}) };
   try {
@@ -60,21 +88,27 @@ async function makeSheet(plan: SheetPlan, naming: Naming, pause: Pause, merged: 
       made = { sheet, name };
       sheet.load("id");
       const scratch = sheet.getRange(SCRATCH);
-      await waitForFunctions(scratch, naming, pause);
+      await waitForFunctions(scratch, naming, waiting);
       scratch.clear();
       fillSheet(sheet, plan, naming);
-      sheet.activate();
       await context.sync();
-      return made;
+      const refused = await addNiceties(sheet, nicetiesOf(plan));
+      return { ...made, refused };
     });
   } catch (problem) {
-    const after = made === undefined ? "" : await takeAway(made);
-    throw new HostFailure(`${inWords(problem)}${after}`, { cause: problem });
+    const removed = made === undefined || (await takeAway(made));
+    const after =
+      made === undefined
+        ? ""
+        : removed
+          ? "; the half-made sheet was removed"
+          : `; the half-made sheet “${made.name}” could not be removed: delete it yourself`;
+    throw new NotMade(`${inWords(problem)}${after}`, problem, !removed);
   }
 }
 
-/** Says what became of a half-made sheet. */
-async function takeAway(made: Made): Promise<string> {
+/** Whether a half-made sheet is gone. */
+async function takeAway(made: Made): Promise<boolean> {
   try {
     await Excel.run({ delayForCellEdit: true }, async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject(keyOf(made));
@@ -83,9 +117,23 @@ async function takeAway(made: Made): Promise<string> {
       if (!sheet.isNullObject) sheet.delete();
       await context.sync();
     });
-    return "; the half-made sheet was removed";
+    return true;
   } catch {
-    return `; the half-made sheet “${made.name}” could not be removed: delete it yourself`;
+    return false;
+  }
+}
+
+/** What was refused inside the undo step, asked for once more outside of it. */
+async function askAgain(made: Finished): Promise<readonly Refused[]> {
+  try {
+    return await Excel.run({ delayForCellEdit: true }, (context) =>
+      addNiceties(
+        context.workbook.worksheets.getItem(keyOf(made)),
+        made.refused.map(({ nicety }) => nicety),
+      ),
+    );
+  } catch {
+    return made.refused;
   }
 }
 

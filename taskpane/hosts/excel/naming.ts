@@ -5,6 +5,11 @@
 
 const PLANNED = "BEAD";
 const QUOTED = /("(?:[^"]|"")*")/;
+/**
+ * Where Excel took a name of ours for that of another add-in or workbook: X.XLL!, [2]!, 'C:\Add-ins\X.xla'!. No sheet
+ * stands before a function, so whatever stands there is such a prefix.
+ */
+const FOREIGN = String.raw`(?:'(?:[^']|'')*'|\[\d+\]|[^\s'"!()+\-*/^&=<>,;{}@]+)!`;
 
 export class Naming {
   constructor(readonly namespace: string = PLANNED) {}
@@ -27,13 +32,24 @@ export class Naming {
     );
   }
 
-  /** The spelling in which Excel stores a formula whose add-in was absent, turned back into the one people type. */
+  /**
+   * The spelling in which Excel stores a formula whose add-in was absent, turned back into the one people type, without
+   * the name of another add-in before it.
+   */
   repaired(formula: string): string {
-    const stored = new RegExp(`\\b_xldudf_${this.namespace}_(\\w+)(?=\\s*\\()`, "gi");
+    const stored = new RegExp(
+      `(?:${FOREIGN})?\\b_xldudf_${this.namespace}_(\\w+)(?=\\s*\\()|${FOREIGN}${this.namespace}\\.(\\w+)(?=\\s*\\()`,
+      "gi",
+    );
     return outsideQuotes(
       formula,
       (text) => text,
-      (text) => text.replace(stored, (_, id: string) => `${this.namespace}.${id.toUpperCase()}`),
+      (text) =>
+        text.replace(
+          stored,
+          (_, id: string | undefined, typed: string | undefined) =>
+            `${this.namespace}.${(id ?? typed ?? "").toUpperCase()}`,
+        ),
     ).join("");
   }
 }

@@ -14,12 +14,12 @@ export function protect(sheet: Excel.Worksheet, options = ALLOWED): void {
 }
 
 /**
- * Edits a sheet whether it is protected or not, and leaves it protected as it was. The edit only queues calls; when one
- * of them fails, `undo` queues what takes the others back.
+ * Edits a sheet whether it is protected or not, and leaves it protected as it was. The edit queues calls, or waits for
+ * its own; when it fails, `undo` queues what takes back what was done.
  */
 export async function editUnprotected(
   sheet: Excel.Worksheet,
-  edit: () => void,
+  edit: () => void | Promise<void>,
   undo: () => void,
 ): Promise<void> {
   const { context, protection } = sheet;
@@ -34,7 +34,7 @@ export async function editUnprotected(
     });
   }
   try {
-    edit();
+    await edit();
     await context.sync();
   } catch (problem) {
     undo();

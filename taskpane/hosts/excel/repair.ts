@@ -4,52 +4,72 @@
  */
 
 import { addressOf, placeOf } from "../addresses";
-import { HostFailure } from "./failure";
+import type { Repaired } from "../host";
+import { HostFailure, isPersons } from "./failure";
 import type { Naming } from "./naming";
 import { editUnprotected } from "./protection";
+import { spillParentOf } from "./spill";
 import { bareAddress } from "./values";
 
 const MOST_CELLS = 200_000;
 const MOST_FORMULAS = 5_000;
+const NOTHING: Repaired = { count: 0, refused: [] };
 
-/** How many formulas were entered again. */
-export async function repairFormulas(context: Excel.RequestContext, naming: Naming): Promise<number> {
+export async function repairFormulas(context: Excel.RequestContext, naming: Naming): Promise<Repaired> {
   const sheet = context.workbook.worksheets.getActiveWorksheet();
   const used = sheet.getUsedRangeOrNullObject(true);
   used.load("address,cellCount");
   await context.sync();
-  if (used.isNullObject) return 0;
+  if (used.isNullObject) return NOTHING;
   if (used.cellCount > MOST_CELLS) {
     throw new HostFailure(`this sheet uses ${String(used.cellCount)} cells, too many to search`);
   }
   used.load("formulas");
   await context.sync();
   const found = await withoutSpilled(sheet, oursIn(used, naming));
-  if (found.length === 0) return 0;
+  if (found.length === 0) return NOTHING;
   if (found.length > MOST_FORMULAS) {
     throw new HostFailure(
       `this sheet has ${String(found.length)} Ringbead formulas, too many to re-enter at once`,
     );
   }
-  const enter = (spelled: (formula: string) => string): void => {
-    for (const { range, formula } of found) range.formulas = [[spelled(formula)]];
-  };
+  const refused: string[] = [];
   await editUnprotected(
     sheet,
-    () => {
-      enter((formula) => naming.repaired(formula));
+    async () => {
+      refused.push(...(await enter(found, naming)));
     },
-    () => {
-      enter((formula) => formula);
-    },
+    // What was entered means what it meant before.
+    () => undefined,
   );
-  return found.length;
+  return { count: found.length - refused.length, refused };
+}
+
+/**
+ * Enters all at once; where Excel refuses one, each half by itself and so on down to the cells that it refuses, which
+ * stay as they were. Gives their addresses.
+ */
+async function enter(found: readonly Place[], naming: Naming): Promise<string[]> {
+  const [first] = found;
+  if (first === undefined) return [];
+  try {
+    for (const { range, formula } of found) range.formulas = [[naming.repaired(formula)]];
+    await first.range.context.sync();
+    return [];
+  } catch (problem) {
+    if (isPersons(problem)) throw problem;
+    if (found.length === 1) return [first.at];
+    const middle = Math.ceil(found.length / 2);
+    return [...(await enter(found.slice(0, middle), naming)), ...(await enter(found.slice(middle), naming))];
+  }
 }
 
 interface Found {
   readonly at: string;
   readonly formula: string;
 }
+
+type Place = Found & { readonly range: Excel.Range };
 
 function oursIn(used: Excel.Range, naming: Naming): Found[] {
   const corner = placeOf(bareAddress(used.address).replace(/:.*$/, ""));
@@ -63,15 +83,10 @@ function oursIn(used: Excel.Range, naming: Naming): Found[] {
 }
 
 /** A cell that only shows part of another's answer must never be written. */
-async function withoutSpilled(
-  sheet: Excel.Worksheet,
-  found: readonly Found[],
-): Promise<(Found & { range: Excel.Range })[]> {
+async function withoutSpilled(sheet: Excel.Worksheet, found: readonly Found[]): Promise<Place[]> {
   const cells = found.map((one) => ({ ...one, range: sheet.getRange(one.at) }));
-  // An Excel without this has no spilling formulas either.
-  if (!Office.context.requirements.isSetSupported("ExcelApi", "1.12")) return cells;
-  const parents = cells.map(({ range }) => range.getSpillParentOrNullObject());
-  for (const parent of parents) parent.load("address");
+  const parents = cells.map(({ range }) => spillParentOf(range));
+  for (const parent of parents) parent?.load("address");
   await sheet.context.sync();
   return cells.filter(({ at }, i) => {
     const parent = parents[i];

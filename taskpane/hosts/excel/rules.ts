@@ -2,7 +2,8 @@
 
 import type { RangePlan } from "../../sheets/sheet";
 import { SIGNS } from "../../sheets/sheet";
-import { SIGN_LOOKS } from "../looks";
+import type { Style } from "../looks";
+import { GRAYED, SIGN_LOOKS } from "../looks";
 import { fitting, plainNumberBetween } from "../ranges";
 import { beginsWith } from "../signs";
 
@@ -72,11 +73,19 @@ export class Guard {
 
 export function colorSigns(cells: Excel.Range, at: string): void {
   for (const sign of ["holds", "attention"] as const) {
-    const { bold, ink, fill } = SIGN_LOOKS[sign];
-    const { custom } = cells.conditionalFormats.add("Custom");
-    custom.rule.formula = `=${beginsWith(at, SIGNS[sign])}`;
-    if (bold !== undefined) custom.format.font.bold = bold;
-    if (ink !== undefined) custom.format.font.color = ink;
-    if (fill !== undefined) custom.format.fill.color = fill;
+    colorWhere(cells, `=${beginsWith(at, SIGNS[sign])}`, SIGN_LOOKS[sign]);
   }
+}
+
+/** Rows for which a formula holds that is written for the first of them. */
+export function grayRows(cells: Excel.Range, formula: string): void {
+  colorWhere(cells, formula, GRAYED);
+}
+
+function colorWhere(cells: Excel.Range, formula: string, { bold, ink, fill }: Style): void {
+  const { custom } = cells.conditionalFormats.add("Custom");
+  custom.rule.formula = formula;
+  if (bold !== undefined) custom.format.font.bold = bold;
+  if (ink !== undefined) custom.format.font.color = ink;
+  if (fill !== undefined) custom.format.fill.color = fill;
 }
