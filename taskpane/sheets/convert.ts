@@ -4,8 +4,9 @@
  */
 
 import type { Quantity, Units } from "../../src/quantity";
-import { fromBase, LENGTH, plainNumber, toBase } from "../../src/quantity";
+import { fromBase, LENGTH, toBase } from "../../src/quantity";
 import { sizeOf } from "../../src/sizes";
+import { isNominal, isSchedule } from "../../src/tables/pipe-size";
 import type { CellPlan, NamePlan, RangePlan, SheetPlan, Template } from "./sheet";
 import { UNITS_NAME, UNITS_SET_NAME } from "./sheet";
 import { addressesIn } from "./watched";
@@ -46,6 +47,18 @@ function tidy(value: number): number {
   return Math.abs(short - value) <= ROUNDING * Math.abs(value) ? short : value;
 }
 
+/** A text shows every digit that it has: no more than these parts of a size are worth. */
+const OF_A_SIZE = 1e-9;
+
+/** The shortest text of a size; one that was typed with up to nine digits comes back as it was. */
+function sizeText(value: number): string {
+  for (let digits = 1; digits < SHORT_DIGITS; digits += 1) {
+    const short = Number(value.toPrecision(digits));
+    if (Math.abs(short - value) <= OF_A_SIZE * Math.abs(value)) return String(short);
+  }
+  return String(Number(value.toPrecision(SHORT_DIGITS)));
+}
+
 /** Keeps whatever is typed as text. */
 const TEXT_FORMAT = "@";
 
@@ -67,7 +80,7 @@ export function convert(form: Form): Conversion {
       const written = isPlanned(content, planned) ? undefined : rewritten(content, named, form.units, to);
       edits.push({
         at,
-        ...(written === undefined ? {} : { content: isText ? plainNumber(written) : tidy(written) }),
+        ...(written === undefined ? {} : { content: isText ? sizeText(written) : tidy(written) }),
         ...format,
         ...(range === undefined ? {} : { range: { ...range, at } }),
       });
@@ -138,11 +151,13 @@ function isPlanned(content: Content, planned: readonly CellPlan[]): boolean {
   );
 }
 
-/** A blank, what can be read as a number, or what the template itself put there. */
+/** A blank, what can be read as a number, the name of a pipe, which is the same in both systems, or what the template put there. */
 function isConvertible(content: Content, plan: SheetPlan, named: NamePlan, units: Units): boolean {
   const { input, quantity } = named;
-  if (!input || quantity === undefined || content === "") return true;
+  if (!input || quantity === undefined || String(content).trim() === "") return true;
   if (baseOf(content, quantity, units) !== undefined) return true;
+  if (quantity === LENGTH && typeof content === "string" && (isNominal(content) || isSchedule(content)))
+    return true;
   return isPlanned(content, plannedIn(plan, named));
 }
 

@@ -41,13 +41,17 @@ export function spilledOver(table: string): string {
   return `${table} cannot be shown: a cell that its formula fills is not empty`;
 }
 
-export function head(form: Layout, title: string): void {
+/** Stands in every sheet as it is stored: a spreadsheet without the add-in shows its numbers and leaves them as they are. */
+const NOTICE = "Tinted cells are typed; the rest follows only with Ringbead.";
+
+/** `signs`: single cells that tell what the checks found, which the checks themselves cannot watch. */
+export function head(form: Layout, title: string, signs: readonly string[] = []): void {
   form.banner(title, "title");
-  form.name("summary", 0);
-  form.signs.push(address(0, form.nextRow));
-  form.banner(SUMMARY, "summary", 2);
+  form.name("summary", form.bannerColumn);
+  form.signs.push(address(form.bannerColumn, form.nextRow));
+  form.banner(summary(signs), "summary", 2);
   const { blockColumns } = form.grid;
-  form.cell(blockColumns, "Tinted cells are typed, the rest is computed.", "note", { columns: blockColumns });
+  form.cell(blockColumns, NOTICE, "note", { columns: blockColumns });
   form.blocks(
     [
       {
@@ -78,12 +82,25 @@ const OPEN = `SUMPRODUCT(--(${wordsIn("{problems}")}>0))`;
 const SHOWN = 190;
 const ALL_PROBLEMS = 'TEXTJOIN("; ",TRUE,{problems_short})';
 const PROBLEMS = `IF(LEN(${ALL_PROBLEMS})>${String(SHOWN)},LEFT(${ALL_PROBLEMS},${String(SHOWN)})&"… (see Checks)",${ALL_PROBLEMS})`;
-const SUMMARY =
-  `=IFERROR(IF(${formulasIn(WATCHES.map((name) => `{${name}}`))}<>${PLANNED.join("+")},` +
-  `"${SIGNS.attention}A check, or a row behind the page, was typed over or deleted: undo it, or insert the sheet again",` +
-  `IF(${OPEN}=0,"${SIGNS.holds}All "&{checks_planned}&" checks hold. Starting values: prove on a test coupon. The qualified procedure governs.",` +
-  `"${SIGNS.attention}"&${OPEN}&" of "&{checks_planned}&" need attention: "&${PROBLEMS})),` +
-  `"${SIGNS.attention}The checks cannot be read: undo what was deleted, or insert the sheet again")`;
+
+/** A condition: every check is there, and none found anything. */
+export const ALL_HOLD = `IFERROR(AND(${whole([])},${OPEN}=0),FALSE)`;
+
+/** A condition: no formula of the checks is gone, nor one of some single cells. */
+function whole(signs: readonly string[]): string {
+  const watched = [...WATCHES, ...signs].map((name) => `{${name}}`);
+  return `${formulasIn(watched)}=${[...PLANNED, ...signs.map(() => "1")].join("+")}`;
+}
+
+function summary(signs: readonly string[]): string {
+  return (
+    `=IFERROR(IF(${whole(signs)},` +
+    `IF(${OPEN}=0,"${SIGNS.holds}All "&{checks_planned}&" checks hold. Starting values: prove on a test coupon. The qualified procedure governs.",` +
+    `"${SIGNS.attention}"&${OPEN}&" of "&{checks_planned}&" need attention: "&${PROBLEMS}),` +
+    `"${SIGNS.attention}A check, or a row behind the page, was typed over or deleted: undo it, or insert the sheet again"),` +
+    `"${SIGNS.attention}The checks cannot be read: undo what was deleted, or insert the sheet again")`
+  );
+}
 
 const UNITS_CHECK: Check = {
   label: "System of units",

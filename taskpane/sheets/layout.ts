@@ -19,6 +19,10 @@ export interface Grid {
   readonly blockColumns: number;
   /** How many columns a label spreads over. */
   readonly labelColumns: number;
+  /** Columns of the whole form, where its right block is wider than its left one. */
+  readonly columns?: number;
+  /** Columns that stay in sight, as many as labels take: nothing lies over their edge. None if omitted. */
+  readonly frozenColumns?: number;
 }
 /** Left block in columns A to D, right block in E to H. */
 const EIGHT_COLUMNS: Grid = { blockColumns: 4, labelColumns: 1 };
@@ -71,7 +75,7 @@ export class Layout {
   ) {}
 
   get #allColumns(): number {
-    return 2 * this.grid.blockColumns;
+    return this.grid.columns ?? 2 * this.grid.blockColumns;
   }
 
   #firstColumn(side: Side): number {
@@ -87,9 +91,22 @@ export class Layout {
     return this.#row;
   }
 
+  /** Where a text across the whole form stands: beside the columns that stay in sight. */
+  get bannerColumn(): number {
+    return this.grid.frozenColumns ?? 0;
+  }
+
   /** One cell across the whole form, in as many rows as it needs. */
   banner(content: string, look: Look, rows = 1): void {
-    this.#put(0, content, look, { columns: this.#allColumns, rows });
+    const beside = this.bannerColumn;
+    // A heading begins in the columns that stay in sight, up to its colon.
+    const isHeading = look === "title" || look === "section";
+    const [, first = "", rest = ""] = (isHeading ? HEADING.exec(content) : undefined) ?? [];
+    if (beside > 0) this.#put(0, first, look, { columns: beside, rows });
+    this.#put(beside, beside > 0 && isHeading ? rest : content, look, {
+      columns: this.#allColumns - beside,
+      rows,
+    });
     this.#row += rows;
   }
 
@@ -258,26 +275,41 @@ export class Layout {
     this.#placeAt(row, this.#firstColumn(side));
   }
 
-  #placeAt(row: Row, labelAt: number): void {
-    const column = labelAt + this.grid.labelColumns;
+  /** The value of a row alone, in any column of the current line: further columns of the same row. */
+  value(row: Row, column: number): void {
     const content = typeof row.content === "object" ? row.content[this.units] : row.content;
     const format =
       row.format ?? (row.quantity === undefined ? undefined : formatOf(row.quantity, this.units));
-    const { fills = [] } = row;
-    const unit = row.unit ?? unitText(row.quantity);
-    const isText = row.quantity === undefined && row.unit === undefined;
-    const columns = row.columns ?? (isText ? this.grid.blockColumns - this.grid.labelColumns : 1);
+    const { fills = [], columns = 1 } = row;
     const more = format === undefined ? {} : { format };
-    this.#label(labelAt, row.labelFormula ?? row.label);
     this.#put(column, content, row.look, columns > 1 ? { ...more, columns } : more);
     fills.forEach((name, i) => {
       this.#put(column + 1 + i, "", row.look, more);
       this.#name(name, column + 1 + i, row.quantity, false);
     });
-    if (unit !== "") this.#put(column + Math.max(1 + fills.length, columns), unit, "unit");
     this.#name(row.name, column, row.quantity, row.look === "input" || row.look === "inputText");
     if (row.allowed !== undefined) this.lists.push({ at: address(column, this.#row), allowed: row.allowed });
     this.#guard(row, column);
+  }
+
+  /** The unit of a row, beside its values. */
+  unit(row: Row, column: number): void {
+    const unit = row.unit ?? unitText(row.quantity);
+    if (unit !== "") this.#put(column, unit, "unit");
+  }
+
+  /** The label of a row, in any column of the current line. */
+  labelOf(row: Row, column: number): void {
+    this.#label(column, row.labelFormula ?? row.label);
+  }
+
+  #placeAt(row: Row, labelAt: number): void {
+    const column = labelAt + this.grid.labelColumns;
+    const isText = row.quantity === undefined && row.unit === undefined;
+    const columns = row.columns ?? (isText ? this.grid.blockColumns - this.grid.labelColumns : 1);
+    this.labelOf(row, labelAt);
+    this.value({ ...row, columns }, column);
+    this.unit(row, column + Math.max(1 + (row.fills ?? []).length, columns));
     this.#row += 1;
   }
 
@@ -344,11 +376,27 @@ export class Layout {
   }
 }
 
+const HEADING = /^([^:]*)(?:: )?(.*)$/;
+
 /** A label as the heading of a message, for which hosts have little room. */
 function titleOf(label: string): string {
   return label.replace(/ \(.*\)$/, "").slice(0, LONGEST_TITLE);
 }
 const LONGEST_TITLE = 32;
+
+/**
+ * The cell in a row no higher than its letters, where it is a label of a column and between two rows: a page takes more of
+ * them.
+ */
+export function closeTogether(
+  cell: CellPlan,
+  column: string,
+  [top, end]: readonly [top: number, end: number],
+): CellPlan {
+  const row = Number(/\d+/.exec(cell.at)?.[0]);
+  const isLabel = cell.at.startsWith(column) && cell.look !== "note";
+  return isLabel && row >= top && row < end ? { ...cell, lines: 1 } : cell;
+}
 
 /** The unit of a quantity, as text where both systems share it, else as a formula that follows the units cell. */
 function unitText(quantity: Quantity | undefined): string {

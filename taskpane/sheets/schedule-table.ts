@@ -8,7 +8,6 @@ import type { Cells } from "./call";
 import { spilledOver } from "./frame";
 import { quote } from "./guards";
 import type { Layout } from "./layout";
-import { address } from "./layout";
 
 /** More rows than a schedule has: what a sheet keeps free for it. */
 const ROWS = 64;
@@ -19,13 +18,18 @@ const CLOSING = "Starting values. Prove on a test coupon; the qualified procedur
 const MOST_REMARKS = 3;
 const LAST_VALUE = "Bore";
 
-/** Values of the schedule by its label; "" while there is none. */
-export function scheduled(label: string): string {
-  return `IFERROR(INDEX({schedule_values},MATCH("${label}",{schedule_labels},0)),"")`;
+/** Values of the schedule by its label; "" while there is none. `which`: the end of its name, where a sheet has several. */
+export function scheduled(label: string, which = ""): string {
+  const [values, labels] = [`{schedule${which}_values}`, `{schedule${which}_labels}`];
+  return `IFERROR(INDEX(${values},MATCH("${label}",${labels},0)),"")`;
 }
 
 export class ScheduleTable {
-  constructor(readonly cells: Cells<"SCHEDULE">) {}
+  /** `which`: the end of its name, where a sheet has several. */
+  constructor(
+    readonly cells: Cells<"SCHEDULE">,
+    readonly which = "",
+  ) {}
 
   /** The sentence with which the schedule refuses the tube; "" where it answers. */
   get refusal(): string {
@@ -34,7 +38,7 @@ export class ScheduleTable {
 
   /** A sentence where the schedule answers but cannot be shown. */
   get blocked(): string {
-    return `IF(ISERROR({schedule}),${quote(spilledOver("the schedule behind the page"))},"")`;
+    return `IF(ISERROR({schedule${this.which}}),${quote(spilledOver("the schedule behind the page"))},"")`;
   }
 
   /** Where the schedule is less sure than elsewhere; "" where it has no remark. */
@@ -46,16 +50,17 @@ export class ScheduleTable {
     return `TRIM(SUBSTITUTE(${rows.join('&" "&')},${quote(CLOSING)},""))`;
   }
 
-  /** Writes the table behind the page. */
-  place(form: Layout): void {
-    form.cell(0, "Schedule", "heading");
+  /** Writes the table behind the page. `column`: its first. */
+  place(form: Layout, column = 0): void {
+    const name = `schedule${this.which}`;
+    form.cell(column, "Schedule", "heading");
     form.nextLine();
     const top = form.nextRow;
-    form.name("schedule", 0);
-    form.guardComputed("Schedule", "schedule");
-    form.cell(0, `=${call("SCHEDULE", this.cells)}`, "note");
-    form.range("schedule_labels", address(0, top), address(0, top + ROWS - 1));
-    form.range("schedule_values", address(1, top), address(1, top + ROWS - 1));
+    form.name(name, column);
+    form.guardComputed("Schedule", name);
+    form.cell(column, `=${call("SCHEDULE", this.cells)}`, "note");
+    form.rangeOf(`${name}_labels`, column, top, column, top + ROWS - 1);
+    form.rangeOf(`${name}_values`, column + 1, top, column + 1, top + ROWS - 1);
     form.downTo(top + ROWS);
   }
 }

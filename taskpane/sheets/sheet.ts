@@ -18,10 +18,13 @@ export type Look =
   | "unit"
   | "heading"
   | "columnHead"
+  | "listHead"
+  | "listHeading"
   | "note"
   | "caution"
   | "summary"
   | "verdict"
+  | "remark"
   | "line"
   | "locked";
 
@@ -35,6 +38,8 @@ export interface CellPlan {
   readonly columns?: number;
   /** How many rows the cell spreads over, 1 if omitted. */
   readonly rows?: number;
+  /** Lines of text that its row has room for; as the host has it if omitted: no host counts those of what a formula elsewhere fills. */
+  readonly lines?: number;
 }
 
 /**
@@ -74,8 +79,8 @@ export interface AxisTitles {
   readonly y: string;
 }
 
-/** Columns, lines, or one bar across that its series make up, one after the other. */
-export type ChartKind = "bar" | "line" | "timeBar";
+/** Columns, lines over words, curves over a scale of numbers, or one bar across made up of its series. */
+export type ChartKind = "bar" | "line" | "curve" | "timeBar";
 
 export interface ChartPlan {
   readonly title: string;
@@ -84,17 +89,42 @@ export interface ChartPlan {
   /** One range a series, its heading first. */
   readonly values: readonly string[];
   readonly axes: AxisTitles;
+  /** A curve's values on a scale of powers of ten; on an even one, close to the values, if omitted. */
+  readonly logarithmic?: boolean;
+  /** Which series of a curve are single points, counted from 0. */
+  readonly dots?: readonly number[];
+  /** Which of these stand out by another mark. */
+  readonly marked?: readonly number[];
+  /** Which of these are called by what stands in the column left of the labels. */
+  readonly named?: readonly number[];
   /** The corner cells the chart lies between. */
   readonly from: string;
   readonly to: string;
 }
 
-/** A form is one upright page; a list is as wide as the page lies and as many pages long as it needs. */
-export type Paper = "form" | "list";
+/**
+ * A form is upright and goes on to another page between its blocks where a host prints it at its own size, a wide one the
+ * same across; a page is upright and made small enough for one; a list is as wide as the page lies and as many pages long
+ * as it needs.
+ */
+export type Paper = "form" | "wide" | "page" | "list";
+
+export function liesAcross(paper: Paper): boolean {
+  return paper === "list" || paper === "wide";
+}
 
 export interface PrintPlan {
   readonly area: string;
   readonly paper: Paper;
+}
+
+/**
+ * Rows that are grayed: those where a formula, written for the first row of the range, holds. The words in the row say why;
+ * the gray only helps.
+ */
+export interface GrayedPlan {
+  readonly at: string;
+  readonly formula: string;
 }
 
 export interface SheetPlan {
@@ -111,10 +141,15 @@ export interface SheetPlan {
   readonly signs: readonly string[];
   readonly charts: readonly ChartPlan[];
   readonly frozenRows: number;
+  /** Columns that stay in sight, none if omitted; no cell lies over their edge. */
+  readonly frozenColumns?: number;
+  readonly grayed?: readonly GrayedPlan[];
+  /** A list whose lines can be filtered, from its heading on. */
+  readonly filter?: string;
   readonly print: PrintPlan;
 }
 
-export type TemplateId = "procedure" | "gas" | "cycle";
+export type TemplateId = "procedure" | "sizes" | "gas" | "bid" | "cycle" | "log" | "coupons";
 
 export interface Template {
   readonly id: TemplateId;
@@ -131,6 +166,8 @@ export function formName(template: TemplateId): string {
   return `form_${template}`;
 }
 export const UNITS_NAME = "sheet_units";
+/** Blank rows below the printed page that a file has the sheet's pictures in. */
+export const PICTURES_NAME = "pictures";
 /** The system that the sheet was written or converted in; a units cell that differs was changed by hand. */
 export const UNITS_SET_NAME = "units_set";
 /** What formulas are handed for units: the cell's word, or a word that they refuse. */

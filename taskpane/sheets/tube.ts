@@ -27,5 +27,10 @@ export const TUBE: readonly Row[] = [
 /** No tube of the trade has a wall so thin for its diameter: one of the two was read in the other system's unit. */
 const THINNEST_WALL = 200;
 
-/** A tube whose diameter and wall do not belong together. */
-export const ODD_TUBE = `IF(COUNT({od_read},{wall_read})<2,"",IF(AND({wall_read}>0,{od_read}>${String(THINNEST_WALL)}*{wall_read}),${quote("outside diameter and wall do not belong together: check the units of both")},""))`;
+/** A tube whose diameter and wall, as numbers, do not belong together. */
+export function oddTube(od: string, wall: string): string {
+  return `IF(COUNT(${od},${wall})<2,"",IF(AND(${wall}>0,${od}>${String(THINNEST_WALL)}*${wall}),${quote("outside diameter and wall do not belong together: check the units of both")},""))`;
+}
+
+/** The same of the one tube of a sheet. */
+export const ODD_TUBE = oddTube("{od_read}", "{wall_read}");

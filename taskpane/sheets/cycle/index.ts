@@ -1,168 +1,123 @@
-/** The cycle plan: what a crew turns out, where it is held back, and what the lot takes. */
+/** The cycle plan: what a crew turns out as it is and in three what-ifs, what holds it back, and when the lot is done. */
 
 import type { Units } from "../../../src/quantity";
-import { call } from "../call";
 import { behindThePage, cautions, checks, FROZEN_ROWS, head, mark } from "../frame";
-import { address, Layout } from "../layout";
-import type { ChartPlan, SheetPlan, Template } from "../sheet";
-import { CALENDAR, JOB, JOINT, PAPERS, RATE, SHOP } from "./inputs";
-import { CHECKS, CREW, output, SCHEDULE, WELD } from "./results";
+import { closeTogether, Layout } from "../layout";
+import type { SheetPlan, Template } from "../sheet";
+import { BESIDE_WIDTHS, cycleSpace, jointList, timeBar, weldCycle } from "./beside";
+import { weekdays } from "./calendar";
+import { CHECKS, problemCells } from "./checks";
+import { gainTable, LEVER_ROWS } from "./crew";
+import { finishShifts, finishTable } from "./finish";
+import { JOB, PAPERS } from "./inputs";
+import { chartSpace, COURSE_NOTE, courseLines, courseTitle, outputBars } from "./pictures";
+import { DETAILS, LOT, OUTPUT, scheduleOf } from "./results";
+import type { Result } from "./scenarios";
+import { GRID, LEFT, resultRow, RIGHT, SCENARIOS, scenarioHeads, typedBlock, usedTable } from "./scenarios";
 
-const WIDTHS = [32, 11, 11, 11, 32, 11, 11, 11];
-const PHASES = 7;
-const HEADS = [1, 2, 3, 4, 5, 6];
-/** Load times of the two-way table, as shares of the one typed. */
-const LOADS = [0.5, 0.75, 1, 1.25, 1.5];
+const WIDTHS = [27, 10, 10, 10, 10, 7, 33, 10, 9, 9, 9, 7, 9, 9, 9];
+const LAST_COLUMN = "O";
+const BARS = 10;
+const COURSE = 12;
+/** Columns of one schedule behind the page, and one apart from the next. */
+const SCHEDULE_COLUMNS = 4;
 
 function plan(units: Units): SheetPlan {
-  const form = new Layout(units);
+  const form = new Layout(units, GRID);
   head(form, "Cycle plan: heads, operators, shifts");
-  form.section("Job");
   form.blocks(JOB, PAPERS);
-  form.section("Joint and shop: typed");
-  form.blocks([...JOINT, ...CALENDAR], [...SHOP, ...RATE]);
-  form.section("Weld cycle and crew");
-  form.blocks(WELD, CREW);
-
-  form.section("Joints a shift of one operator by heads, and the phases of a cycle");
+  form.banner(KEY, "title");
   const top = form.nextRow;
-  const outputs = outputTable(form);
-  form.backTo(top);
-  const phases = phaseTable(form);
-  const spaces = form.chartSpace(13, ["left", "right"]);
-  form.section("Joints a shift of one operator, steady: load time down, heads across");
-  twoWayTable(form);
 
-  const all = checks(form, CHECKS);
+  block(form, "What it comes to", OUTPUT);
+  const bars = chartSpace(form, "left", BARS);
+  for (const row of LOT) resultRow(form, row);
+  heading(form, "What holds it back: gained a shift by each lever, ranked");
+  for (const row of LEVER_ROWS) resultRow(form, row);
+  const left = form.nextRow;
+  form.backTo(top);
+  typedBlock(form);
+  form.downTo(left);
+  // All that is compared stands on the first page, what stands behind it on the next.
+  const next = form.nextRow;
+  finishTable(form);
+  const below = form.nextRow;
+  heading(form, "What that is made from");
+  for (const row of DETAILS) resultRow(form, row);
+  const made = form.nextRow;
+  form.backTo(below);
+  form.cell(RIGHT, courseTitle(), "section", { columns: 9 });
+  form.nextLine();
+  form.cell(RIGHT, COURSE_NOTE, "note", { columns: 9 });
+  form.nextLine();
+  const course = chartSpace(form, "right", COURSE);
+  form.downTo(made);
+  const end = form.nextRow;
+
+  form.backTo(top);
+  jointList(form);
+  form.nextLine();
+  const phases = weldCycle(form);
+  const cycleBar = cycleSpace(form);
+
+  form.backTo(end);
   cautions(form);
   mark(form, "cycle", "cycle plan");
   const lastRow = form.lastRow;
-  SCHEDULE.place(form);
-  const bar = timeBar(form, phases);
+  // In full below the page: the line under the title counts and names them.
+  const all = checks(form, CHECKS);
+  form.downTo(Number(/\d+/.exec(cycleBar.to)?.[0]) + 1);
+  behind(form);
+  const drawn = [outputBars(form), courseLines(form), timeBar(form, phases)] as const;
   behindThePage(form, all);
 
   return {
     template: "cycle",
     title: "Cycle plan",
     units,
-    widths: WIDTHS,
-    cells: form.finished(),
+    widths: [...WIDTHS, ...BESIDE_WIDTHS],
+    cells: form.finished().map((cell) => closeTogether(cell, "G", [top, next])),
     names: form.names,
     lists: form.lists,
     ranges: form.ranges,
     signs: form.signs,
-    charts: spaces.flatMap((space, i) => {
-      const chart = [outputs, bar][i];
-      return chart === undefined ? [] : [{ ...chart, ...space }];
-    }),
+    charts: [
+      { ...drawn[0], ...bars },
+      { ...drawn[1], ...course },
+      { ...drawn[2], ...cycleBar },
+    ],
     frozenRows: FROZEN_ROWS,
-    print: { area: `A1:H${String(lastRow)}`, paper: "form" },
+    print: { area: `A1:${LAST_COLUMN}${String(lastRow)}`, paper: "wide" },
   };
 }
 
-const PHASES_OF_CYCLE = {
-  od: "{od}",
-  speed: "{speed}",
-  prepurge: "{purge}+{prepurge}",
-  dwell: "{dwell}",
-  overlap: "{overlap}",
-  downslope: "{downslope}",
-  postpurge: "{postpurge?}",
-  handling: "{load?}",
-} as const;
+/** What a planner came for, in one line. */
+const KEY =
+  '=IF(ISNUMBER({shift_steady}),"As it is "&TEXT({shift_random},"0")&" to "&TEXT({shift_steady},"0")&" joints a shift; the lot in "&{shifts}&IF({shifts}={shifts_random},""," to "&{shifts_random})&IF({shifts_random}=1," shift"," shifts"),"No plan yet: see Checks")';
 
-type Drawn = Omit<ChartPlan, "from" | "to">;
-
-/** One to six heads: steady and random side by side, and how busy that keeps the operator. */
-function outputTable(form: Layout): Drawn {
-  const headings = form.nextRow;
-  form.across(0, ["heads of one operator", "steady", "random", "busy"], "columnHead");
+function heading(form: Layout, title: string): void {
+  form.cell(LEFT, title, "section", { columns: RIGHT });
   form.nextLine();
+}
+
+function block(form: Layout, title: string, rows: readonly Result[]): void {
+  heading(form, title);
+  scenarioHeads(form);
+  for (const row of rows) resultRow(form, row);
+}
+
+/** Behind the page: what the results are made from. */
+function behind(form: Layout): void {
+  usedTable(form);
+  weekdays(form);
+  gainTable(form);
+  finishShifts(form);
+  problemCells(form);
   const top = form.nextRow;
-  form.name("outputs", 0);
-  for (const heads of HEADS) {
-    const steady = address(1, form.nextRow);
-    const here = address(0, form.nextRow);
-    form.across(
-      0,
-      [
-        heads,
-        `=${output(here, "{load}", "steady")}`,
-        `=${output(here, "{load}", "random")}`,
-        `=${steady}*({load}+{walk})/(3600*{net_hours}*{availability})`,
-      ],
-      "result",
-      ["0", "0.0", "0.0", "0%"],
-    );
-    form.nextLine();
+  for (const scenario of SCENARIOS) {
+    form.backTo(top);
+    scheduleOf(scenario).place(form, SCHEDULE_COLUMNS * scenario.place);
   }
-  form.guardBlock("Joints a shift by heads", "outputs_rows", [1, top], [3, form.nextRow - 1]);
-  const [first, last] = [headings + 1, headings + HEADS.length];
-  return {
-    title: "Joints a shift of one operator by the number of heads",
-    kind: "line",
-    axes: { x: "heads of one operator", y: "joints a shift" },
-    labels: `${address(0, first)}:${address(0, last)}`,
-    values: [1, 2].map((column) => `${address(column, headings)}:${address(column, last)}`),
-  };
-}
-
-/** Gives the first row of the table. */
-function phaseTable(form: Layout): number {
-  const headings = form.nextRow;
-  form.table(
-    "right",
-    "phases",
-    ["Phase", "starts, s", "lasts, s", "arc on"],
-    `=${call("CYCLE_PHASES", PHASES_OF_CYCLE)}`,
-    ["General", "0.0", "0.0", "General"],
-    PHASES,
-  );
-  form.guardComputed("Phases of a cycle", "phases");
-  form.rangeOf("phases_last", 6, headings + 1, 6, headings + PHASES);
-  return headings + 1;
-}
-
-/** The cycle as one bar: its phases beside each other, each as long as it lasts. `phases`: the first row of their table. */
-function timeBar(form: Layout, phases: number): Drawn {
-  form.section("The cycle as one bar: data of the chart");
-  const top = form.nextRow;
-  const all = Array.from({ length: PHASES }, (_, i) => i);
-  const beside = (column: number): string[] => all.map((i) => `=${address(column, phases + i)}`);
-  form.across(0, beside(4), "columnHead");
-  form.nextLine();
-  form.across(0, [...beside(6), "cycle"], "result", [...all.map(() => "0.0"), "General"]);
-  form.nextLine();
-  form.guardBlock("The cycle as one bar", "bar_rows", [0, top], [PHASES - 1, top + 1]);
-  return {
-    title: "One cycle: bore purge in prepurge, load in handling",
-    kind: "timeBar",
-    axes: { x: "", y: "time, s" },
-    labels: `${address(PHASES, top + 1)}:${address(PHASES, top + 1)}`,
-    values: all.map((i) => `${address(i, top)}:${address(i, top + 1)}`),
-  };
-}
-
-/** Load time × heads in plain cells: what-if tables of a host cannot call these formulas. */
-function twoWayTable(form: Layout): void {
-  const headings = form.nextRow;
-  form.cell(0, "load time, s", "columnHead");
-  form.across(
-    1,
-    HEADS,
-    "columnHead",
-    HEADS.map((heads) => (heads === 1 ? '0" head"' : '0" heads"')),
-  );
-  form.nextLine();
-  const top = form.nextRow;
-  form.name("two_way", 0);
-  for (const share of LOADS) {
-    const row = form.nextRow;
-    const cells = HEADS.map((_, i) => `=${output(address(1 + i, headings), address(0, row), "steady")}`);
-    form.across(0, [`={load}*${String(share)}`, ...cells], "result", ["0", ...HEADS.map(() => "0.0")]);
-    form.nextLine();
-  }
-  form.guardBlock("Joints a shift by load time", "two_way_rows", [0, top], [HEADS.length, form.nextRow - 1]);
 }
 
 export const cycle: Template = { id: "cycle", title: "Cycle plan", plan };

@@ -1,225 +1,204 @@
-/** What the cycle plan computes for the crew as typed, and what its checks look for. */
+/** What each scenario comes to: joints a shift, the lot, the calendar, labor, and what that was made from. */
 
-import type { Quantity } from "../../../src/quantity";
-import { ANGLE, COUNT, LENGTH, SPEED, TIME } from "../../../src/quantity";
-import { call, refusal } from "../call";
-import type { Check } from "../frame";
-import { firstOf, spilledOver, unless } from "../frame";
-import type { Row } from "../layout";
-import { from } from "../native";
+import { COUNT, SPEED, TIME } from "../../../src/quantity";
+import { call } from "../call";
 import { scheduled, ScheduleTable } from "../schedule-table";
-import { ODD_TUBE } from "../tube";
+import { calendarDays, shiftsFor } from "./calendar";
+import { crewOf, output } from "./crew";
+import { DATE_FORMAT } from "./inputs";
+import type { Result, Scenario } from "./scenarios";
+import { AS_IT_IS, isOn, made, of, used } from "./scenarios";
 
-export const SCHEDULE = new ScheduleTable({
-  od: "{od}",
-  wall: "{wall}",
-  material: "{material?}",
-  style: '"steady"',
-  speed: "{speed_typed?}",
-});
-
-function computed(label: string, name: string, content: string, unit: string, format: string): Row {
-  return { label, name, content: `=${content}`, look: "result", quantity: COUNT, unit, format };
+/** A what-if of which nothing is typed has the schedule of the shop as it is, which no result of it then reads. */
+export function scheduleOf(scenario: Scenario): ScheduleTable {
+  const welded = (name: string): string =>
+    scenario.end === ""
+      ? used(scenario, name)
+      : `IF(${isOn(scenario)},${used(scenario, name)},${used(AS_IT_IS, name)})`;
+  return new ScheduleTable(
+    {
+      od: welded("od"),
+      wall: welded("wall"),
+      material: welded("material"),
+      style: '"steady"',
+      speed: welded("speed_typed"),
+    },
+    scenario.end,
+  );
 }
 
-function ofSchedule(label: string, name: string, row: string, quantity: Quantity, format?: string): Row {
-  return {
-    label,
-    name,
-    content: `=${scheduled(row)}`,
-    look: "result",
-    quantity,
-    ...(format === undefined ? {} : { format }),
+/** A value of the scenario's schedule. */
+function ofSchedule(label: string): Result["content"] {
+  return (scenario) => {
+    const value = scheduled(label, scenario.end);
+    return scenario.end === "" ? value : `IF(${isOn(scenario)},${value},"")`;
   };
 }
 
-const WORK = { loadSeconds: "{load?}", machineSeconds: "{machine}", walkSeconds: "{walk?}" } as const;
-
-/** What a crew turns out in a shift, steady or random; the stops come off the hours first. */
-export function output(heads: string, load: string, pattern: "steady" | "random"): string {
-  const joints = call("CREW_OUTPUT", {
-    heads,
-    ...WORK,
-    loadSeconds: load,
-    hours: "{net_hours}",
-    availability: "{availability?}",
-    pattern: `"${pattern}"`,
-  });
-  // Without hours the formula would take those of a common shift.
-  return `IF(ISNUMBER({net_hours}),${joints},"")`;
+export function workOf(scenario: Scenario): {
+  readonly loadSeconds: string;
+  readonly machineSeconds: string;
+  readonly walkSeconds: string;
+} {
+  return {
+    loadSeconds: of(scenario, "load_mean"),
+    machineSeconds: of(scenario, "machine"),
+    walkSeconds: used(scenario, "walk"),
+  };
 }
 
-export const WELD: Row[] = [
-  ofSchedule("Bead width, fused", "bead", "Bead width", LENGTH),
-  {
-    ...ofSchedule("Travel speed", "speed", "Travel speed", SPEED),
-    labelFormula: '=IF(TRIM({speed_typed}&"")="","Travel speed, suggested","Travel speed, typed")',
-  },
-  ofSchedule("Overlap, covers the bead", "overlap", "Overlap", ANGLE, "0"),
-  ofSchedule("Start dwell, heat flow", "dwell", "Start dwell", TIME),
-  ofSchedule("Downslope, three bead widths", "downslope", "Downslope", TIME),
-  ofSchedule("Arc time", "arc_time", "Arc time", TIME),
-  {
-    label: "Machine time per joint",
-    name: "machine",
-    content: `=${from(["arc_time"], ["purge", "prepurge", "postpurge"], "{purge}+{prepurge}+{arc_time}+{postpurge}")}`,
-    look: "result",
-    quantity: TIME,
-  },
-  computed(
-    "Net hours",
-    "net_hours",
-    from(
-      [],
-      ["hours", "changes", "change_minutes", "coupons", "coupon_minutes"],
-      "{hours}-({changes}*{change_minutes}+{coupons}*{coupon_minutes})/60",
-    ),
-    "h",
-    "0.00",
-  ),
+type Content = Result["content"];
+
+function counted(label: string, name: string, content: Content, unit = "", format = "0"): Result {
+  return { label, name, content, quantity: COUNT, unit, format };
+}
+
+/** A number less the first scenario's; the first has none. */
+function difference(label: string, name: string, from: string, format: string): Result {
+  const content: Content = (scenario) =>
+    scenario.end === ""
+      ? undefined
+      : made([of(scenario, from), of(AS_IT_IS, from)], `${of(scenario, from)}-${of(AS_IT_IS, from)}`);
+  return counted(label, name, content, "", `+${format};-${format};${format}`);
+}
+
+function typedNumbers(scenario: Scenario, names: string): string[] {
+  return names.split(" ").map((name) => used(scenario, name));
+}
+
+/** The last working day, where a first one is typed. */
+function finish(label: string, name: string, days: string): Result {
+  return counted(
+    label,
+    name,
+    (scenario) => {
+      const [start, last] = [used(scenario, "start_date"), of(scenario, days)];
+      return made([start, last], `${start}+${last}-1`);
+    },
+    "date",
+    DATE_FORMAT,
+  );
+}
+
+export const OUTPUT: readonly Result[] = [
+  counted("Joints a shift, steady", "shift_steady", (s) => output(s, crewOf(s), "steady"), "", "0.0"),
+  difference("Difference to the first", "more_steady", "shift_steady", "0.0"),
+  counted("Joints a shift, random", "shift_random", (s) => output(s, crewOf(s), "random"), "", "0.0"),
+  difference("Difference to the first", "more_random", "shift_random", "0.0"),
 ];
 
-/** Half a minute off the load: what an operator could be helped by. */
-const LESS_LOAD = 30;
-/** Under this gain neither a head nor the operator is worth pointing at. */
-const WORTH = 0.05;
-
-export const CREW: Row[] = [
-  computed("Heads one operator keeps busy", "heads_busy", call("CREW_HEADS", WORK), "", "0"),
-  computed("Joints a shift of one operator", "one_steady", output("{heads?}", "{load}", "steady"), "", "0.0"),
-  computed(
-    "Gained by one more head",
-    "gain_head",
-    from(["one_steady"], [], `${output("{heads}+1", "{load}", "steady")}-{one_steady}`),
-    "",
-    "0.0",
-  ),
-  computed(
-    `Gained by ${String(LESS_LOAD)} s less load`,
-    "gain_load",
-    from(
-      ["one_steady"],
-      [],
-      `${output("{heads?}", `MAX(1,{load}-${String(LESS_LOAD)})`, "steady")}-{one_steady}`,
-    ),
-    "",
-    "0.0",
-  ),
-  {
-    label: "Bottleneck",
-    name: "bottleneck",
-    content: `=IF(COUNT({gain_head},{gain_load})<2,"no cycle to judge",IF(MAX({gain_head},{gain_load})<${String(WORTH)}*{one_steady},"Balanced",IF({gain_head}>={gain_load},"The heads","The operator")))`,
-    look: "text",
-  },
-  computed(
-    "Joints a shift, steady",
-    "shift_steady",
-    from(["one_steady"], ["operators"], "{operators}*{one_steady}"),
-    "",
-    "0.0",
-  ),
-  computed(
-    "Joints a shift, random",
-    "shift_random",
-    from([], ["operators"], `{operators}*${output("{heads?}", "{load}", "random")}`),
-    "",
-    "0.0",
-  ),
-  computed(
-    "Shifts for the lot, steady",
-    "shifts",
-    from(["shift_steady"], ["joints"], "ROUNDUP(ROUND({joints}/{shift_steady},9),0)"),
-    "",
-    "0",
-  ),
-  computed(
-    "Shifts for the lot, random",
-    "shifts_random",
-    from(["shift_random"], ["joints"], "ROUNDUP(ROUND({joints}/{shift_random},9),0)"),
-    "",
-    "0",
-  ),
-  computed(
-    "Calendar days, steady",
-    "days",
-    from(
-      ["shifts"],
-      ["shifts_a_day", "days_a_week"],
-      "INT((ROUNDUP({shifts}/{shifts_a_day},0)-1)/{days_a_week})*7+MOD(ROUNDUP({shifts}/{shifts_a_day},0)-1,{days_a_week})+1",
-    ),
-    "",
-    "0",
-  ),
-  computed(
+export const LOT: readonly Result[] = [
+  counted("Shifts for the lot, steady", "shifts", (s) => shiftsFor(s, of(s, "shift_steady"))),
+  counted("Shifts for the lot, random", "shifts_random", (s) => shiftsFor(s, of(s, "shift_random"))),
+  counted("Calendar days, steady", "days", (s) => calendarDays(s, of(s, "shifts"))),
+  counted("Calendar days, random", "days_random", (s) => calendarDays(s, of(s, "shifts_random"))),
+  finish("Finish, steady", "finish", "days"),
+  finish("Finish, random", "finish_random", "days_random"),
+  counted("Days to spare, random", "spare", (s) => {
+    const [by, last] = [used(s, "finish_by"), of(s, "finish_random")];
+    return made([by, last], `${by}-${last}`);
+  }),
+  counted(
     "Labor per joint, steady",
     "labor",
-    from(["shift_steady"], ["operators", "hours"], "{operators}*{hours}/{shift_steady}"),
+    (s) => made([of(s, "labor_lot"), used(s, "joints")], `${of(s, "labor_lot")}/${used(s, "joints")}`),
     "h",
     "0.000",
   ),
-  computed(
+  counted(
     "Labor for the lot, steady",
     "labor_lot",
-    from(["labor"], ["joints"], "{labor}*{joints}"),
+    (s) => {
+      const [operators, hours, minutes] = ["operators", "hours", "changeover_minutes"].map((name) =>
+        used(s, name),
+      );
+      const [starts, shift, changes, net] = ["starts", "shift_steady", "changeovers", "net_hours"].map(
+        (name) => of(s, name),
+      );
+      return made(
+        [operators, hours, minutes, starts, shift, changes, net].map(String),
+        `${String(hours)}*(${String(operators)}*${String(starts)}/${String(shift)}+${String(changes)}*${String(minutes)}/60/${String(net)})`,
+      );
+    },
     "h",
     "0.0",
   ),
-  computed(
+  counted(
     "Labor cost per joint",
     "labor_cost",
-    from(["labor"], ["rate"], "{labor}*{rate}"),
+    (s) => made([of(s, "labor"), used(s, "rate")], `${of(s, "labor")}*${used(s, "rate")}`),
     "money",
     "0.00",
   ),
+  difference("Difference to the first", "more_cost", "labor_cost", "0.00"),
 ];
 
-const WHOLE = ["joints", "operators", "heads", "shifts_a_day", "days_a_week", "changes", "coupons"];
-
-export const CHECKS: readonly Check[] = [
+export const DETAILS: readonly Result[] = [
+  counted("Heads one operator keeps busy", "heads_busy", (s) =>
+    made([of(s, "load_mean"), of(s, "machine"), used(s, "walk")], call("CREW_HEADS", workOf(s))),
+  ),
   {
-    label: "Tube and schedule",
-    name: "check_tube",
-    problem: firstOf(ODD_TUBE, SCHEDULE.refusal, SCHEDULE.blocked),
-    rows: 2,
+    label: "Travel speed",
+    name: "speed",
+    labelFormula: '=IF(TRIM({speed_typed}&"")="","Travel speed, suggested","Travel speed, typed")',
+    quantity: SPEED,
+    content: ofSchedule("Travel speed"),
   },
   {
-    label: "Whole numbers",
-    name: "check_whole",
-    problem: unless(
-      `AND(${WHOLE.map((name) => `INT({${name}})={${name}}`).join(",")})`,
-      "joints, operators, heads, shifts, days, changes and coupons are whole numbers",
-    ),
+    label: "Arc time",
+    name: "arc_time",
+    quantity: TIME,
+    content: ofSchedule("Arc time"),
   },
   {
-    label: "Hours",
-    name: "check_hours",
-    problem: firstOf(
-      unless("ISNUMBER({net_hours})", "no hours to work with"),
-      unless("{net_hours}>0", "changes and coupons take the whole shift"),
-      unless("{hours}*{shifts_a_day}<=24", "the shifts of a day are longer than the day"),
-    ),
+    label: "Machine time per joint",
+    name: "machine",
+    quantity: TIME,
+    content: (s) => {
+      const parts = [of(s, "arc_time"), ...typedNumbers(s, "purge prepurge postpurge")];
+      return made(parts, parts.join("+"));
+    },
   },
   {
-    label: "Crew",
-    name: "check_crew",
-    problem: firstOf(
-      unless("ISNUMBER({machine})", "no machine time"),
-      refusal("CREW_HEADS", WORK),
-      refusal("CREW_OUTPUT", {
-        heads: "{heads?}",
-        ...WORK,
-        hours: "{net_hours}",
-        availability: "{availability?}",
-      }),
-      unless(
-        "COUNT({one_steady},{shift_steady},{shift_random},{shifts},{shifts_random},{days},{labor},{labor_lot},{labor_cost})=9",
-        "a result of the plan is missing",
-      ),
-      unless(
-        "COUNT({outputs_rows})+COUNT({two_way_rows})=53",
-        "a table of joints a shift is missing a number",
-      ),
-      unless("COUNT({phases_last})=7", spilledOver("the phases of a cycle")),
-    ),
+    label: "Load, mean of the lot",
+    name: "load_mean",
+    quantity: TIME,
+    content: (s) => {
+      const [load, rate, starts] = [used(s, "load"), used(s, "learn_rate"), of(s, "starts")];
+      const learned = `${call("LEARN_TOTAL", { first: load, from: 1, to: starts, rate, model: used(s, "learn_model") })}/${starts}`;
+      return made([load, starts], `IF(ISNUMBER(${rate}),${learned},${load})`);
+    },
   },
+  {
+    label: "Learning of the load",
+    name: "learning",
+    isText: true,
+    content: (s) => {
+      const rate = used(s, "learn_rate");
+      return `IF(ISNUMBER(${of(s, "load_mean")}),IF(ISNUMBER(${rate}),TEXT(${rate},"0%")&" "&${used(s, "learn_model")},"none"),"")`;
+    },
+  },
+  counted(
+    "Net hours",
+    "net_hours",
+    (s) => {
+      const parts = typedNumbers(s, "hours changes change_minutes coupons coupon_minutes");
+      const [hours, changes, change, coupons, coupon] = parts.map(String);
+      return made(
+        parts,
+        `${String(hours)}-(${String(changes)}*${String(change)}+${String(coupons)}*${String(coupon)})/60`,
+      );
+    },
+    "h",
+    "0.00",
+  ),
+  counted("Joints to start", "starts", (s) => {
+    const [joints, rejected] = [used(s, "joints"), used(s, "reject_rate")];
+    return made([joints, rejected], `ROUNDUP(ROUND(${joints}/(1-${rejected}),9),0)`);
+  }),
+  counted("Changeovers of the lot", "changeovers", (s) => {
+    const typed = used(s, "changeovers_typed");
+    const listed = `IF(${used(s, "list_order")}="grouped",{setups_grouped},{setups_listed})`;
+    return made([used(s, "joints")], `IF(ISNUMBER(${typed}),${typed},IF(ISNUMBER(${listed}),${listed},""))`);
+  }),
 ];

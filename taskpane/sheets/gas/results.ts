@@ -5,6 +5,7 @@ import { COUNT, SHARE, VOLUME } from "../../../src/quantity";
 import { call, refusal } from "../call";
 import type { Check } from "../frame";
 import { firstOf, unless } from "../frame";
+import { listProblem } from "../joint-list";
 import type { Row } from "../layout";
 import { from } from "../native";
 
@@ -128,33 +129,11 @@ export const COST: Row[] = [
   ),
 ];
 
-/** Fewer than the day numbers of this century, which a sheet makes of a fraction. */
-const MOST_OF_A_LINE = 36_000;
-
 export const CHECKS: readonly Check[] = [
   {
     label: "Joint list",
     name: "check_list",
-    problem: firstOf(
-      unless("{lines_typed}>0", "no lines to count"),
-      refusal("TAKEOFF", LIST),
-      unless(
-        "COUNT({total_hours},{total_gas},{total_joints})=3",
-        "no totals: a cell that the list's formula fills is not empty, or the formula was deleted",
-      ),
-      unless(
-        `MAX({list_counted})<=${String(MOST_OF_A_LINE)}`,
-        `a line has more than ${String(MOST_OF_A_LINE)} joints: check that no size stands in the column of joints`,
-      ),
-      unless(
-        "SUMPRODUCT(LEN({list_below}))=0",
-        "something is typed below the end of the list: insert rows above the end and move it there",
-      ),
-      unless(
-        "{lines_counted}={lines_typed}",
-        '=({lines_typed}-{lines_counted})&" of "&{lines_typed}&" lines not counted; the remark beside each says why"',
-      ),
-    ),
+    problem: listProblem(LIST),
   },
   {
     label: "Purge of the list",
@@ -172,9 +151,15 @@ export const CHECKS: readonly Check[] = [
   {
     label: "Totals",
     name: "check_totals",
-    problem: unless(
-      "COUNT({joints},{gas_used},{gas_bought},{hours},{containers},{cost},{cost_per_joint})=7",
-      "a total or a cost is missing",
+    problem: firstOf(
+      unless(
+        "COUNT({joints},{gas_used},{gas_bought},{hours},{containers},{cost},{cost_per_joint})=7",
+        "a total or a cost is missing",
+      ),
+      unless(
+        "AND(ABS(SUM({size_gas})-{total_gas})<=1E-9*{total_gas},ABS(SUM({size_hours})-{total_hours})<=1E-9*{total_hours})",
+        "the table by size does not add up to the totals: a cell that its formula fills is not empty, or was typed over",
+      ),
     ),
   },
 ];

@@ -1,6 +1,6 @@
 /** The bead that the schedule melts, face and root of each sector, and how much the current may be off. */
 
-import { ARC_EFFICIENCY } from "../../../src/heat-flow/arc";
+import { ARC_EFFICIENCY, EFFICIENCIES, FACE_MOST } from "../../../src/heat-flow/arc";
 import { CURRENT, LENGTH, SHARE } from "../../../src/quantity";
 import { call } from "../call";
 import { formatOf } from "../formats";
@@ -16,9 +16,7 @@ export const ARC_OF_SHEET = {
 } as const;
 
 /** The window's weakest and strongest arc, in proportion to the efficiency of the sheet. */
-const SPREAD = { low: 0.73 / ARC_EFFICIENCY, high: 0.82 / ARC_EFFICIENCY } as const;
-/** The widest face over the bead aimed at. */
-const WIDE = 1.5;
+const SPREAD = { low: EFFICIENCIES[0] / ARC_EFFICIENCY, high: EFFICIENCIES[1] / ARC_EFFICIENCY } as const;
 
 function spread(part: number): string {
   return `IF(ISNUMBER({efficiency}),{efficiency}*${String(part)},{efficiency?})`;
@@ -28,7 +26,7 @@ function spread(part: number): string {
 export const WINDOW = {
   wall: "{wall}",
   speed: "{speed}",
-  faceMost: `IF(ISNUMBER({bead}),${String(WIDE)}*{bead},"")`,
+  faceMost: `IF(ISNUMBER({bead}),${String(FACE_MOST)}*{bead},"")`,
   efficiencyLow: spread(SPREAD.low),
   efficiencyHigh: spread(SPREAD.high),
   ...ARC_OF_SHEET,

@@ -4,11 +4,13 @@ import { refusal } from "../call";
 import type { Check } from "../frame";
 import { firstOf, spilledOver, unless } from "../frame";
 import { sound } from "../native";
+import { qualified } from "../qualification";
 import { scheduled } from "../schedule-table";
 import { ODD_TUBE } from "../tube";
 import { WINDOW } from "./bead";
+import { OWN_CHECK } from "./program";
 import { CYCLE, SCHEDULE, TO_TARGET } from "./results";
-import { FINE } from "./workbench";
+import { ENDS } from "./course";
 
 /** How far a typed bore may lie off OD less two walls: mill tolerances, no other tube. */
 const BORE_TOLERANCE = 0.04;
@@ -46,7 +48,7 @@ export const CHECKS: readonly Check[] = [
       unless('OR({style}="steady",COUNT({peaks})+COUNT({backs})=10)', "a sector has no peak or background"),
       unless("COUNT({speed},{rpm},{overlap},{dwell},{downslope})=5", "a time or a speed is missing"),
       unless(
-        `COUNT({course_needed})+COUNT({course_set})=${String(2 * FINE)}`,
+        `COUNT({course_needed})+COUNT({course_set})=${String(2 * ENDS)}`,
         spilledOver("the current around the tube"),
       ),
     ),
@@ -76,6 +78,7 @@ export const CHECKS: readonly Check[] = [
       ),
     ),
   },
+  OWN_CHECK,
   {
     label: "Remarks of the schedule",
     name: "check_remarks",
@@ -91,8 +94,17 @@ export const CHECKS: readonly Check[] = [
         "{heat}<={heat_most}*(1+1E-9)",
         '="above the qualified maximum: "&ROUND({heat},3)&" against "&{heat_most}',
       ),
+      unless(
+        "OR(NOT(ISNUMBER({own_heat})),{own_heat}<={heat_most}*(1+1E-9))",
+        '="your own program is above the qualified maximum: "&ROUND({own_heat},3)&" against "&{heat_most}',
+      ),
     ),
   },
+  qualified([
+    ["Heat input", "{heat}"],
+    ["The smallest heat input", "MIN({heats})"],
+    ["The heat input of your own program", "{own_heat}"],
+  ]),
   {
     label: "Bore purge",
     name: "check_purge",

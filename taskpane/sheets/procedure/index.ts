@@ -5,9 +5,11 @@ import { TIME } from "../../../src/quantity";
 import { call } from "../call";
 import { behindThePage, cautions, checks, FROZEN_ROWS, head, mark, release } from "../frame";
 import { Layout } from "../layout";
+import { qualification } from "../qualification";
 import type { SheetPlan, Template } from "../sheet";
+import { PICTURES_NAME } from "../sheet";
 import { CHECKS } from "./checks";
-import { ARC, BORE, JOB, OXYGEN_TARGET, PAPERS, TUBE } from "./inputs";
+import { ARC, BORE, COUPON, JOB, OXYGEN_TARGET, PAPERS, TUBE } from "./inputs";
 import {
   CYCLE,
   DAMS,
@@ -21,11 +23,14 @@ import {
   TRAVEL,
 } from "./results";
 import { beadTable } from "./bead";
+import { programBehind, programTable } from "./program";
 import { sectorTable } from "./sectors";
 import { workbench, WORKBENCH_WIDTHS } from "./workbench";
 
 const WIDTHS = [32, 11, 9, 9, 32, 11, 9, 9];
 const PHASES = 7;
+/** As many rows as the pictures of the joint take in a file. */
+const PICTURE_ROWS = 20;
 
 function plan(units: Units): SheetPlan {
   const form = new Layout(units);
@@ -46,18 +51,24 @@ function plan(units: Units): SheetPlan {
   form.banner(PULSE_NOTE, "note");
   form.section("Bead by sector, at its end, where it is widest, and the room for current");
   beadTable(form);
+  form.section("Your own program: currents that are set, peaks of a pulsed arc; a blank cell is as computed");
+  programTable(form);
 
   form.section("Purge: time and oxygen, flow and pressure. Argon is heavier than air: feed low, vent high");
   form.blocks(PURGE_TIMES, PURGE_FLOWS);
   form.section("Dams and cycle");
   damsAndCycle(form);
 
+  qualification(form, COUPON);
   const all = checks(form, CHECKS);
   cautions(form);
   release(form, ["Prepared", "Reviewed", "Approved"]);
   mark(form, "procedure", "procedure sheet");
   const lastRow = form.lastRow;
+  form.name(PICTURES_NAME, 0, undefined, false, PICTURE_ROWS);
+  form.downTo(form.nextRow + PICTURE_ROWS);
   SCHEDULE.place(form);
+  programBehind(form);
   const below = form.nextRow;
   const charts = workbench(form, FROZEN_ROWS + 1);
   form.backTo(below);

@@ -6,6 +6,7 @@ import {
   COUNT,
   CURRENT,
   FLOW,
+  FREQUENCY,
   HEAT_INPUT,
   LENGTH,
   OXYGEN,
@@ -135,6 +136,36 @@ export const ARC: Row[] = [
   seconds("Postpurge", "postpurge", 15, 600),
   seconds("Handling", "handling", 240, 14_400),
 ];
+
+/** Invented: the heat input is the qualified maximum above; a small coupon covers every larger tube. */
+export const COUPON = { od: { US: 0.5, SI: 12.7 }, heat: { US: 8, SI: 0.315 } };
+
+/** A program of one's own, judged beside the schedule: a blank cell is as computed. */
+export const OWN_PULSE: Row[] = [
+  optional({
+    label: "Peak share, set (blank: computed)",
+    name: "share_set",
+    quantity: SHARE,
+    range: [0.05, 1],
+  }),
+  optional({
+    label: "Pulse rate, set (blank: computed)",
+    name: "rate_set",
+    quantity: FREQUENCY,
+    range: [0.2, 50],
+  }),
+];
+export const OWN_SPREAD: Row[] = [
+  optional({
+    label: "Wall off by, ± (blank: 0.10)",
+    name: "wall_tolerance",
+    quantity: SHARE,
+    range: [0, 0.25],
+    above0: 0.01,
+  }),
+];
+/** Peak of a sector; the current itself of a steady arc. */
+export const SET_AMPS = [1, 500] as const;
 
 export const BORE: Row[] = [
   optional({

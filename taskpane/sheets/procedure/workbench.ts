@@ -10,7 +10,8 @@ import { address } from "../layout";
 import { sound } from "../native";
 import type { ChartPlan } from "../sheet";
 import { typed } from "../typed";
-import { TO_TARGET } from "./results";
+import { courseChart } from "./course";
+import { oxygenChart } from "./oxygen";
 import { SECTORS } from "./sectors";
 
 /** Left edge of the workbench: column J, a narrow one apart from the form. */
@@ -26,11 +27,7 @@ const STEP = typed({
   range: [0.005, 0.25],
   format: "0%",
 });
-/** Sectors of the picture: fine enough to look like a curve. */
-export const FINE = 24;
 const CHART_ROWS = 16;
-/** Oxygen that the chart asks after, ppm: equal steps of a scale of powers of ten. */
-const LEVELS = [100_000, 50_000, 20_000, 10_000, 5_000, 2_000, 1_000, 500, 200, 100, 50, 20, 10] as const;
 
 export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   form.backTo(firstRow);
@@ -40,9 +37,9 @@ export function workbench(form: Layout, firstRow: number): ChartPlan[] {
   whatIf(form);
   const [first, second] = [form.nextRow + 1, form.nextRow + 2 + CHART_ROWS];
   form.backTo(second + CHART_ROWS + 1);
-  const course = courseChart(form, ...corners(first));
+  const course = courseChart(form, LEFT, ...corners(first));
   form.nextLine();
-  return [course, oxygenChart(form, ...corners(second))];
+  return [course, oxygenChart(form, LEFT, ...corners(second))];
 }
 
 /** Opposite corners of a chart whose first row is given. */
@@ -142,88 +139,4 @@ function steadyCurrents(form: Layout, firstChange: number): void {
     form.nextLine();
   });
   form.guardBlock("Steady currents", "steady_rows", [LEFT, top], [LEFT + 5, form.nextRow - 1]);
-}
-
-/** Two lines over the degrees of rotation, in steady current: what the warming tube needs, and what four sectors set. */
-function courseChart(form: Layout, from: string, to: string): ChartPlan {
-  form.cell(LEFT, "Current around the tube: data of the chart", "section", { columns: 6 });
-  form.nextLine();
-  form.across(LEFT, ["from °", "to °", "needed, A", "fraction", "rise ahead"], "columnHead");
-  form.cell(LEFT + 5, "set, A", "columnHead");
-  const heading = form.nextRow;
-  form.nextLine();
-  const top = form.nextRow;
-  form.name("course", LEFT);
-  const needed = call("AMPS_SECTORS", {
-    od: "{od}",
-    wall: "{wall}",
-    speed: "{speed}",
-    sectors: FINE,
-    overlap: 0,
-    dwell: "{dwell}",
-    beadWidth: "{bead}",
-    material: "{material?}",
-    volts: "{volts}",
-    efficiency: "{efficiency?}",
-  });
-  for (let i = 0; i < FINE; i += 1) {
-    const row = form.nextRow;
-    const spilled = i === 0 ? [`=${needed}`, "", "", "", ""] : ["", "", "", "", ""];
-    form.across(
-      LEFT,
-      [
-        ...spilled,
-        `=IF(ISNUMBER(${address(LEFT, row)}),LOOKUP(${address(LEFT, row)},{sector_starts},{means})*{steady_first}/{mean_first},"")`,
-      ],
-      "result",
-      ["0", "0", "0.0", "0.000", "0", "0.0"],
-    );
-    form.nextLine();
-  }
-  form.rangeOf("course_needed", LEFT + 2, top, LEFT + 2, top + FINE - 1);
-  form.rangeOf("course_set", LEFT + 5, top, LEFT + 5, top + FINE - 1);
-  // The table beside it has one formula in the sheet, and one a cell in a file.
-  form.guardComputed("Current around the tube", "course");
-  form.guardBlock("Current set around the tube", "course_rows", [LEFT + 5, top], [LEFT + 5, top + FINE - 1]);
-  const column = (offset: number, first: number): string =>
-    `${address(LEFT + offset, first)}:${address(LEFT + offset, top + FINE - 1)}`;
-  return {
-    title: "Current around the tube, steady equivalent: what it needs and what four sectors set",
-    kind: "line",
-    axes: { x: "rotation, °", y: "current, A" },
-    labels: column(0, top),
-    values: [column(2, heading), column(5, heading)],
-    from,
-    to,
-  };
-}
-
-/** Purge time by the oxygen that is left, on a scale of powers of ten, with the time that the target takes as a level line. */
-function oxygenChart(form: Layout, from: string, to: string): ChartPlan {
-  form.cell(LEFT, "Purge time by oxygen: data of the chart", "section", { columns: 6 });
-  form.nextLine();
-  form.across(LEFT, ["ppm", "mixed, s", "target, s"], "columnHead");
-  const heading = form.nextRow;
-  form.nextLine();
-  const top = form.nextRow;
-  form.name("levels", LEFT);
-  for (const level of LEVELS) {
-    // Blank where the purge gas itself has more.
-    const seconds = call("PURGE_TIME", { ...TO_TARGET, ppm: address(LEFT, form.nextRow) });
-    form.across(LEFT, [level, `=IFERROR(${seconds},"")`, "={purge_time}"], "result", ["#,##0", "0.0", "0.0"]);
-    form.nextLine();
-  }
-  const bottom = top + LEVELS.length - 1;
-  form.guardBlock("Purge time by oxygen", "level_rows", [LEFT + 1, top], [LEFT + 2, bottom]);
-  const column = (offset: number, first: number): string =>
-    `${address(LEFT + offset, first)}:${address(LEFT + offset, bottom)}`;
-  return {
-    title: "How long the purge takes to each oxygen, and to the target",
-    kind: "line",
-    axes: { x: "oxygen left, ppm", y: "purge time, s" },
-    labels: column(0, top),
-    values: [column(1, heading), column(2, heading)],
-    from,
-    to,
-  };
 }
