@@ -10,11 +10,14 @@ import { builtErrors } from "./built";
 import { bundle } from "./bundle";
 import { nameByContent } from "./content-names";
 import { generate } from "./generate";
+import { hostingFiles } from "./hosting";
 import { filledIn, writeManifest } from "./manifest";
 import { manifestErrors } from "./manifest-errors";
 import { DEVELOPMENT_URL, dist, root } from "./project";
 import type { Bundled } from "./notices";
 import { noticesPage, noticesText } from "./notices";
+import { scriptsErrors } from "./scripts/checked";
+import { writeScripts } from "./scripts/written";
 import { LICENCE_COPIES, licenceErrors } from "./shipped";
 import { bundles } from "./webpack";
 
@@ -43,6 +46,7 @@ export async function build(url = DEVELOPMENT_URL, say: (line: string) => void =
     say(`bundling the ${title}`);
     bundled.push({ title: `In the ${title}`, packages: await bundle(configuration) });
   }
+  writeScripts(dist);
   write("functions.json", `${JSON.stringify(functionsJson, null, 1)}\n`);
   write("help.json", `${JSON.stringify(help, null, 1)}\n`);
   for (const [file, page] of helpPages(factsOf(committedRecords()))) write(file, page);
@@ -58,12 +62,14 @@ export async function build(url = DEVELOPMENT_URL, say: (line: string) => void =
   write("taskpane.html", filledIn("taskpane/hosts/excel/taskpane.html", url));
   const manifest = writeManifest(url);
   write("manifest.xml", manifest);
+  for (const [file, text] of hostingFiles(url)) write(file, text);
   for (const [from, to] of Object.entries(COPIES)) copyFileSync(path.join(root, from), path.join(dist, to));
   nameByContent(dist);
 
   say("checking what was built");
   const errors = [
     ...builtErrors(dist, FORMULAS),
+    ...scriptsErrors(dist, FORMULAS),
     ...licenceErrors(
       bundled.flatMap(({ packages }) => packages),
       (copy) => existsSync(path.join(dist, copy)),

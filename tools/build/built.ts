@@ -7,6 +7,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
 
+import { formulaById } from "../../functions/catalogue";
 import type { Formula } from "../../functions/formula";
 import { exampleCells } from "../docs/example-cells";
 import { disagreement } from "../docs/stated-result";
@@ -31,7 +32,23 @@ export function builtErrors(dist: string, formulas: readonly Example[]): string[
       .filter((id) => !ids.includes(id))
       .map((id) => `${id} is associated but not in functions.json`),
     ...formulas.flatMap((formula) => exampleErrors(formula, associated)),
+    ...formulas.flatMap(({ id }) => toldErrors(associated, "ABOUT", id)),
+    ...toldErrors(associated, "MATERIALS"),
   ];
+}
+
+/** What the build takes out of records and numbers is told as if it stood there. */
+function toldErrors(
+  associated: ReadonlyMap<string, CellFunction>,
+  teller: "ABOUT" | "MATERIALS",
+  ...cells: readonly string[]
+): string[] {
+  const tell = associated.get(teller);
+  if (tell === undefined) return [];
+  const [told, meant] = [tell(...cells), formulaById(teller)?.(...cells)];
+  return JSON.stringify(told) === JSON.stringify(meant)
+    ? []
+    : [`${[teller, ...cells].join(" ")} tells something else than the sources`];
 }
 
 /** Runs the script with nothing but a CustomFunctions global, and gives what it associated. */

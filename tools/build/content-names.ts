@@ -10,7 +10,7 @@ import path from "node:path";
 
 /** By folder: what its pages load. */
 const LOADED_IN: Readonly<Record<string, readonly string[]>> = {
-  ".": ["listen.js", "pane.css", "taskpane.js", "help.css"],
+  ".": ["listen.js", "pane.css", "taskpane.js", "help.css", "help-search.js"],
   sheet: ["sheet.css", "sheet.js"],
 };
 /** The browser sheet asks for the pane's styles by this name too. */

@@ -7,6 +7,7 @@ import { NAMESPACE } from "../../functions/namespace";
 import type { FunctionDefinition } from "../../taskpane/hosts/browser/functions-host";
 import { loadFunctions } from "./built";
 import { dist } from "./project";
+import { quietly } from "./quietly";
 
 const templates = path.join(dist, "templates");
 
@@ -23,15 +24,4 @@ export async function writeTemplates(): Promise<string[]> {
   mkdirSync(templates, { recursive: true });
   for (const { name, bytes } of files) writeFileSync(path.join(templates, name), bytes);
   return files.map(({ name }) => path.join(templates, name));
-}
-
-/** The engine reports every command on the console. */
-async function quietly<T>(work: () => Promise<T>): Promise<T> {
-  const { debug } = console;
-  console.debug = () => undefined;
-  try {
-    return await work();
-  } finally {
-    console.debug = debug;
-  }
 }
