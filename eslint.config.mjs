@@ -50,11 +50,12 @@ export default ts.config(
     },
     rules: {
       "@typescript-eslint/consistent-type-imports": "error",
-      // The host's own error class is no subclass of Error in its typings.
+      // The host's own error class is no subclass of Error in its typings, a refusal has no stack on purpose.
       "@typescript-eslint/only-throw-error": [
         "error",
         {
           allow: [
+            { from: "file", name: "Refusal" },
             { from: "package", package: "@types/custom-functions-runtime", name: "Error" },
             { from: "package", package: "custom-functions-runtime", name: "Error" },
           ],
@@ -101,6 +102,16 @@ export default ts.config(
           ],
         },
       ],
+    },
+  },
+  {
+    files: ["taskpane/pictures/**/*.ts"],
+    rules: {
+      ...noImport(
+        ["functions/", "/hosts/", "/pane/", "/files/", "^[^.]"],
+        "a picture is drawn from numbers: it knows no host, page or formula code",
+      ),
+      "no-restricted-globals": ["error", ...HOST_NAMES],
     },
   },
   {

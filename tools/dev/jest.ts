@@ -16,6 +16,12 @@ export interface TestRun {
   readonly report: string;
 }
 
+/**
+ * Room for new objects, in MiB: the sheet's engine makes so many short-lived ones that with Node's own 16 a sixth of the
+ * time goes into collecting them.
+ */
+const YOUNG = "--max-semi-space-size=64";
+
 export async function runTests(
   config: string,
   options: readonly string[] = [],
@@ -27,7 +33,7 @@ export async function runTests(
   const { status, output } = await runPackaged(
     "jest",
     ["--config", config, "--json", `--outputFile=${report}`, ...options],
-    env,
+    { NODE_OPTIONS: [process.env.NODE_OPTIONS, YOUNG].filter(Boolean).join(" "), ...env },
   );
   let counted: { numPassedTests: number; numFailedTests: number; numRuntimeErrorTestSuites: number };
   try {

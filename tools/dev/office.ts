@@ -25,6 +25,6 @@ export function ensureOffice(): string | undefined {
   if (process.getuid?.() !== 0 || !existsSync("/usr/bin/apt-get")) return undefined;
   console.log("installing Debian's LibreOffice Calc to open the exported files (about two minutes, once)");
   run("apt-get", ["update", "-qq"]);
-  run("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "libreoffice-calc"]);
+  run("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "libreoffice-calc", "poppler-utils"]);
   return findOffice();
 }

@@ -16,7 +16,12 @@ interface Picture {
   readonly colorScheme?: "dark";
   readonly forcedColors?: "active";
   readonly sheet?: string;
+  /** As it is set out for paper: the top of it, as much as a Letter page holds between its margins. */
+  readonly onPaper?: true;
 }
+
+/** Letter less margins of half an inch, in CSS pixels. */
+const PAPER = { width: 720, height: 960 };
 
 const PICTURES: readonly Picture[] = [
   { file: "browser-sheet.png", width: 1280, height: 900 },
@@ -25,6 +30,8 @@ const PICTURES: readonly Picture[] = [
   { file: "pane-forced-colours.png", width: 1000, height: 900, forcedColors: "active" },
   { file: "gas-estimate.png", width: 1280, height: 1150, sheet: "Gas estimate" },
   { file: "cycle-plan.png", width: 1280, height: 1150, sheet: "Cycle plan" },
+  { file: "printed-procedure.png", ...PAPER, onPaper: true },
+  { file: "printed-bid.png", ...PAPER, sheet: "Bid", onPaper: true },
 ];
 
 const executablePath = await ensureChromium();
@@ -35,14 +42,21 @@ const browser = await chromium.launch({
   args: ["--no-sandbox"],
   ...(executablePath === undefined ? {} : { executablePath }),
 });
-for (const { file, width, height, colorScheme = "light", forcedColors = "none", sheet } of PICTURES) {
-  const page = await browser.newPage({ viewport: { width, height }, colorScheme, forcedColors });
+for (const picture of PICTURES) {
+  const { file, width, height, colorScheme = "light", forcedColors = "none", sheet, onPaper } = picture;
+  const viewport = onPaper === true ? { width: 1280, height } : { width, height };
+  const page = await browser.newPage({ viewport, colorScheme, forcedColors });
   await page.goto(`${server.address}/sheet/`);
   await page.waitForSelector("html[data-ready]");
   if (sheet !== undefined) {
     await page.getByLabel("Sheet", { exact: true }).selectOption({ label: sheet });
     await page.getByRole("button", { name: "Insert", exact: true }).click();
     await page.getByText(`Inserted “${sheet}”`).waitFor();
+  }
+  if (onPaper === true) {
+    await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+    await page.emulateMedia({ media: "print" });
+    await page.setViewportSize({ width, height });
   }
   await page.waitForTimeout(500);
   await page.screenshot({ path: path.join(folder, file) });

@@ -5,15 +5,14 @@ import path from "node:path";
 import { Marked } from "marked";
 import temml from "temml";
 
+import { HOW_TO, howToFile } from "./how-to";
+
 /** Where the Markdown files of docs/ are found among the built pages. */
 const PAGES: Readonly<Record<string, string>> = {
   "reference.md": "help.html",
   "how-the-numbers-are-checked.md": "checks.html",
   "how-near-the-amps-are.md": "how-near.html",
-  "procedure.md": "how-to-procedure.html",
-  "gas.md": "how-to-gas.html",
-  "shift.md": "how-to-shift.html",
-  "heat-input.md": "how-to-heat-input.html",
+  ...Object.fromEntries(HOW_TO.map((name) => [`${name}.md`, howToFile(name)])),
 };
 
 /** One display line of an equation as MathML. */
@@ -30,7 +29,7 @@ export function html(markdown: string, isFormula: (id: string) => boolean): stri
   const marked = new Marked({
     renderer: {
       code({ text, lang }) {
-        return lang === "math" ? `<div class="equation">${mathml(text)}</div>\n` : false;
+        return lang === "math" ? `<div class="equation" tabindex="0">${mathml(text)}</div>\n` : false;
       },
       heading({ tokens, depth, text }) {
         const id = anchorOf(text.toLowerCase().replace(/[^\w]+/g, "-"));

@@ -8,20 +8,27 @@ import { HELP } from "../../functions/help";
 import { root } from "../build/project";
 import { checksPage } from "./checks";
 import type { Facts } from "./facts";
+import { HOW_TO, howToFile } from "./how-to";
 import { page } from "./html-page";
 import { html } from "./markdown";
 import { referencePage } from "./reference";
 
 /** Guides that stand in the help page itself, in their order. */
-const GUIDES = ["windows", "mac", "web", "trouble", "administrators"];
-/** How-to pages, in their order: files of docs/how-to/. */
-const HOW_TO = ["procedure", "gas", "shift", "heat-input"];
+const GUIDES = ["windows", "mac", "web", "google-sheets", "javascript-macros", "trouble", "administrators"];
+/** Shown by its script. */
+const SEARCH = `<form id="search" role="search" hidden>
+<label for="search-words">Find a formula</label>
+<input id="search-words" type="search" autocomplete="off" placeholder="standoff, cfh, duty, root">
+<ul id="search-found"></ul>
+<p id="search-told" role="status"></p>
+</form>`;
+
 /** Pages by file name. */
 export function helpPages(facts: Facts): Map<string, string> {
   const isFormula = (id: string): boolean => HELP.some((formula) => formula.id === id);
   const howTo = HOW_TO.map((name) => {
     const markdown = written("how-to", `${name}.md`);
-    return { file: `how-to-${name}.html`, markdown, heading: /^# (.+)$/m.exec(markdown)?.[1] ?? name };
+    return { file: howToFile(name), markdown, heading: /^# (.+)$/m.exec(markdown)?.[1] ?? name };
   });
   const guides = GUIDES.map((name) => written("help", `${name}.html`));
   const links = [
@@ -40,7 +47,8 @@ export function helpPages(facts: Facts): Map<string, string> {
       "help.html",
       page(
         "Ringbead help",
-        `${start}\n<article>\n${html(referencePage(facts), isFormula)}</article>\n${guides.join("\n")}`,
+        `${start}\n${SEARCH}\n<article>\n${html(referencePage(facts), isFormula)}</article>\n${guides.join("\n")}`,
+        "help-search.js",
       ),
     ],
     [

@@ -5,11 +5,13 @@ import path from "node:path";
 
 import { roundRing } from "../../src/heat-flow/ring-images";
 import { throughWall } from "../../src/heat-flow/through-wall";
+import { betaQuantile, betaRegularized } from "../../src/numerics/beta";
 import { poissonTail } from "../../src/numerics/poisson-tail";
+import { tQuantile } from "../../src/numerics/student-t";
 import { root } from "../build/project";
 
-/** Two arguments and the value in digits. */
-type Value = readonly [a: number, b: number, digits: string];
+/** Arguments and the value in digits. */
+type Value = readonly [...args: number[], digits: string];
 
 /** `least` is the value, 1 for a bell or a rise, under which an error counts by it and not by the value itself. */
 export const SPECIAL = {
@@ -32,18 +34,39 @@ export const SPECIAL = {
     args: ["x", "s²"],
     use: "heat that comes around the tube",
     of: (x: number, variance: number): number => {
-      const into = new Float64Array(2);
+      const into = new Float64Array(3);
       roundRing(1, x, 0, variance, into);
       return into[0] ?? NaN;
     },
     least: 1,
+  },
+  betaRegularized: {
+    what: "chance that a beta variable is at most x, Iₓ(a, b)",
+    args: ["a", "b", "x"],
+    use: "odds and intervals",
+    of: betaRegularized,
+    least: 0,
+  },
+  betaQuantile: {
+    what: "x at which that chance is p",
+    args: ["p", "a", "b"],
+    use: "intervals of a share",
+    of: betaQuantile,
+    least: 0,
+  },
+  tQuantile: {
+    what: "Student's t below which p lies, ν degrees of freedom",
+    args: ["p", "ν"],
+    use: "intervals from a shop's own coupons",
+    of: tQuantile,
+    least: 0,
   },
 } as const;
 
 export type SpecialName = keyof typeof SPECIAL;
 
 export interface Miss {
-  readonly args: readonly [number, number];
+  readonly args: readonly number[];
   /** From the nearest double to the exact value, in units of its last place. */
   readonly ulps: number;
 }
@@ -53,10 +76,11 @@ const VALUES = path.join(root, "test/src/numerics/special-values.json");
 /** All misses of a function. */
 export function missesOf(name: SpecialName): Miss[] {
   const all = JSON.parse(readFileSync(VALUES, "utf8")) as Record<SpecialName, Value[]>;
-  return all[name].map(([a, b, digits]) => {
-    const exact = Number(digits);
-    const { of, least } = SPECIAL[name];
-    return { args: [a, b], ulps: Math.abs(of(a, b) - exact) / ulpOf(Math.max(exact, least)) };
+  const of: (...args: number[]) => number = SPECIAL[name].of;
+  return all[name].map((row) => {
+    const args = row.slice(0, -1).map(Number);
+    const exact = Number(row[row.length - 1]);
+    return { args, ulps: Math.abs(of(...args) - exact) / ulpOf(Math.max(exact, SPECIAL[name].least)) };
   });
 }
 
@@ -84,7 +108,7 @@ export function ulpsPage(): string {
   });
   return [
     "# How accurate the special functions are",
-    "Each function beside values that mpmath 1.3.0 gave to 25 digits (`test/src/numerics/special_values.py` writes them). Errors are in ulps, units in the last place of a double: 1 ulp is 1.1e-16 to 2.2e-16 of the value; of the last two, of 1 where the value is smaller.",
+    "Each function beside values that mpmath 1.3.0 gave to 25 digits (`test/src/numerics/special_values.py` writes them). Errors are in ulps, units in the last place of a double: 1 ulp is 1.1e-16 to 2.2e-16 of the value; of `throughWall` and `roundRing`, of 1 where the value is smaller.",
     [
       "| Function | Used for | Values | Median, ulps | Maximum, ulps | Maximum at |",
       "| --- | --- | ---: | ---: | ---: | --- |",

@@ -12,12 +12,38 @@ import type { Row } from "./measure";
 import { mediansInTurns, short } from "./measure";
 
 const CELLS = 20_000;
-const ROUNDS = 11;
+const ROUNDS = 15;
 const SHEET = "sheet";
+/** The column of the formulas, behind those of their numbers. */
+const RESULT = 3;
 
-const COLUMNS: readonly (readonly [label: string, formula: (row: number) => string])[] = [
-  ["=A1/2+0.01", (row) => `=A${String(row)}/2+0.01`],
-  ["=BEAD.STANDOFF(A1)", (row) => `=${NAMESPACE}.STANDOFF(A${String(row)})`],
+type OfRow = (row: string) => string;
+interface Pair {
+  readonly label: string;
+  readonly ours: OfRow;
+  readonly algebra: string;
+  readonly native: OfRow;
+}
+
+const PAIRS: readonly Pair[] = [
+  {
+    label: "=BEAD.STANDOFF(A1)",
+    ours: (r) => `=${NAMESPACE}.STANDOFF(A${r})`,
+    algebra: "=A1/2+0.01",
+    native: (r) => `=A${r}/2+0.01`,
+  },
+  {
+    label: "=BEAD.PULSE_SHARE(C1,B1,A1)",
+    ours: (r) => `=${NAMESPACE}.PULSE_SHARE(C${r},B${r},A${r})`,
+    algebra: "=(C1-A1)/(B1-A1)",
+    native: (r) => `=(C${r}-A${r})/(B${r}-A${r})`,
+  },
+  {
+    label: "=BEAD.HEAT_INPUT(A1,B1,C1)",
+    ours: (r) => `=${NAMESPACE}.HEAT_INPUT(A${r},B${r},C${r})`,
+    algebra: "=60*A1*B1/(1000*C1)",
+    native: (r) => `=60*A${r}*B${r}/(1000*C${r})`,
+  },
 ];
 
 export function sheetRows(): Row[] {
@@ -27,35 +53,40 @@ export function sheetRows(): Row[] {
     functions: FunctionDefinition[];
   };
   registerFormulas(NAMESPACE, functions, formulaOf);
-  const models = COLUMNS.map(([, formula]) => filled(formula));
-  expectSameValues(models);
+  const models = PAIRS.map(({ native, ours }) => [filled(native), filled(ours)] as const);
+  models.forEach(expectSameValues);
 
   const medians = mediansInTurns(
-    models.map((model) => () => evaluate(model)),
+    models.flat().map((model) => () => evaluate(model)),
     ROUNDS,
   );
-  return COLUMNS.map(([label], i) => {
-    const time = medians[i] ?? NaN;
-    return {
-      formula: label,
-      cells: CELLS,
-      ms: short(time),
-      "µs a cell": short((time / CELLS) * 1000),
-      "against native": short(time / (medians[0] ?? NaN)),
-    };
+  return PAIRS.flatMap(({ label, algebra }, i) => {
+    const base = medians[2 * i] ?? NaN;
+    return [algebra, label].map((formula, side) => {
+      const time = medians[2 * i + side] ?? NaN;
+      return {
+        formula,
+        cells: CELLS,
+        ms: short(time),
+        "µs a cell": short((time / CELLS) * 1000),
+        "against native": short(time / base),
+      };
+    });
   });
 }
 
-/** Walls of 0.020 in and up in column A, the formula beside each. */
-function filled(formula: (row: number) => string): Model {
+/** Walls of 0.020 in and up in column A, amps and speeds beside them, then the formula. */
+function filled(formula: OfRow): Model {
   const cells: Record<string, string> = {};
   for (let row = 1; row <= CELLS; row += 1) {
     cells[`A${String(row)}`] = String(0.02 + row / 100_000);
-    cells[`B${String(row)}`] = formula(row);
+    cells[`B${String(row)}`] = String(40 + row / 1000);
+    cells[`C${String(row)}`] = String(5 + row / 10_000);
+    cells[`D${String(row)}`] = formula(String(row));
   }
   return new Model({
     version: "19.3.0",
-    sheets: [{ id: SHEET, name: "Sheet", colNumber: 2, rowNumber: CELLS, cells }],
+    sheets: [{ id: SHEET, name: "Sheet", colNumber: RESULT + 1, rowNumber: CELLS, cells }],
   });
 }
 
@@ -65,14 +96,18 @@ function evaluate(model: Model): unknown {
 }
 
 function valueAt(model: Model, row: number): unknown {
-  return model.getters.getEvaluatedCell({ sheetId: SHEET, col: 1, row }).value;
+  return model.getters.getEvaluatedCell({ sheetId: SHEET, col: RESULT, row }).value;
 }
 
 /** A comparison of speed is worth nothing if one of the two computes something else. */
 function expectSameValues(models: readonly Model[]): void {
   for (let row = 0; row < CELLS; row += 1) {
     const [native, ours] = models.map((model) => valueAt(model, row));
-    if (typeof native !== "number" || typeof ours !== "number" || Math.abs(native - ours) > 1e-12) {
+    if (
+      typeof native !== "number" ||
+      typeof ours !== "number" ||
+      Math.abs(native - ours) > 1e-12 * Math.abs(native)
+    ) {
       throw new Error(`row ${String(row + 1)}: ${String(native)} against ${String(ours)}`);
     }
   }

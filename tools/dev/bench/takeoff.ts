@@ -36,6 +36,7 @@ export function takeoffRows(): Row[] {
         lines: size,
         ms: short((time * size) / LINES),
         "µs a line": short((time / LINES) * 1000),
+        "lines a second": short((LINES / time) * 1000),
         "against linear": short(time / (times[0] ?? NaN)),
       };
     });

@@ -4,6 +4,7 @@ import { BrowserHost } from "../../../taskpane/hosts/browser/browser-host";
 import { fileOf } from "../../../taskpane/hosts/browser/save";
 import { emptyWorkbook } from "../../../taskpane/hosts/browser/fresh";
 import { ENGINE_VERSION } from "../../../taskpane/hosts/browser/workbook/engine-version";
+import { TEMPLATES } from "../../../taskpane/sheets";
 import { procedure } from "../../../taskpane/sheets/procedure";
 import type { Row } from "./measure";
 import { median, short } from "./measure";
@@ -30,6 +31,23 @@ export async function insertRows(): Promise<Row[]> {
     ms: short(all[i] ?? NaN),
     "against the second": short((all[i] ?? NaN) / (all[1] ?? NaN)),
   }));
+}
+
+/** Each ready sheet into an empty workbook, when its code has been compiled. */
+export async function insertEachRows(): Promise<Row[]> {
+  const rows: Row[] = [];
+  for (const template of TEMPLATES) {
+    const plan = template.plan("US");
+    const times: number[] = [];
+    for (let round = 0; round <= ROUNDS; round += 1) {
+      const host = new BrowserHost(emptyWorkbook());
+      const start = performance.now();
+      await host.insert(plan);
+      if (round > 0) times.push(performance.now() - start);
+    }
+    rows.push({ sheet: template.title, cells: plan.cells.length, ms: short(median(times)) });
+  }
+  return rows;
 }
 
 export async function saveRows(): Promise<Row[]> {

@@ -16,9 +16,13 @@ export function edited(text: string, { start, end, becomes }: Edit): string {
 }
 
 /** The change as a report tells it, by lines and columns. */
-export function asMutant(source: string, { start, end, becomes }: Edit, status: string): Mutant {
+export function asMutant(
+  source: string,
+  { start, end, becomes }: Edit,
+  told: Pick<Mutant, "status" | "askedAll">,
+): Mutant {
   return {
-    status,
+    ...told,
     replacement: becomes,
     location: { start: placeOf(source, start), end: placeOf(source, end) },
   };

@@ -10,13 +10,15 @@ import { root } from "../../build/project";
 import { roomOf } from "../../docs/mutation";
 import { CALLED } from "./edit";
 import { Modules } from "./modules";
-import { firstFailure } from "./test-run";
+import { firstFailure, used } from "./test-run";
 
 /** Tests that ask about the whole at length are not asked here: others must notice. */
 const NOT_ASKED =
   /host-model|bounded-work|any-cells|typed-matrix\.test|typed-cells|\/tools\/|\/types\/|\/office\/|\/browser\//;
 const HOST = path.join(root, "test/custom-functions-host.ts");
 const KEPT = path.join(root, ".cache", "mutation", "times.json");
+/** So many times as long as tests are asked, a file of them is timed. */
+const TIMED = 5;
 /** Stands for what a file runs outside its tests: every one of them may depend on it. */
 const OUTSIDE = "outside";
 
@@ -24,6 +26,8 @@ const OUTSIDE = "outside";
 interface Times {
   readonly loading: number;
   readonly tests: readonly number[];
+  /** They were timed as long as this, ms: those that come later are not asked. */
+  readonly within: number;
 }
 export interface Run {
   readonly test: string;
@@ -55,34 +59,41 @@ export class Plan {
     const kept = existsSync(KEPT) ? (JSON.parse(readFileSync(KEPT, "utf8")) as Record<string, Times>) : {};
     for (const test of filesIn("test", ".test.ts").filter((file) => !NOT_ASKED.test(file))) {
       const reached = this.#modules.reachedBy(path.join(root, test));
-      const about = wanted.filter(({ tests }) => tests.some((folder) => test.startsWith(`${folder}/`)));
+      const about = wanted.filter(({ tests }) => tests.some((folder) => test.startsWith(folder)));
       if (!about.some(({ place }) => reached.has(place))) continue;
       const text = readFileSync(path.join(root, test), "utf8");
       const key = `${test} ${String(text.length)}`;
-      const times = kept[key] ?? (await this.#timed(test));
+      const known = kept[key];
+      const isLongEnough = known !== undefined && known.within >= TIMED * this.longest;
+      const times = isLongEnough ? known : await this.#timed(test);
       if (times === undefined) continue;
-      kept[key] = times;
       this.#times.set(test, times);
+      if (isLongEnough) continue;
+      kept[key] = times;
+      mkdirSync(path.dirname(KEPT), { recursive: true });
+      writeFileSync(KEPT, JSON.stringify(kept));
     }
-    mkdirSync(path.dirname(KEPT), { recursive: true });
-    writeFileSync(KEPT, JSON.stringify(kept));
   }
 
   async #timed(test: string): Promise<Times | undefined> {
     this.#modules.reset();
-    const began = performance.now();
+    const began = used();
     this.#modules.load(HOST);
     let loading = 0;
     const tests: number[] = [];
+    const within = TIMED * this.longest;
     const failure = await firstFailure(this.#modules, path.join(root, test), {
       starts: () => {
-        if (loading === 0) loading = performance.now() - began;
+        if (loading === 0) loading = used() - began;
       },
       ended: (at, ms) => {
         tests[at] = ms;
       },
+      isEnough: () => used() - began > within,
     });
-    if (failure === undefined) return { loading, tests };
+    // Those that were not timed are too long to be asked.
+    if (failure === undefined)
+      return { loading, tests: Array.from(tests, (ms: number | undefined) => ms ?? within), within };
     console.log(`not asked, since it fails here: ${test}: ${failure.title}`);
     return undefined;
   }
@@ -118,7 +129,7 @@ export class Plan {
     const reaching = this.#reaching.get(id) ?? new Set();
     const last = this.#noticed.get(file) ?? [];
     const ones = [...this.#times]
-      .filter(([test]) => roomOf(file).tests.some((folder) => test.startsWith(`${folder}/`)))
+      .filter(([test]) => roomOf(file).tests.some((folder) => test.startsWith(folder)))
       .flatMap(([test, { tests, loading }]) =>
         tests.flatMap((ms, at): One[] =>
           ms < this.longest && (reaching.has(`${test}\t${OUTSIDE}`) || reaching.has(`${test}\t${String(at)}`))

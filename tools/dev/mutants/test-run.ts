@@ -5,6 +5,7 @@
 
 import { expect } from "expect";
 import { ModuleMocker } from "jest-mock";
+import { performance } from "node:perf_hooks";
 import vm from "node:vm";
 
 import type { Modules } from "./modules";
@@ -33,15 +34,26 @@ export interface Asked {
   readonly ended?: (at: number, ms: number) => void;
   /** Goes on after a failure. */
   readonly all?: boolean;
+  /** Runs no further test once it says so. */
+  readonly isEnough?: () => boolean;
 }
 export interface Failure {
   readonly title: string;
   /** The file failed before its first test. */
   readonly loading: boolean;
+  /** A piece of work did not end in its time. */
+  readonly ranOut: boolean;
 }
 
 const LONGEST = 60_000;
 let longest = LONGEST;
+let ranOut = false;
+
+/** What this process has used of its processors, ms: other programs do not make a test slow. */
+export function used(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
 
 function group(): Group {
   return { before: [], beforeEach: [], after: [], afterEach: [], tests: [], groups: [] };
@@ -68,6 +80,7 @@ export async function firstFailure(
   };
   const mocker = new ModuleMocker(globalThis);
   longest = asked.longest ?? LONGEST;
+  ranOut = false;
   Object.assign(globalThis, {
     describe: Object.assign(describe, {
       each: (table: readonly unknown[]) => (title: string, body: Work) => {
@@ -98,14 +111,14 @@ export async function firstFailure(
     },
   });
   try {
-    guarded(() => modules.load(file));
+    guarded(() => modules.load(file), LOADING);
   } catch (problem) {
     mocker.restoreAllMocks();
-    return { title: problem instanceof Error ? problem.message : String(problem), loading: true };
+    return { title: problem instanceof Error ? problem.message : String(problem), loading: true, ranOut };
   }
   try {
     const title = await failureIn(whole, asked, [], []);
-    return title === undefined ? undefined : { title, loading: false };
+    return title === undefined ? undefined : { title, loading: false, ranOut };
   } finally {
     mocker.restoreAllMocks();
   }
@@ -132,6 +145,7 @@ async function failureIn(
     for (const work of one.before) await guarded(work);
     for (const test of one.tests) {
       if (only !== undefined && !only.has(test.at)) continue;
+      if (asked.isEnough?.() === true) return failed;
       if (!(await passes(test, asked, befores, afters))) failed ??= test.title;
       if (failed !== undefined && asked.all !== true) return failed;
     }
@@ -154,7 +168,7 @@ async function passes(
   afters: readonly Work[],
 ): Promise<boolean> {
   starts?.(at);
-  const began = performance.now();
+  const began = used();
   try {
     for (const first of befores) await guarded(first);
     await guarded(work);
@@ -163,14 +177,42 @@ async function passes(
     return false;
   } finally {
     for (const last of afters) await guarded(last);
-    ended?.(at, performance.now() - began);
+    ended?.(at, used() - began);
   }
 }
 
-function guarded(work: () => unknown): unknown {
+function guarded(work: () => unknown, timeout = longest): unknown {
   Object.assign(globalThis, { ringbeadWork: work });
-  return RUN.runInThisContext({ timeout: longest });
+  try {
+    return waited(RUN.runInThisContext({ timeout }));
+  } catch (problem) {
+    if ((problem as { readonly code?: unknown } | null)?.code === OUT_OF_TIME) ranOut = true;
+    throw problem;
+  }
 }
+const OUT_OF_TIME = "ERR_SCRIPT_EXECUTION_TIMEOUT";
+
+/** Fails when nothing has been going on for long: what is waited for never comes. */
+function waited(result: unknown): unknown {
+  if (!(result instanceof Promise)) return result;
+  return new Promise((resolve, reject) => {
+    const before = performance.eventLoopUtilization();
+    const watch = setInterval(() => {
+      if (performance.eventLoopUtilization(before).idle < IDLE) return;
+      clearInterval(watch);
+      ranOut = true;
+      reject(new Error("what it waits for never comes"));
+    }, IDLE / 20);
+    void result.then(resolve, reject).finally(() => {
+      clearInterval(watch);
+    });
+  });
+}
+const IDLE = 5_000;
+// A test may put its own in their place.
+const { setInterval, clearInterval } = globalThis;
+/** A test file brings a spreadsheet's engine along, which takes seconds to load where others work too, ms. */
+const LOADING = 20_000;
 const RUN = new vm.Script("globalThis.ringbeadWork()");
 
 function rowsOf(table: readonly unknown[]): (readonly unknown[])[] {

@@ -6,8 +6,8 @@ import path from "node:path";
 import { root } from "../../build/project";
 import type { Answer, Question } from "../mutant-tester";
 
-/** A change is endless after this long and ten times what its tests take, ms. */
-const PATIENCE = 10_000;
+/** The process does not answer at all after this long and a hundred times what its tests take, ms. */
+const PATIENCE = 60_000;
 
 interface Outcome {
   readonly status: string;
@@ -32,7 +32,7 @@ export class Tester {
         child.kill("SIGKILL");
         done({ status: "Timeout" });
       };
-      const timer = setTimeout(given, PATIENCE + 10 * takes);
+      const timer = setTimeout(given, PATIENCE + 100 * takes);
       child.once("message", (answer: Answer) => {
         done(answer);
       });
