@@ -47,10 +47,66 @@ describe("machine 1.90 min, service 0.35, walk 0.15", () => {
   );
 });
 
-/** Joints a second of `machines` with service factor X = T/(T + U), one operator; T + U is 1 s. */
-function rate(machines: number, factor: number): number {
-  return number("CREW_OUTPUT", machines, factor, 1 - factor, 1, 1, "random") / 3600;
+/** Joints a second of `machines` with service factor X = T/(T + U); T + U is 1 s. */
+function rate(machines: number, factor: number, operators = 1): number {
+  return number("CREW_OUTPUT", machines, factor, 1 - factor, 1, 1, "random", 0, operators) / 3600;
 }
+
+describe("several operators, random stops", () => {
+  const efficiency = (machines: number, factor: number, operators: number): number =>
+    rate(machines, factor, operators) / machines;
+  /**
+   * What stops finds the others as if it were not there, and waits when all operators are busy with them. With N machines
+   * the share that runs is (1 − X)·F, so the chance of n busy of two follows from p0 and p1 of the others, written out.
+   */
+  const delayOfTwo = (machines: number, factor: number): number => {
+    const [others, r] = [machines - 1, factor / (1 - factor)];
+    let [weight, all, free] = [1, 1, 1];
+    for (let n = 1; n <= others; n += 1) {
+      weight *= ((others - n + 1) * r) / Math.min(n, 2);
+      all += weight;
+      if (n < 2) free += weight;
+    }
+    return 1 - free / all;
+  };
+
+  describe(evidence("CREW_OUTPUT", PUBLISHED, "peck-hazelwood-1958", "two operators"), () => {
+    test.each([
+      [5, 0.06, "0.020", "0.999"],
+      [5, 0.07, "0.027", "0.999"],
+      [5, 0.08, "0.035", "0.998"],
+      [5, 0.09, "0.044", "0.998"],
+      [5, 0.1, "0.054", "0.997"],
+      [6, 0.05, "0.023", "0.999"],
+      [7, 0.05, "0.034", "0.999"],
+    ])("N %d, X %d: D %s, F %s", (machines, factor, waits, runs) => {
+      expectPrinted(delayOfTwo(machines, factor), waits);
+      expectPrinted(efficiency(machines, factor, 2), runs);
+    });
+
+    // 45 min run, 5 min service.
+    test.each([
+      [1, "0.500"],
+      [2, "0.878"],
+      [3, "0.975"],
+      [4, "0.995"],
+      [5, "0.999"],
+    ])("N 20, X .10, %d operators: F %s", (operators, runs) => {
+      expectPrinted(efficiency(20, 0.1, operators), runs);
+    });
+  });
+
+  describe(
+    evidence("CREW_OUTPUT", MEMORY, "heizer-render", "example of five printers, two technicians"),
+    () => {
+      test("run 20 h, service 2 h: 4.54 of them run", () => {
+        const perHour = number("CREW_OUTPUT", 5, 2 * 3600, 20 * 3600, 1, 1, "random", 0, 2);
+        // The table is entered at X .090 for 1/11; the exact share of it prints 4.54 as well.
+        expectPrinted(perHour * 20, "4.54");
+      });
+    },
+  );
+});
 
 describe("one operator, random stops", () => {
   /** Running or being served, over all: what goes through in the time of a cycle without waiting. */

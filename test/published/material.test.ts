@@ -3,6 +3,7 @@
  * that its source gives.
  */
 
+import { MATERIALS } from "../../src/metal/material";
 import { expectPrinted, table } from "../bead";
 import { INPUT_DATA, evidence } from "../evidence";
 
@@ -239,4 +240,24 @@ test("every row names its sources and every metal is there", () => {
       "hot k,hot α,liquidus,cold k,cold ρ·cp,surface tension,mean k,k at the liquidus,heat to the liquidus,latent heat,density";
     for (const what of numbers.split(",")) expect(cells[13]).toContain(`${what}: `);
   }
+});
+
+test("a number that is not published says so behind its source, and a published one does not", () => {
+  const told = new Map<string, string>();
+  for (const [name, ...cells] of table("MATERIALS")) {
+    const metal = MATERIALS[String(name) as keyof typeof MATERIALS];
+    const sources = String(cells[12]);
+    for (const [what, { source, standing }] of [
+      ["hot k", metal.hotConductivity],
+      ["liquidus", metal.liquidus],
+      ["surface tension", metal.surfaceTension],
+      ["latent heat", metal.latentHeat],
+      ["density", metal.density],
+    ] as const) {
+      const remark = standing === "published" ? "" : ` (${standing})`;
+      expect(`${sources};`).toContain(`${what}: ${source}${remark};`);
+      told.set(standing, what);
+    }
+  }
+  expect([...told.keys()].sort()).toEqual(["estimate", "memory", "published"]);
 });

@@ -99,6 +99,16 @@ export const REFUSED_CELLS: readonly RefusedCells[] = [
     [{ type: "Entity", text: "tube" }],
     "#VALUE! wall = a linked data type: must be a number (in)",
   ],
+  [
+    '=BEAD.STANDOFF(a date, , "SI")',
+    [new Date(2026, 0, 2), null, "SI"],
+    "#VALUE! wall = a date: looks like a size that the sheet turned into a date; type it as 0 1/2, '1/2 or 0.5",
+  ],
+  [
+    "=BEAD.HEAT_INPUT(a date, 100, 5)",
+    [new Date(2026, 0, 2), 100, 5],
+    "#VALUE! volts = a date: must be a number (V)",
+  ],
   ["=BEAD.STANDOFF(a number that is none)", [NaN], "#VALUE! wall = NaN: must be a finite number (in)"],
   [
     "=BEAD.FEELER_STACK(0.05, 101 leaves)",
@@ -109,6 +119,11 @@ export const REFUSED_CELLS: readonly RefusedCells[] = [
     "=BEAD.TAKEOFF(200001 rows)",
     [times(200_001, [1, 1, 0.065])],
     "#VALUE! joints = 200001 rows: must be at most 200000 rows; take the list in parts",
+  ],
+  [
+    "=BEAD.LOG_CHECK(5001 rows)",
+    [times(5001, [60, 60, 9, 5, 20, 2, 0, 0, 0, ""])],
+    "#VALUE! log = 5001 rows: must be at most 5000 rows; take the log in parts",
   ],
 ];
 

@@ -73,4 +73,27 @@ export const HEAT_FLOW: readonly Refused[] = [
     "=BEAD.DAM_DISTANCE(2600, 4, 0.083, 10, 9, 10)",
     "#N/A limit = 2600 °F: the weld itself only reaches 742.778 °F by this calculation",
   ],
+  [
+    "=BEAD.COUPON_EFFICIENCY(0.065, {45;0}, 9.4, 5, {0.145;0.17})",
+    "#VALUE! amps = 0 A: row 2: must be above 0",
+  ],
+  [
+    "=BEAD.COUPON_EFFICIENCY(0.065, {45;50}, 9.4, 5, {0.145;0.17;0.19})",
+    "#VALUE! width = 3 cells: must be one cell or as many as amps, 2",
+  ],
+  ["=BEAD.SHOP_FACTOR({4;5}, {3;-4})", "#VALUE! measured = -4: row 2: must be between 1e-9 and 1000000000"],
+  [
+    "=BEAD.COUPON_EFFICIENCY(0.065, {45;20}, 9.4, 5, {0.145;0.2})",
+    "#N/A width = 0.2 in: row 2: takes 2.15498 of the arc's power; must be between 0.001 and 1: check width, amps, volts, wall and travel",
+  ],
+  [
+    "=BEAD.COUPON_EFFICIENCY(0.065, {45,45;45,45}, 9.4, 5, 0.145)",
+    "#VALUE! amps = a range: takes one column or one row, not 2 × 2 cells",
+  ],
+  ["=BEAD.PROGRAM_BEAD(1, 0.065, 5, {65,0}, 0.6)", "#VALUE! peaks = 0 A: must be above 0"],
+  ["=BEAD.PROGRAM_BEAD(1, 0.065, 5, 65, 1.2)", "#VALUE! share = 1.2: must be between 0 and 1"],
+  [
+    "=BEAD.PROGRAM_BEAD(1, 0.065, 5, 65, 0.6, 0.3, 0.5)",
+    "#VALUE! rate = 0.5 Hz: must be at least 0.984038 Hz, a pulse per half bead of travel",
+  ],
 ];

@@ -1,13 +1,17 @@
 /** What is refused, and in which words: the tests run every call, and docs/refusals.md shows them. */
 
 import { ABOUT } from "./about";
+import { AIR } from "./air";
 import { CELLS, REFUSED_CELLS } from "./cells";
 import { CURRENT } from "./current";
 import { GAP } from "./gap";
 import { GAS } from "./gas";
 import { HEAT_FLOW } from "./heat-flow";
+import { INSPECTION } from "./inspection";
+import { METAL } from "./metal";
 import { PLANNING } from "./planning";
 import { PURGE } from "./purge";
+import { QUALIFICATION } from "./qualification";
 import { TABLES } from "./tables";
 import { TRAVEL } from "./travel";
 import type { Example, Refused } from "./example";
@@ -23,8 +27,12 @@ export const REFUSED: readonly Refused[] = [
   ...HEAT_FLOW,
   ...PURGE,
   ...GAS,
+  ...AIR,
   ...PLANNING,
+  ...INSPECTION,
+  ...QUALIFICATION,
   ...TABLES,
+  ...METAL,
   ...ABOUT,
   ...CELLS,
 ];

@@ -31,6 +31,12 @@ export const TABLES: readonly Refused[] = [
     '#N/A schedule = "5S": the standard has no such wall for NPS 1/8; this table has 10S, 40S, 80S, 10, 40, 80',
   ],
   [
+    "=BEAD.TUBE_TOLERANCE(1.25, 0.065)",
+    "#N/A od = 1.25 in: A270 has no row for this diameter here; use the size of the order, or see the standard",
+  ],
+  ["=BEAD.TUBE_TOLERANCE(1, 0.5)", "#VALUE! wall = 0.5 in: must be less than half of od, 0.5 in"],
+  ['=BEAD.TUBE_TOLERANCE(1, 0.065, "A312")', '#VALUE! standard = "A312": must be one of A270, A269, A1016'],
+  [
     "=BEAD.PURGE_TINT(30000)",
     "#N/A ppm = 30000 ppm: no sample shows so much oxygen; the last is for 25000 ppm",
   ],
