@@ -2,13 +2,19 @@
 
 import type { OpenPage } from "./open-page";
 import { openPage } from "./open-page";
+import { insert } from "./working";
 
 let open: OpenPage;
-beforeEach(async () => {
+beforeAll(async () => {
   open = await openPage();
 });
-afterEach(async () => {
+beforeEach(async () => {
+  await choose(/^US/);
+});
+afterEach(() => {
   expect(open.errors).toEqual([]);
+});
+afterAll(async () => {
   await open.close();
 });
 
@@ -95,11 +101,7 @@ test("the selected cell is told in the units of its own sheet, whatever is chose
   await cell
     .getByText("Arc gap between electrode tip and tube, in: half the wall plus an allowance.")
     .waitFor();
-  await pane.getByRole("button", { name: "Insert", exact: true }).click();
-  await pane
-    .getByRole("status")
-    .getByText(/Inserted/)
-    .waitFor();
+  await insert(open, "Procedure sheet", "SI");
   await enterFormula();
   await cell
     .getByText("Arc gap between electrode tip and tube, mm: half the wall plus an allowance.")
@@ -107,6 +109,7 @@ test("the selected cell is told in the units of its own sheet, whatever is chose
 });
 
 test("while a formula is typed, its columns and arguments are told in the units of the sheet", async () => {
+  await open.newWorkbook();
   const typing = async (): Promise<string> => {
     const { x, y } = await open.pointOf("wall", 6, 0);
     await open.page.mouse.click(x, y);
@@ -125,12 +128,7 @@ test("while a formula is typed, its columns and arguments are told in the units 
   expect(us).toContain("Wall thickness, in");
   expect(us).not.toContain("in | mm");
   await choose(/^SI/);
-  const pane = open.page.locator("#pane");
-  await pane.getByRole("button", { name: "Insert", exact: true }).click();
-  await pane
-    .getByRole("status")
-    .getByText(/Inserted/)
-    .waitFor();
+  await insert(open, "Procedure sheet", "SI");
   const other = await typing();
   expect(other).toContain("1 face width, mm;");
   expect(other).toContain("Wall thickness, mm");

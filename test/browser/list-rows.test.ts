@@ -4,16 +4,20 @@ import type { HandLine } from "../taskpane/gas-by-hand";
 import { gasOf, sum, US_LINES, workedInches } from "../taskpane/gas-by-hand";
 import type { OpenPage } from "./open-page";
 import { openPage } from "./open-page";
+import { clearLines, dragOver, insert, removeSheet } from "./working";
 
 let open: OpenPage;
-beforeEach(async () => {
+beforeAll(async () => {
   open = await openPage();
-  await open.page.getByLabel("Sheet", { exact: true }).selectOption({ label: "Gas estimate" });
-  await open.page.getByRole("button", { name: "Insert", exact: true }).click();
-  await open.page.getByText("Inserted “Gas estimate” in US units").waitFor();
+});
+beforeEach(async () => {
+  await insert(open, "Gas estimate");
 });
 afterEach(async () => {
   expect(open.errors).toEqual([]);
+  await removeSheet(open);
+});
+afterAll(async () => {
   await open.close();
 });
 
@@ -44,13 +48,7 @@ test("the first line deleted, then the last", async () => {
 });
 
 test("the first line cleared by the Delete key", async () => {
-  const from = await open.pointOf("takeoff", JOINTS, 1);
-  const to = await open.pointOf("takeoff", -1, 1);
-  await open.page.mouse.move(from.x, from.y);
-  await open.page.mouse.down();
-  await open.page.mouse.move(to.x, to.y, { steps: 4 });
-  await open.page.mouse.up();
-  await open.page.keyboard.press("Delete");
+  await clearLines(open, "takeoff", [JOINTS, -1], 1);
   await expectTotals(US_LINES.slice(1));
 });
 
@@ -70,18 +68,12 @@ test("a row inserted below the last line", async () => {
 });
 
 test("a sorted list keeps its totals", async () => {
-  const from = await open.pointOf("takeoff", JOINTS, 1);
-  const to = await open.pointOf("takeoff", -1, LAST);
-  await open.page.mouse.move(from.x, from.y);
-  await open.page.mouse.down();
-  await open.page.mouse.move(to.x, to.y, { steps: 6 });
-  await open.page.mouse.up();
+  await dragOver(open, "takeoff", [JOINTS, -1], [1, LAST]);
   await open.page.getByText("Data", { exact: true }).click();
-  await open.page.locator(".o-menu-item").filter({ hasText: "Sort range" }).first().hover();
+  await open.page.locator(".o-menu-item").filter({ hasText: "Sort range" }).hover();
   await open.page
     .locator(".o-menu-item")
     .filter({ hasText: /Ascending/ })
-    .first()
     .click();
   await expectTotals(US_LINES);
 });

@@ -1,6 +1,4 @@
-import axe from "axe-core";
-import type axeModule from "axe-core";
-
+import { seriousViolations } from "./axe";
 import type { Look, OpenPage } from "./open-page";
 import { openPage } from "./open-page";
 
@@ -15,103 +13,112 @@ const LOOKS: readonly (readonly [name: string, look: Look, textSize: string])[] 
 ];
 
 let open: OpenPage;
-afterEach(async () => {
-  await open.close();
-});
 
-async function seriousViolations(): Promise<string[]> {
-  await open.page.evaluate(axe.source);
-  return open.page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as { axe: typeof axeModule };
-    const { violations } = await checker.run({ include: [["#pane"], ["#bar"]] });
-    return violations
-      .filter(({ impact }) => impact === "serious" || impact === "critical")
-      .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+describe("in a page of its own", () => {
+  afterEach(async () => {
+    await open.close();
   });
-}
 
-test.each(LOOKS)("%s: nothing serious for axe, nothing cut off at the side", async (_, look, textSize) => {
-  open = await openPage(look);
-  // On a narrow page the pane is hidden until it is asked for.
-  const show = open.page.getByRole("button", { name: "Show the pane" });
-  if (await show.isVisible()) await show.click();
-  await open.page.addStyleTag({ content: `html { font-size: ${textSize} !important; }` });
-  expect(await seriousViolations()).toEqual([]);
-  const overflow = await open.page.evaluate(() => {
-    const main = document.querySelector("#pane")?.shadowRoot?.querySelector("main");
-    return (main?.scrollWidth ?? 0) - (main?.clientWidth ?? 0);
-  });
-  expect(overflow).toBeLessThanOrEqual(0);
-});
-
-test("the whole pane by keyboard alone: every control in reading order, each with a visible focus", async () => {
-  open = await openPage();
-  await open.page.locator("#pane").getByLabel("Sheet", { exact: true }).focus();
-  const walked: string[] = [];
-  for (let step = 0; step < 12; step += 1) {
-    const focused = await open.page.evaluate(() => {
-      const active = document.querySelector("#pane")?.shadowRoot?.activeElement;
-      if (!(active instanceof HTMLElement)) return undefined;
-      const { outlineStyle, outlineWidth } = getComputedStyle(active);
-      const name = active.id === "" ? active.textContent.trim() : active.id;
-      return { name, outlined: outlineStyle !== "none" && parseFloat(outlineWidth) >= 2 };
+  test.each(LOOKS)("%s: nothing serious for axe, nothing cut off at the side", async (_, look, textSize) => {
+    open = await openPage(look);
+    // On a narrow page the pane is hidden until it is asked for.
+    const show = open.page.getByRole("button", { name: "Show the pane" });
+    if (await show.isVisible()) await show.click();
+    await open.page.addStyleTag({ content: `html { font-size: ${textSize} !important; }` });
+    expect(await seriousViolations(open.page, "#pane", "#bar")).toEqual([]);
+    const overflow = await open.page.evaluate(() => {
+      const main = document.querySelector("#pane")?.shadowRoot?.querySelector("main");
+      return (main?.scrollWidth ?? 0) - (main?.clientWidth ?? 0);
     });
-    if (focused === undefined) break;
-    expect([focused.name, focused.outlined]).toEqual([focused.name, true]);
-    walked.push(focused.name);
+    expect(overflow).toBeLessThanOrEqual(0);
+  });
+});
+
+describe("in a workbook of its own", () => {
+  beforeAll(async () => {
+    open = await openPage();
+  });
+  afterAll(async () => {
+    await open.close();
+  });
+
+  test("the whole pane by keyboard alone: every control in reading order, each with a visible focus", async () => {
+    await open.page.locator("#pane").getByLabel("Sheet", { exact: true }).focus();
+    const walked: string[] = [];
+    for (let step = 0; step < 12; step += 1) {
+      const focused = await open.page.evaluate(() => {
+        const active = document.querySelector("#pane")?.shadowRoot?.activeElement;
+        if (!(active instanceof HTMLElement)) return undefined;
+        const { outlineStyle, outlineWidth } = getComputedStyle(active);
+        const name = active.id === "" ? active.textContent.trim() : active.id;
+        return { name, outlined: outlineStyle !== "none" && parseFloat(outlineWidth) >= 2 };
+      });
+      if (focused === undefined) break;
+      expect([focused.name, focused.outlined]).toEqual([focused.name, true]);
+      walked.push(focused.name);
+      await open.page.keyboard.press("Tab");
+    }
+    expect(walked.slice(0, 5)).toEqual([
+      "template",
+      "units-US",
+      "Insert",
+      "Convert this sheet",
+      "Convert this sheet",
+    ]);
+    expect(walked).toContain("find");
+  });
+
+  test("text from cells stays text in the pane", async () => {
+    await open.newWorkbook();
+    await open.edit("job", '=BEAD.REASON("<img src=x onerror=alert(1)>")');
+    await open.select("job");
+    await open.page
+      .locator("#pane")
+      .getByRole("heading", { name: /BEAD\.REASON/ })
+      .waitFor();
+    const images = await open.page.evaluate(
+      () => document.querySelector("#pane")?.shadowRoot?.querySelectorAll("img").length,
+    );
+    expect(images).toBe(0);
+    expect(open.errors).toEqual([]);
+  });
+
+  test("a cell of a sheet explains itself: a table's cell, a native one, a typed one, a check", async () => {
+    await open.newWorkbook();
+    const selected = open.page
+      .locator("#pane")
+      .locator("section")
+      .filter({ has: open.page.getByRole("heading", { name: "Selected cell" }) });
+    const beside = async (name: string, columns: number, rows: number): Promise<void> => {
+      const { x, y } = await open.pointOf(name, columns, rows);
+      await open.page.mouse.click(x, y);
+    };
+    // Sector 4's mean, with the rise that its own row shows.
+    await beside("sectors", 3, 3);
+    await selected.getByText(/heat has come around the tube: in this row \d+° ahead of the arc/).waitFor();
+    await beside("phases", 1, 2);
+    await selected.getByText(/Row 3, column 2 of the answer that the formula in E\d+ gives\./).waitFor();
+    await selected.getByRole("heading", { name: /^BEAD\.CYCLE_PHASES/ }).waitFor();
+    await beside("check_heat", 0, 0);
+    await selected.getByText(/^A check: ✓ when it holds/).waitFor();
+    await beside("wall", 0, 0);
+    await selected.getByText(/is for typing\.$/).waitFor();
+    expect(open.errors).toEqual([]);
+  });
+
+  test("a sheet is inserted and a formula found without a pointer", async () => {
+    await open.newWorkbook();
+    const pane = open.page.locator("#pane");
+    await pane.getByLabel("Sheet", { exact: true }).focus();
+    await open.page.keyboard.type("Cycle");
     await open.page.keyboard.press("Tab");
-  }
-  expect(walked.slice(0, 4)).toEqual(["template", "units-US", "Insert", "Convert this sheet"]);
-  expect(walked).toContain("find");
-});
-
-test("a sheet is inserted and a formula found without a pointer", async () => {
-  open = await openPage();
-  const pane = open.page.locator("#pane");
-  await pane.getByLabel("Sheet", { exact: true }).focus();
-  await open.page.keyboard.type("Cycle");
-  await open.page.keyboard.press("Tab");
-  await open.page.keyboard.press("ArrowDown");
-  await open.page.keyboard.press("Tab");
-  await open.page.keyboard.press("Enter");
-  await pane.getByRole("status").getByText("Inserted “Cycle plan” in SI units").waitFor();
-  expect(await open.value("sheet_units")).toBe("SI");
-  await pane.getByLabel(/Words, such as/).focus();
-  await open.page.keyboard.type("crew output");
-  await pane.getByText("1 formula", { exact: true }).waitFor();
-});
-
-test("text from cells stays text in the pane", async () => {
-  open = await openPage();
-  await open.edit("job", '=BEAD.REASON("<img src=x onerror=alert(1)>")');
-  await open.select("job");
-  await open.page
-    .locator("#pane")
-    .getByRole("heading", { name: /BEAD\.REASON/ })
-    .waitFor();
-  const images = await open.page.evaluate(
-    () => document.querySelector("#pane")?.shadowRoot?.querySelectorAll("img").length,
-  );
-  expect(images).toBe(0);
-  expect(open.errors).toEqual([]);
-});
-
-test("a cell of a sheet explains itself: a table's cell, a native one, a typed one, a check", async () => {
-  open = await openPage();
-  const selected = open.page.locator("#pane").getByRole("heading", { name: "Selected cell" }).locator("..");
-  const beside = async (name: string, columns: number, rows: number): Promise<void> => {
-    const { x, y } = await open.pointOf(name, columns, rows);
-    await open.page.mouse.click(x, y);
-  };
-  // Sector 4's mean, with the rise that its own row shows.
-  await beside("sectors", 3, 3);
-  await selected.getByText(/heat has come around the tube: in this row \d+° ahead of the arc/).waitFor();
-  await beside("phases", 1, 2);
-  await selected.getByText(/Row 3, column 2 of the answer that the formula in E\d+ gives\./).waitFor();
-  await selected.getByRole("heading", { name: /^BEAD\.CYCLE_PHASES/ }).waitFor();
-  await beside("check_heat", 0, 0);
-  await selected.getByText(/^A check: ✓ when it holds/).waitFor();
-  await beside("wall", 0, 0);
-  await selected.getByText(/is for typing\.$/).waitFor();
-  expect(open.errors).toEqual([]);
+    await open.page.keyboard.press("ArrowDown");
+    await open.page.keyboard.press("Tab");
+    await open.page.keyboard.press("Enter");
+    await pane.getByRole("status").getByText("Inserted “Cycle plan” in SI units").waitFor();
+    expect(await open.value("sheet_units")).toBe("SI");
+    await pane.getByLabel(/Words, such as/).focus();
+    await open.page.keyboard.type("crew output");
+    await pane.getByText("1 formula", { exact: true }).waitFor();
+  });
 });

@@ -1,9 +1,9 @@
 /** The content policies hold in a browser: for each page what is written into it and what lies elsewhere is stopped. */
 
 import type { Browser, Page } from "playwright-core";
-import { chromium } from "playwright-core";
 
 import { serve } from "../../tools/dev/serve";
+import { launch } from "./launch";
 
 const ELSEWHERE = "https://elsewhere.example/";
 
@@ -15,11 +15,7 @@ let left: string[];
 
 beforeAll(async () => {
   ({ address, close } = await serve(4480));
-  const executablePath = process.env.RINGBEAD_CHROMIUM;
-  browser = await chromium.launch({
-    args: ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"],
-    ...(executablePath === undefined ? {} : { executablePath }),
-  });
+  browser = await launch();
 });
 afterAll(async () => {
   await browser.close();

@@ -22,10 +22,7 @@ async function painted(): Promise<void> {
 async function offered(typed: string): Promise<string[]> {
   await open.page.keyboard.press("Escape");
   await open.page.keyboard.press("Escape");
-  const { x, y } = await open.pointOf("wall", 6, 0);
-  await open.page.mouse.dblclick(x, y);
-  await open.page.waitForFunction(() => document.activeElement?.matches(".o-grid-composer *") === true);
-  await open.page.keyboard.press("Control+A");
+  await open.startEditing("wall", 6, 0);
   await open.page.keyboard.type(typed, { delay: 20 });
   await painted();
   const rows = open.page.locator(".o-autocomplete-dropdown .o-autocomplete-value");

@@ -1,6 +1,7 @@
 import { LOOKS, SIGN_LOOKS } from "../../taskpane/hosts/looks";
 import type { OpenPage } from "./open-page";
-import { openPage } from "./open-page";
+import { openPage, storesNothing } from "./open-page";
+import { insert, showSheet } from "./working";
 
 const SCREENS = [
   [390, 844],
@@ -127,10 +128,17 @@ test("1024 px: the form is seen in its whole width, columns A to H, while the pa
   expect(widths.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(grid?.width ?? 0);
 });
 
-test("on a phone, bar and notice take at most 16 % of the height", async () => {
-  open = await openPage({ width: 390, height: 844 });
+test.each([
+  ["work is stored", undefined],
+  ["the browser stores nothing", storesNothing],
+] as const)("on a phone where %s, bar and notice take at most 16 %% of the height", async (_, before) => {
+  open = await openPage({ width: 390, height: 844, ...(before === undefined ? {} : { before }) });
   const { page } = open;
-  await page.getByRole("button", { name: "Show the sheet" }).first().click();
+  await page.locator("#bar").getByRole("button", { name: "Show the sheet" }).click();
+  if (before !== undefined) {
+    await open.edit("wall", "0.083");
+    await page.locator("#stored", { hasText: /^▲ Not stored/ }).waitFor();
+  }
   // A label that is typed over is refused in the notice.
   const { x, y } = await open.pointOf("wall", -1);
   await page.mouse.click(x, y);
@@ -164,24 +172,22 @@ test.each(["light", "dark"] as const)(
     expect(await item("Standoff").textContent()).toBe("0.0515 in");
     await open.edit("wall", "-0.065");
     await item("Standoff").filter({ hasText: "—" }).waitFor();
-    expect(await strip.textContent()).toMatch(/▲ \d+ of 14 need attention$/);
+    expect(await strip.textContent()).toMatch(/▲ \d+ of 16 need attention$/);
     expect(await strip.getAttribute("aria-live")).toBe("off");
     await page.emulateMedia({ media: "print", colorScheme });
     expect(await strip.isVisible()).toBe(false);
     await page.emulateMedia({ media: "screen", colorScheme });
-    await page.locator(".o-sheet").filter({ hasText: "Scratch" }).click();
+    await showSheet(open, "Scratch");
     await strip.waitFor({ state: "hidden" });
   },
 );
 
 test.each([
-  ["gas", ["Gas to buy", "Containers", "Gas cost"], "gas_bought"],
-  ["cycle", ["Joints a shift, steady", "Bottleneck"], "shift_steady"],
+  ["Gas estimate", ["Gas to buy", "Containers", "Gas cost"], "gas_bought"],
+  ["Cycle plan", ["Joints a shift, steady", "Bottleneck"], "shift_steady"],
 ] as const)("the strip of a %s sheet has its own numbers", async (template, labels, first) => {
   open = await openPage({ width: 1280, height: 800 });
-  const pane = open.page.locator("#pane");
-  await pane.locator("#template").selectOption(template);
-  await pane.getByRole("button", { name: "Insert", exact: true }).click();
+  await insert(open, template);
   await open.page.locator("#strip dt").filter({ hasText: labels[0] }).waitFor();
   expect(await open.page.locator("#strip dt").allTextContents()).toEqual(labels);
   const shown = await open.page.locator("#strip dd").first().textContent();

@@ -2,19 +2,22 @@ import { readFileSync } from "node:fs";
 
 import type { CellObject } from "@e965/xlsx";
 import { read } from "@e965/xlsx";
-import axe from "axe-core";
-import type axeModule from "axe-core";
 
+import { seriousViolations } from "./axe";
+import { pagesOf } from "./on-paper";
 import type { OpenPage } from "./open-page";
 import { openPage } from "./open-page";
+import { convert, insert, showSheet } from "./working";
 
 let open: OpenPage;
-beforeEach(async () => {
+beforeAll(async () => {
   open = await openPage();
 });
-afterEach(async () => {
+afterAll(async () => {
   await open.close();
 });
+
+// The first workbook, which these leave as it is.
 
 test("opens with a computed procedure sheet, without a foreign request or an error", async () => {
   expect(await open.value("standoff")).toBeCloseTo(0.0425, 12);
@@ -24,60 +27,9 @@ test("opens with a computed procedure sheet, without a foreign request or an err
   expect(open.errors).toEqual([]);
 });
 
-test("the pane inserts a sheet in SI beside the first, and overwrites nothing", async () => {
-  await open.edit("wall", "0.049");
-  await open.page.getByLabel(/^SI:/).check();
-  await open.page.getByRole("button", { name: "Insert", exact: true }).click();
-  await open.page.getByText(/Inserted “Procedure sheet 2” in SI units/).waitFor();
-  expect(await open.value("sheet_units")).toBe("SI");
-  expect(await open.value("standoff")).toBeCloseTo(1.65 / 2 + 0.254, 9);
-  await open.page.locator(".o-sheet", { hasText: /^\s*Procedure sheet\s*$/ }).click();
-  expect(await open.value("wall")).toBe(0.049);
-});
-
-test("a person's edit of the wall changes standoff, volume and cycle", async () => {
-  const before = await Promise.all(["purge_volume", "cycle", "heat"].map((name) => open.value(name)));
-  await open.edit("wall", "0.083");
-  expect(await open.value("wall")).toBe(0.083);
-  expect(await open.value("standoff")).toBeCloseTo(0.0515, 12);
-  const after = await Promise.all(["purge_volume", "cycle", "heat"].map((name) => open.value(name)));
-  after.forEach((value, i) => {
-    expect(value).not.toBe(before[i]);
-  });
-});
-
-test("converting to SI rewrites the inputs, keeps the physics, and converting back restores them", async () => {
-  const cycle = Number(await open.value("cycle"));
-  const convert = open.page.getByRole("button", { name: "Convert this sheet" });
-  await convert.click();
-  await open.page.getByText(/^Converted to SI/).waitFor();
-  expect(await open.value("wall")).toBeCloseTo(1.651, 12);
-  expect(await open.value("od")).toBeCloseTo(25.4, 12);
-  expect(Number(await open.value("cycle"))).toBeCloseTo(cycle, 8);
-  await convert.click();
-  await open.page.getByText(/^Converted to US/).waitFor();
-  expect(await open.value("wall")).toBe(0.065);
-  expect(await open.value("heat_most")).toBe(8);
-});
-
 test("the units cell cannot be retyped", async () => {
   await open.edit("sheet_units", "SI");
   expect(await open.value("sheet_units")).toBe("US");
-});
-
-test("a negative wall shows the refusal in words: in the sheet, in the pane and over the cell", async () => {
-  await open.edit("wall", "-0.065");
-  const sentence = "wall = -0.065 in: must be above 0";
-  expect(await open.value("check_tube")).toBe(`▲ ${sentence}`);
-  expect(await open.value("summary")).toMatch(/^▲ \d+ of \d+ need attention: .*tube/i);
-  await open.select("schedule");
-  await open.page
-    .locator("#pane")
-    .getByText(new RegExp(`^A\\d+ refuses\\. ${sentence}$`))
-    .waitFor();
-  const { x, y } = await open.pointOf("schedule");
-  await open.page.mouse.move(x + 5, y + 2);
-  await open.page.locator(".o-error-tooltip, .o-popover").getByText(sentence).first().waitFor();
 });
 
 test("the pane explains a selected formula, finds one by words, and puts an example only into an empty cell", async () => {
@@ -85,102 +37,136 @@ test("the pane explains a selected formula, finds one by words, and puts an exam
   await open.select("heat");
   await pane.getByRole("heading", { name: /^BEAD\.HEAT_INPUT\(volts, amps, speed/ }).waitFor();
   await pane.getByLabel(/Words, such as/).fill("purge leak");
-  await pane.getByText("1 formula", { exact: true }).waitFor();
+  await pane.getByText(/^\d+ formulas?$/).waitFor();
   await pane.locator("summary", { hasText: "PURGE_LEAK" }).click();
   await pane.getByRole("button", { name: "Put the example in the cell" }).click();
   await pane.getByText(/not empty; nothing was overwritten/).waitFor();
 });
 
 test("the formulas complete as they are typed, with help for their arguments", async () => {
-  const { x, y } = await open.pointOf("job");
-  await open.page.mouse.dblclick(x, y);
-  await open.page.keyboard.press("Control+A");
+  await open.startEditing("job");
   await open.page.keyboard.type("=bead.stand");
-  await open.page.getByText("BEAD.STANDOFF_SPREAD").first().waitFor();
+  const offered = open.page.locator(".o-autocomplete-dropdown");
+  await offered.getByText("BEAD.STANDOFF_SPREAD", { exact: true }).waitFor();
   await open.page.keyboard.press("Escape");
 });
 
 test("the pane has nothing that axe calls serious", async () => {
-  await open.page.evaluate(axe.source);
-  const violations = await open.page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as { axe: typeof axeModule };
-    const { violations: found } = await checker.run({ include: [["#pane"], ["#bar"]] });
-    return found
-      .filter(({ impact }) => impact === "serious" || impact === "critical")
-      .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+  expect(await seriousViolations(open.page, "#pane", "#bar")).toEqual([]);
+});
+
+describe("in a workbook of its own", () => {
+  beforeEach(async () => {
+    await open.newWorkbook();
   });
-  expect(violations).toEqual([]);
-});
 
-async function insert(template: string): Promise<void> {
-  await open.page.getByLabel("Sheet", { exact: true }).selectOption({ label: template });
-  await open.page.getByRole("button", { name: "Insert", exact: true }).click();
-  await open.page.getByText(`Inserted “${template}” in US units`).waitFor();
-}
+  test("the pane inserts a sheet in SI beside the first, and overwrites nothing", async () => {
+    await open.edit("wall", "0.049");
+    await insert(open, "Procedure sheet", "SI");
+    expect(await open.value("sheet_units")).toBe("SI");
+    expect(await open.value("standoff")).toBeCloseTo(1.65 / 2 + 0.254, 9);
+    await showSheet(open, "Procedure sheet");
+    expect(await open.value("wall")).toBe(0.049);
+  });
 
-test("the gas estimate by a person's edits: a line more, one blanked, another cylinder", async () => {
-  await insert("Gas estimate");
-  const total = Number(await open.value("gas_used"));
-  // Joints, diameter and wall stand left of the list's formula, beside its header.
-  await open.editBeside("takeoff", -4, 7, "50");
-  expect(await open.value("summary")).toMatch(/^▲ .*joint list/i);
-  await open.editBeside("takeoff", -3, 7, "1");
-  await open.editBeside("takeoff", -2, 7, "0.065");
-  expect(await open.value("lines")).toBe("7 of 7");
-  const more = Number(await open.value("gas_used"));
-  expect(more).toBeGreaterThan(total);
-  await open.page.keyboard.press("ArrowUp");
-  await open.page.keyboard.press("Delete");
-  expect(await open.value("lines")).toBe("6 of 7");
-  expect(await open.value("check_list")).toMatch(/^▲ 1 of 7 lines not counted/);
-  expect(Number(await open.value("gas_used"))).toBeCloseTo(total, 6);
-  const containers = Number(await open.value("containers_exact"));
-  await open.edit("water_volume", "0.88");
-  expect(Number(await open.value("containers_exact"))).toBeGreaterThan(1.9 * containers);
-});
+  test("a person's edit of the wall changes standoff, volume and cycle", async () => {
+    const before = await Promise.all(["purge_volume", "cycle", "heat"].map((name) => open.value(name)));
+    await open.edit("wall", "0.083");
+    expect(await open.value("wall")).toBe(0.083);
+    expect(await open.value("standoff")).toBeCloseTo(0.0515, 12);
+    const after = await Promise.all(["purge_volume", "cycle", "heat"].map((name) => open.value(name)));
+    after.forEach((value, i) => {
+      expect(value).not.toBe(before[i]);
+    });
+  });
 
-test("the cycle plan in use: heads, load time, units", async () => {
-  await insert("Cycle plan");
-  expect(await open.value("bottleneck")).toBe("The operator");
-  await open.edit("heads", "1");
-  expect(await open.value("bottleneck")).toBe("The heads");
-  await open.edit("heads", "4");
-  expect(await open.value("bottleneck")).toBe("The operator");
-  const before = Number(await open.value("shift_steady"));
-  await open.edit("load", "60");
-  const after = Number(await open.value("shift_steady"));
-  expect(after).toBeGreaterThan(before);
-  await open.page.getByRole("button", { name: "Convert this sheet" }).click();
-  await open.page.getByText(/^Converted to SI/).waitFor();
-  expect(Number(await open.value("shift_steady"))).toBeCloseTo(after, 6);
-  expect(open.errors).toEqual([]);
-});
+  test("converting to SI rewrites the inputs, keeps the physics, and converting back restores them", async () => {
+    const cycle = Number(await open.value("cycle"));
+    await convert(open, "SI");
+    expect(await open.value("wall")).toBeCloseTo(1.651, 12);
+    expect(await open.value("od")).toBeCloseTo(25.4, 12);
+    expect(Number(await open.value("cycle"))).toBeCloseTo(cycle, 8);
+    await convert(open, "US");
+    expect(await open.value("wall")).toBe(0.065);
+    expect(await open.value("heat_most")).toBe(8);
+  });
 
-/** A list goes on as far as it has lines: the six of the example, and no page of empty ones. */
-test.each([
-  ["Procedure sheet", 2],
-  ["Gas estimate", 2],
-  ["Cycle plan", 2],
-] as const)("prints the %s on %d pages of Letter and of A4", async (template, pages) => {
-  if (template !== "Procedure sheet") await insert(template);
-  for (const format of ["Letter", "A4"]) {
-    const pdf = await open.page.pdf({ format, printBackground: true });
-    expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)).toHaveLength(pages);
-  }
-});
+  test("a negative wall shows the refusal in words: in the sheet, in the pane and over the cell", async () => {
+    await open.edit("wall", "-0.065");
+    const sentence = "wall = -0.065 in: must be above 0";
+    expect(await open.value("check_tube")).toBe(`▲ ${sentence}`);
+    expect(await open.value("summary")).toMatch(/^▲ \d+ of \d+ need attention: .*tube/i);
+    await open.select("schedule");
+    await open.page
+      .locator("#pane")
+      .getByText(new RegExp(`^A\\d+ refuses\\. ${sentence}$`))
+      .waitFor();
+    const { x, y } = await open.pointOf("schedule");
+    await open.page.mouse.move(x + 5, y + 2);
+    await open.page.locator(".o-error-tooltip").getByText(sentence).waitFor();
+  });
 
-test("the workbook is saved as a file of its name, with a typed wall in it and no foreign request", async () => {
-  await open.edit("wall", "0.083");
-  const [download] = await Promise.all([
-    open.page.waitForEvent("download"),
-    open.page.getByRole("button", { name: "Save as .xlsx" }).click(),
-  ]);
-  expect(download.suggestedFilename()).toBe("Workbook.xlsx");
-  const book = read(readFileSync(await download.path()));
-  const sheet = book.Sheets["Procedure sheet"];
-  const at = book.Workbook?.Names?.find(({ Name }) => Name === "standoff")?.Ref.split("!")[1];
-  const standoff = sheet?.[at?.replaceAll("$", "") ?? ""] as CellObject | undefined;
-  expect(standoff?.v).toBeCloseTo(0.0515, 12);
-  expect(open.foreign).toEqual([]);
-  expect(open.errors).toEqual([]);
+  test("the gas estimate by a person's edits: a line more, one blanked, another cylinder", async () => {
+    await insert(open, "Gas estimate");
+    const total = Number(await open.value("gas_used"));
+    // Joints, diameter and wall stand left of the list's formula, beside its header.
+    await open.editBeside("takeoff", -4, 7, "50");
+    expect(await open.value("summary")).toMatch(/^▲ .*joint list/i);
+    await open.editBeside("takeoff", -3, 7, "1");
+    await open.editBeside("takeoff", -2, 7, "0.065");
+    expect(await open.value("lines")).toBe("7 of 7");
+    const more = Number(await open.value("gas_used"));
+    expect(more).toBeGreaterThan(total);
+    await open.page.keyboard.press("ArrowUp");
+    await open.page.keyboard.press("Delete");
+    expect(await open.value("lines")).toBe("6 of 7");
+    expect(await open.value("check_list")).toMatch(/^▲ 1 of 7 lines not counted/);
+    expect(Number(await open.value("gas_used"))).toBeCloseTo(total, 6);
+    const containers = Number(await open.value("containers_exact"));
+    await open.edit("water_volume", "0.88");
+    expect(Number(await open.value("containers_exact"))).toBeGreaterThan(1.9 * containers);
+  });
+
+  test("the cycle plan in use: heads, load time, units", async () => {
+    await insert(open, "Cycle plan");
+    expect(await open.value("bottleneck")).toBe("The load");
+    await open.edit("shop_heads", "2");
+    expect(await open.value("bottleneck")).toBe("The heads");
+    await open.edit("shop_heads", "8");
+    expect(await open.value("bottleneck")).toBe("The crew");
+    const before = Number(await open.value("shift_steady"));
+    await open.edit("load", "60");
+    const after = Number(await open.value("shift_steady"));
+    expect(after).toBeGreaterThan(before);
+    await convert(open, "SI");
+    expect(Number(await open.value("shift_steady"))).toBeCloseTo(after, 6);
+    expect(open.errors).toEqual([]);
+  });
+
+  /** A list goes on as far as it has lines: the six of the example, and no page of empty ones. */
+  test.each([
+    ["Procedure sheet", 3],
+    ["Gas estimate", 2],
+    ["Cycle plan", 2],
+  ] as const)("prints the %s on %d pages of Letter and of A4", async (template, pages) => {
+    if (template !== "Procedure sheet") await insert(open, template);
+    for (const format of ["Letter", "A4"] as const) expect(await pagesOf(open.page, format)).toBe(pages);
+  });
+
+  test("the workbook is saved as a file of its name, with a typed wall in it and no foreign request", async () => {
+    await open.edit("wall", "0.083");
+    const [download] = await Promise.all([
+      open.page.waitForEvent("download"),
+      open.page.getByRole("button", { name: "Save as .xlsx" }).click(),
+    ]);
+    const name = await open.page.locator("#workbook-name").textContent();
+    expect(download.suggestedFilename()).toBe(`${name ?? ""}.xlsx`);
+    const book = read(readFileSync(await download.path()));
+    const sheet = book.Sheets["Procedure sheet"];
+    const at = book.Workbook?.Names?.find(({ Name }) => Name === "standoff")?.Ref.split("!")[1];
+    const standoff = sheet?.[at?.replaceAll("$", "") ?? ""] as CellObject | undefined;
+    expect(standoff?.v).toBeCloseTo(0.0515, 12);
+    expect(open.foreign).toEqual([]);
+    expect(open.errors).toEqual([]);
+  });
 });

@@ -3,9 +3,9 @@
 import axe from "axe-core";
 import type axeModule from "axe-core";
 import type { Browser, Page } from "playwright-core";
-import { chromium } from "playwright-core";
 
 import { serve } from "../../tools/dev/serve";
+import { launch } from "./launch";
 import { DEVELOPMENT_URL, identityAt } from "../../tools/build/project";
 
 /** An Excel whose selected cell holds a refusal; it knows nothing else. Runs in the page. */
@@ -20,7 +20,7 @@ const OFFICE_SCRIPT = `(() => {
     associate: (id) => window.reported.push(id),
   };
   window.Office = {
-    onReady: () => Promise.resolve(),
+    onReady: () => Promise.resolve({ host: "Excel", platform: "OfficeOnline" }),
     context: {
       requirements: { isSetSupported: () => false },
       officeTheme: { bodyBackgroundColor: "#262626" },
@@ -36,7 +36,9 @@ const OFFICE_SCRIPT = `(() => {
     worksheet: { context, names: { items: [], load() {} } },
   };
   const event = { add() {} };
-  context.workbook = { getActiveCell: () => cell, onSelectionChanged: event, worksheets: { onCalculated: event } };
+  const getActiveWorksheet = () => ({ name: "Sheet1", load() {}, names: cell.worksheet.names });
+  const worksheets = { getActiveWorksheet, onCalculated: event, onChanged: event, onActivated: event };
+  context.workbook = { getActiveCell: () => cell, onSelectionChanged: event, worksheets };
   window.Excel = { run: (_, work) => work(context) };
 })();`;
 
@@ -50,11 +52,7 @@ const foreign: string[] = [];
 beforeAll(async () => {
   const server = await serve(4380);
   ({ address, close } = server);
-  const executablePath = process.env.RINGBEAD_CHROMIUM;
-  browser = await chromium.launch({
-    args: ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"],
-    ...(executablePath === undefined ? {} : { executablePath }),
-  });
+  browser = await launch();
   page = await browser.newPage({ viewport: { width: 300, height: 900 } });
   page.on("pageerror", (error) => errors.push(error.message));
   page.on("console", (message) => {

@@ -3,12 +3,13 @@
 import type { BrowserContext, Download, Page } from "playwright-core";
 
 import type { OpenPage } from "./open-page";
-import { openPage } from "./open-page";
+import { openPage, storesNothing } from "./open-page";
+import { convert, insert, showSheet } from "./working";
 
 let open: OpenPage;
-afterEach(async () => {
+async function close(): Promise<void> {
   await open.close();
-});
+}
 
 function stored(page: Page): ReturnType<Page["locator"]> {
   return page.locator("#stored", { hasText: /^Stored on this computer \d/ });
@@ -40,6 +41,7 @@ describe("stored in the browser", () => {
   beforeEach(async () => {
     open = await openPage();
   });
+  afterEach(close);
 
   test("what was typed is there after a reload, with the time, and can be started afresh", async () => {
     await open.edit("wall", "0.083");
@@ -86,8 +88,7 @@ describe("stored in the browser", () => {
     for (let i = 0; i < 4; i += 1) await open.page.keyboard.press("Control+z");
     expect(await sheets()).toEqual(first);
     expect(await open.value("summary")).toMatch(/^✓/);
-    await open.page.getByRole("button", { name: "Convert this sheet" }).click();
-    await open.page.getByText(/^Converted to SI/).waitFor();
+    await convert(open, "SI");
     await open.select("job");
     await open.page.keyboard.press("Control+z");
     expect([await open.value("sheet_units"), await open.value("wall")]).toEqual(["US", 0.065]);
@@ -102,8 +103,7 @@ describe("stored in the browser", () => {
     await open.edit("standoff", "1");
     expect(await open.value("standoff")).toBeCloseTo(0.0425, 12);
     await open.select("job");
-    await open.page.getByRole("button", { name: "Insert", exact: true }).click();
-    await open.page.getByText(/Inserted “Procedure sheet 2”/).waitFor();
+    await insert(open, "Procedure sheet");
     expect(await sheets()).toHaveLength(first.length + 1);
     await open.select("job");
     await open.page.keyboard.press("Control+z");
@@ -131,15 +131,13 @@ describe("stored in the browser", () => {
     });
     await open.edit("wall", "0.083");
     await stored(open.page).waitFor();
-    await open.page.close({ runBeforeUnload: true });
+    await Promise.all([open.page.waitForEvent("close"), open.page.close({ runBeforeUnload: true })]);
     expect(asked).toEqual([]);
   });
 
   test("a file holds the whole workbook, and opening it gives it back, by the chooser and by a drop", async () => {
     await open.edit("wall", "0.083");
-    await open.page.getByLabel(/^SI:/).check();
-    await open.page.getByRole("button", { name: "Insert", exact: true }).click();
-    await open.page.getByText(/Inserted “Procedure sheet 2”/).waitFor();
+    await insert(open, "Procedure sheet", "SI");
     const download = await saved(open.page);
     const place = await download.path();
     const [chooser] = await Promise.all([
@@ -158,7 +156,7 @@ describe("stored in the browser", () => {
       expect.stringContaining("Scratch"),
     ]);
     expect(await open.value("sheet_units")).toBe("SI");
-    await open.page.locator(".o-sheet", { hasText: /^\s*Procedure sheet\s*$/ }).click();
+    await showSheet(open, "Procedure sheet");
     expect(await open.value("wall")).toBe(0.083);
     expect(await open.value("standoff")).toBeCloseTo(0.0515, 12);
     // It is a live form: it converts, and its checks judge.
@@ -182,6 +180,16 @@ describe("stored in the browser", () => {
     }
     expect(await open.value("wall")).toBe(0.083);
   });
+});
+
+describe("in one page, each in a new workbook", () => {
+  beforeAll(async () => {
+    open = await openPage();
+  });
+  beforeEach(async () => {
+    await open.newWorkbook();
+  });
+  afterAll(close);
 
   test("a clipboard of the engine's own kind that is malformed loses nothing", async () => {
     await open.edit("wall", "0.083");
@@ -254,14 +262,14 @@ describe("stored in the browser", () => {
 });
 
 describe("where the browser does not store", () => {
+  afterEach(close);
+
   test("a refusal is told, and closing asks", async () => {
-    open = await openPage({
-      before: () => {
-        Object.defineProperty(globalThis, "indexedDB", { value: undefined });
-      },
-    });
+    open = await openPage({ before: storesNothing });
     await open.edit("wall", "0.083");
-    await open.page.getByText(/^▲ Not stored \(this browser keeps nothing for this page\)/).waitFor();
+    await open.page
+      .locator("#stored", { hasText: /^▲ Not stored \(this browser keeps nothing for this page\)/ })
+      .waitFor();
     expect(await open.value("wall")).toBe(0.083);
     const asked = new Promise<string>((resolve) => {
       open.page.on("dialog", (dialog) => {
@@ -288,7 +296,9 @@ describe("where the browser does not store", () => {
       },
     });
     await open.edit("wall", "0.083");
-    await open.page.getByText(/^▲ Not stored \(no room left on this device\)/).waitFor();
+    await open.page
+      .locator("#stored", { hasText: /^▲ Not stored \(no room left on this device\)/ })
+      .waitFor();
     await open.page.evaluate(() => Reflect.deleteProperty(globalThis, "isFull"));
     await stored(open.page).waitFor();
     await reload(open.page);

@@ -52,6 +52,35 @@ export function openFiles(files: ReadonlyMap<string, Uint8Array>): Map<string, O
   }
 }
 
+export interface Printed {
+  /** Pages of paper. */
+  readonly pages: number;
+  /** Words of each page; undefined where this machine has no program that reads them. */
+  readonly words?: readonly string[];
+}
+
+/** What comes out of the printer for each file. */
+export function printed(files: ReadonlyMap<string, Uint8Array>): Map<string, Printed> {
+  const folder = mkdtempSync(path.join(tmpdir(), "ringbead-office-"));
+  try {
+    for (const [name, bytes] of files) writeFileSync(path.join(folder, `${name}.xlsx`), bytes);
+    convert(folder, [...files.keys()], "pdf", "printed");
+    return new Map(
+      [...files.keys()].map((name) => {
+        const file = path.join(folder, "printed", `${name}.pdf`);
+        const pages =
+          readFileSync(file)
+            .toString("latin1")
+            .match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+        const { status, stdout } = spawnSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" });
+        return [name, { pages, ...(status === 0 ? { words: stdout.split("\f") } : {}) }];
+      }),
+    );
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
 function convert(folder: string, names: readonly string[], to: string, into: string): void {
   const program = findOffice();
   if (program === undefined) throw new Error("no LibreOffice is installed");
