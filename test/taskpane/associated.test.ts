@@ -12,9 +12,15 @@ test("the pane hears every function that reports in, and the host hears it uncha
   CustomFunctions.associate("TWICE", twice);
   const several = { THRICE: twice };
   CustomFunctions.associate(several);
+  // As any script of the page may call it.
+  const report = CustomFunctions.associate as unknown as (...reported: unknown[]) => void;
+  report("NO_FUNCTION", 2);
+  report(2, twice);
   expect(heardByHost).toEqual([
     [true, "TWICE", twice],
     [true, several],
+    [true, "NO_FUNCTION", 2],
+    [true, 2, twice],
   ]);
   expect(functionsHeard().get("TWICE")?.(4)).toBe(8);
   expect(functionsHeard().size).toBe(1);

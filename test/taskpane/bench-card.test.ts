@@ -105,7 +105,7 @@ test("a sheet with a row of the card deleted says so, and shows nothing in its p
 test("strip: dashes where the card refuses, and nothing on a sheet without a form", async () => {
   const sheet = await openSheet(procedure, "US");
   const strip = (): ReturnType<typeof stripFacts> => stripFacts(new ShownSheet(sheet.model));
-  expect(strip()?.summary).toBe("✓ All 14 checks hold");
+  expect(strip()?.summary).toBe("✓ All 16 checks hold");
   expect(strip()?.items.map(({ text }) => text)).toContain(`✓ ${rounded(sheet, "heat", 2)} kJ/in`);
   sheet.type("wall", "-0.065");
   expect(strip()?.items.map(({ text }) => text)).toEqual(["—", "—", "—", "—", "—"]);

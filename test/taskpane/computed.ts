@@ -18,3 +18,11 @@ export function computed({ model }: OpenSheet): Computed[] {
     return { at: addressOf({ column: col, row }), value: value ?? "", text: formattedValue };
   });
 }
+
+/** 1-1/2 comes back as 1.5: the same size. */
+export function sizeless(content: unknown): unknown {
+  const [, whole = "0", above = "0", below = "1"] = /^(?:(\d+)-)?(\d+)\/(\d+)$/.exec(String(content)) ?? [];
+  return String(content).includes("/") && above !== "0"
+    ? String(Number(whole) + Number(above) / Number(below))
+    : content;
+}

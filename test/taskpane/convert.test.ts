@@ -53,7 +53,7 @@ test.each([
   ["1 1/2 in", "38.1"],
   ["38.1 mm", "38.1"],
   ["0.84", "21.336"],
-  ["1-5/128", "26.3922"],
+  ["1-5/128", "26.3921875"],
 ])("a size written as %s becomes %s, still text", (text, converted) => {
   const all = edits(form({ B4: text, B11: text }));
   expect([all.get("B4")?.content, all.get("B11")?.content]).toEqual([converted, converted]);
@@ -64,6 +64,28 @@ test("a size written in a cell of numbers becomes a number, a blank stays blank"
   const all = edits(form({ B5: "1/16" }));
   expect(all.get("B5")).toMatchObject({ content: 1.5875, format: "0.000" });
   expect(all.get("B12")?.content).toBeUndefined();
+});
+
+// 1 in = 25.4 mm exactly (NIST SP 811); 33.7/25.4 never ends: as many digits as a part in 10⁹ takes.
+test.each([
+  ["US", "0.8186", "20.79244"],
+  ["US", "0.05411", "1.374394"],
+  ["SI", "33.7", "1.326771654"],
+  ["SI", "1.65", "0.0649606299"],
+] as const)("a size written in %s as %s becomes %s, and comes back as it was", (units, text, converted) => {
+  const other = units === "US" ? "SI" : "US";
+  const of = (system: "US" | "SI", size: string): Form => ({
+    ...form({ B2: system, C2: system, B4: size }),
+    units: system,
+  });
+  expect(edits(of(units, text)).get("B4")?.content).toBe(converted);
+  expect(edits(of(other, converted)).get("B4")?.content).toBe(text);
+});
+
+test("a blank of spaces is a blank: it holds nothing up, and stays", () => {
+  const all = edits(form({ B12: "  ", C10: " " }));
+  expect([all.get("B12")?.content, all.get("C10")?.content]).toEqual([undefined, undefined]);
+  expect(all.get("B5")?.content).toBe(1.651);
 });
 
 test("what is no size, or a formula, is named and nothing is changed", () => {

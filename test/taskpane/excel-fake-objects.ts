@@ -3,6 +3,8 @@
 import { addressOf, placeOf } from "../../taskpane/hosts/addresses";
 import type { FakeCell, FakeChart, FakeContext, FakeSheet } from "./excel-fake";
 import { FakeError } from "./excel-fake";
+import { absolute, events } from "./excel-fake-events";
+import { kept } from "./excel-fake-kept";
 
 /** An object of the interface: its facts can be read once they are loaded, its methods are there at once. */
 function client<Methods extends object>(
@@ -103,11 +105,11 @@ export function workbook(context: FakeContext): object {
       getItem: (key: string) => worksheet(context, () => excel.find(key)),
       getItemOrNullObject: (key: string) => worksheet(context, () => excel.find(key)),
       getActiveWorksheet: () => worksheet(context, active),
-      onCalculated: { add: () => undefined },
+      ...events(context, "onCalculated", "onChanged", "onActivated"),
     },
   );
   const getActiveCell = (): object => range(context, active, excel.activeAddress);
-  return { worksheets, protection, getActiveCell, onSelectionChanged: { add: () => undefined } };
+  return { worksheets, protection, getActiveCell, ...events(context, "onSelectionChanged") };
 }
 
 function worksheet(context: FakeContext, find: () => FakeSheet | undefined): object {
@@ -146,6 +148,8 @@ function worksheet(context: FakeContext, find: () => FakeSheet | undefined): obj
         () => ({
           items: [...there().names].map(([name, address]) => ({
             name,
+            formula:
+              there().formulas.get(name) ?? `='${there().name.replaceAll("'", "''")}'!${absolute(address)}`,
             getRangeOrNullObject: () => range(context, there, address),
           })),
         }),
@@ -153,20 +157,33 @@ function worksheet(context: FakeContext, find: () => FakeSheet | undefined): obj
           add: (name: string, of: { address: string }) => {
             call("names.add", () => {
               if (there().names.has(name)) throw new FakeError("ItemAlreadyExists");
+              const isFrozen = there().settings.has("frozenRows");
+              if (isFrozen && excel.unkind.has("no names after frozen rows"))
+                throw new FakeError("GeneralException");
               there().names.set(name, fakeAddress(of));
             });
           },
         },
       ),
       charts: { add: (kind: string, of: object) => chart(context, there, kind, of) },
-      freezePanes: {
-        freezeRows: (rows: number) => {
-          call("freezePanes.freezeRows", () => {
-            put("frozenRows", rows);
-          });
+      ...kept(call, put, fakeAddress),
+      pageLayout: client(
+        context,
+        "pageLayout",
+        () => ({ zoom: there().settings.get("pageLayout.zoom") ?? {} }),
+        {
+          setPrintArea: (area: string) => {
+            call("pageLayout.setPrintArea", () => {
+              put("pageLayout.setPrintArea", area);
+            });
+          },
         },
-      },
-      pageLayout: settings(context, "pageLayout", "pageLayout.", put),
+        (name, value) => {
+          const others = { ...(value as object), horizontalFitToPages: undefined };
+          const isKept = name !== "zoom" || !excel.unkind.has("page width not kept");
+          put(`pageLayout.${name}`, isKept ? value : others);
+        },
+      ),
       protection: client(
         context,
         "protection",
@@ -204,6 +221,12 @@ function chart(context: FakeContext, there: () => FakeSheet, kind: string, of: o
   const put = (path: string, value: unknown): void => void made.settings.set(path, value);
   context.call("charts.add", () => there().charts.push(made));
   const one = (index: number): object => ({
+    set chartType(type: string) {
+      put(`series.${String(index)}.chartType`, type);
+    },
+    set markerStyle(style: string) {
+      put(`series.${String(index)}.markerStyle`, style);
+    },
     format: settings(context, "series", `series.${String(index)}.`, put),
     setValues: (values: object) => {
       context.call(
@@ -223,6 +246,13 @@ function chart(context: FakeContext, there: () => FakeSheet, kind: string, of: o
     title: settings(context, "chart", "title.", put),
     legend: settings(context, "chart", "legend.", put),
     axes: settings(context, "chart", "axes.", put),
+    delete: () => {
+      context.call("chart.delete", () => {
+        const { charts } = there();
+        if (!charts.includes(made)) throw new FakeError("ItemNotFound");
+        charts.splice(charts.indexOf(made), 1);
+      });
+    },
     setPosition: (from: string, to: string) => {
       context.call("chart.setPosition", () => {
         put("position", `${from}:${to}`);
@@ -356,7 +386,11 @@ function range(context: FakeContext, there: () => FakeSheet, given: string | und
         return client(
           context,
           "spillParent",
-          () => (parent() === undefined ? undefined : { address: `'${there().name}'!${parent() ?? ""}` }),
+          () => {
+            const at = parent();
+            if (at === undefined) return undefined;
+            return { address: `'${there().name}'!${at}`, formulas: [[there().cell(at).formula]] };
+          },
           {},
         );
       },

@@ -39,6 +39,8 @@ export interface FakeChart {
 export class FakeSheet {
   readonly cells = new Map<string, FakeCell>();
   readonly names = new Map<string, string>();
+  /** What a name stands for where that is no longer its cells. */
+  readonly formulas = new Map<string, string>();
   readonly merged: string[] = [];
   readonly charts: FakeChart[] = [];
   readonly conditionals: FakeConditional[] = [];
@@ -69,6 +71,37 @@ export interface FakeRun {
   syncs: number;
 }
 
+/** Ways in which real ones are reported to fail, on one platform or another, where the documentation has it otherwise. */
+export type Unkindness =
+  | "no undo group on the web"
+  | "no undo group for many formulas"
+  | "no undo group for a new sheet"
+  | "no frozen rows"
+  | "no names after frozen rows"
+  | "another workbook in front"
+  | "page width not kept";
+
+const UNKIND_CALLS: readonly {
+  readonly reported: Unkindness;
+  readonly call: string;
+  readonly code: string;
+  readonly merged?: true;
+}[] = [
+  { reported: "no undo group on the web", call: "worksheets.load", code: "GeneralException", merged: true },
+  {
+    reported: "no undo group for many formulas",
+    call: "range.formulas",
+    code: "UndoNotSupported",
+    merged: true,
+  },
+  { reported: "no undo group for a new sheet", call: "names.add", code: "GeneralException", merged: true },
+  { reported: "no frozen rows", call: "freezePanes.freezeRows", code: "GeneralException" },
+  { reported: "another workbook in front", call: "worksheet.activate", code: "InvalidSelection" },
+  { reported: "another workbook in front", call: "freezePanes.freezeRows", code: "InvalidSelection" },
+  { reported: "another workbook in front", call: "worksheet.showGridlines", code: "GeneralException" },
+  { reported: "another workbook in front", call: "charts.add", code: "GeneralException" },
+];
+
 /** Calls that Excel cannot undo as part of a group. */
 const NOT_UNDOABLE = ["protection.protect", "protection.unprotect", "worksheet.delete"];
 
@@ -84,7 +117,12 @@ export class FakeExcel {
   supported = ["1.9", "1.12", "1.20"];
   /** Calls of this kind fail, with this error. */
   failing: { call: string; error: FakeError } | undefined;
+  /** Cells whose formula it does not take, since what it refers to is gone. */
+  refused: readonly string[] = [];
+  readonly unkind = new Set<Unkindness>();
   calculated = 0;
+  /** Who listens to what, by the name of the event. */
+  readonly listeners = new Map<string, (() => Promise<void>)[]>();
   #serial = 0;
 
   /** Puts itself in the place of Excel for the host under test. */
@@ -123,6 +161,7 @@ export class FakeExcel {
 
   enter(sheet: FakeSheet, at: string, content: string | number | boolean): void {
     const cell = sheet.cell(at);
+    if (this.refused.includes(at)) throw new FakeError("InvalidArgument");
     sheet.typed.push(at);
     const text = understood(content, cell.format);
     cell.formula = text;
@@ -169,6 +208,13 @@ export class FakeContext {
         throw new FakeError("UndoNotSupported");
       }
       if (this.excel.failing?.call === kind) throw this.excel.failing.error;
+      const unkind = UNKIND_CALLS.find(
+        ({ reported, call, merged }) =>
+          call === kind &&
+          this.excel.unkind.has(reported) &&
+          (merged === undefined || this.run.options.mergeUndoGroup === true),
+      );
+      if (unkind !== undefined) throw new FakeError(unkind.code);
       work();
     });
   }

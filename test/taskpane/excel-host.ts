@@ -7,7 +7,10 @@ import type { FakeExcel } from "./excel-fake";
 /** A host that waits for nothing; how long it was asked to wait is written down. */
 export function hostIn(excel: FakeExcel, waits: number[] = []): ExcelHost {
   const functions = new Map(
-    ["STANDOFF", "STANDOFF_SPREAD", "VERSION", "CREW_HEADS", "REASON"].map((id) => [id, called(id)]),
+    ["STANDOFF", "STANDOFF_SPREAD", "FEELER_STACK", "VERSION", "CREW_HEADS", "REASON"].map((id) => [
+      id,
+      called(id),
+    ]),
   );
   const pause = (milliseconds: number): Promise<void> => {
     waits.push(milliseconds);

@@ -22,6 +22,14 @@ function expectLines(sheet: OpenSheet, lines: readonly Worked[], travelUnit: num
   });
 }
 
+const SIZE_NAMES = [
+  "0.5 × 0.049 316L",
+  "1 × 0.065 316L",
+  "1.5 × 0.065 316L",
+  "2 × 0.065 316L",
+  "3 × 0.065 304L",
+  "4 × 0.083 304L",
+];
 const TOTALS =
   "joints gas_used purge_share gas_bought gas_per_joint hours containers_exact containers cost cost_per_joint".split(
     " ",
@@ -50,6 +58,15 @@ describe("the gas estimate against a bid worked by hand, line by line (list and 
     expect(sheet.value("cost")).toBeCloseTo(containers * 95, 9);
     expect(sheet.value("cost_per_joint")).toBeCloseTo((containers * 95) / 548, 9);
     expect(sheet.value("lines")).toBe("6 of 6");
+    // Each size of the list stands once, so the table by size repeats its lines.
+    US.forEach(({ joints, arcGas, purgeGas }, i) => {
+      const row = [3, 5, 6, 7].map((column) => sheet.beside("by_size", column, i));
+      expect(sheet.beside("by_size", 10, i)).toBe(SIZE_NAMES[i]);
+      expect(row[0]).toBe(joints);
+      [arcGas, purgeGas, arcGas + purgeGas].forEach((gas, c) => {
+        expect(Math.abs(Number(row[c + 1]) / gas - 1)).toBeLessThan(1e-8);
+      });
+    });
   });
 
   test("in SI units", async () => {

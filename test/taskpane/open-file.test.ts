@@ -15,6 +15,7 @@ import { fileOf } from "../../taskpane/hosts/browser/save";
 import { placeOf } from "../../taskpane/hosts/addresses";
 import { gas } from "../../taskpane/sheets/gas";
 import { procedure } from "../../taskpane/sheets/procedure";
+import { number } from "../bead";
 import { openSheet } from "./open-sheet";
 
 type Value = string | number | boolean | null;
@@ -82,7 +83,7 @@ describe("a file of version 0.1", () => {
       { wall: 0.065, od: 1, heat_most: 8, dam_spacing: 24, style: "pulsed" },
     ],
     ["gas-SI", "Gas estimate", "SI", { torch_flow: 10, waste: 0.1, supply: "cylinder" }],
-    ["cycle-US", "Cycle plan", "US", { joints: 600, operators: 2, rate: 48 }],
+    ["cycle-US", "Cycle plan", "US", { joints: 600, operators: 2, shop_heads: 4, rate: 48 }],
   ] as const)(
     "%s: what was typed computes in today's sheet, and the old one stays as saved",
     async (name, title, units: Units, typed) => {
@@ -105,6 +106,20 @@ describe("a file of version 0.1", () => {
     expect(typeof book.at("Gas estimate as saved", "D38")).toBe("number");
     expect(book.formula("Gas estimate as saved", "D38")).not.toMatch(/^=/);
   });
+});
+
+test("a cycle plan without scenarios: what was typed stands in the first column, and no what-if or list of today's example", async () => {
+  const book = await open(readFileSync("test/data/version-0.1/cycle-US.xlsx"));
+  const named = (name: string): unknown => book.named("Cycle plan", name);
+  for (const name of ["shop_heads_b", "load_c", "scenario_b", "shift_steady_b", "changeovers_typed"]) {
+    expect([name, named(name) ?? ""]).toEqual([name, ""]);
+  }
+  expect(book.named("Cycle plan", "joint_counts", 1) ?? "").toBe("");
+  // Heads fixed to their operators as they were, without changeovers: twice what one makes.
+  expect([named("heads_are"), named("changeovers")]).toEqual(["fixed", 0]);
+  const one = number("CREW_OUTPUT", 2, 180, named("machine"), named("net_hours"), 0.85, "steady", 15);
+  expect(Number(named("shift_steady"))).toBeCloseTo(2 * one, 9);
+  expect(Number(named("labor"))).toBeCloseTo(8 / one, 9);
 });
 
 test("a sheet with a cell deleted: what a new sheet puts there is told, a typed formula keeps its answer, a blank stays blank", async () => {
@@ -238,6 +253,40 @@ describe("a file that Excel has saved", () => {
     expect(book.remark.match(/XYZZY/g)).toHaveLength(1);
     expect(book.remark).toContain("rules for typed cells that are neither a list nor a range of numbers");
   });
+});
+
+test("notes, sparklines, shapes, links, words with looks of their own and hidden rows are told, not lost silently", async () => {
+  const cells = new Map<string, object>([
+    ["0,0", { value: "see the note", type: "string", comment: { author: "A", text: "Ask first." } }],
+    ["1,0", { value: "link", type: "string", hyperlink: { target: "https://example.com/" } }],
+    [
+      "2,0",
+      {
+        value: "two words",
+        type: "richText",
+        richText: [{ text: "two " }, { text: "words", font: { bold: true } }],
+      },
+    ],
+    ["3,0", { value: 3, type: "number" }],
+  ]);
+  const book = await written({
+    name: "Theirs",
+    cells,
+    rowDefs: new Map([[3, { hidden: true }]]),
+    sparklines: [{ location: "B1", dataRange: "Theirs!A1:A4" }],
+    textBoxes: [{ text: "drawn by hand", anchor: { from: { row: 5, col: 1 }, to: { row: 7, col: 3 } } }],
+  });
+  for (const kind of [
+    "shapes and text boxes",
+    "notes and comments",
+    "links",
+    "looks of single words in a cell",
+    "that rows or columns were hidden (they are shown)",
+    "sparklines",
+  ]) {
+    expect(book.remark).toContain(kind);
+  }
+  expect(book.remark).not.toContain("slicers");
 });
 
 test.each([

@@ -75,17 +75,20 @@ describe("the procedure sheet in US units, against hand calculations (example va
     expect(sheet.value("tint")).toBe(3);
   });
 
-  test("the purge times of the chart leave the oxygen they stand beside, and the target's lies between its neighbors", () => {
+  test("the chart's oxygen stands where the purge time leaves it, and the target's time lies between its neighbors", () => {
     const target = Number(sheet.value("purge_time"));
-    for (let r = 0; r < 13; r += 1) {
-      const [ppm, seconds] = [0, 1].map((column) => Number(sheet.beside("levels", column, r)));
+    const levels = [0, 1, 2].map((column) =>
+      Array.from({ length: 14 }, (_, r) => Number(sheet.beside("levels", column, r))),
+    );
+    const [seconds = [], ppm = [], line = []] = levels;
+    expect([ppm[0], ppm[13]]).toEqual([200_000, 10]);
+    ppm.forEach((level, r) => {
       // One well-mixed volume: c = c₀·e^(−n), n changes (mass balance), from air at 209 500 ppm.
-      const changes = Math.log(209_500 / (ppm ?? NaN));
       const change = target / Math.log(209_500 / 50);
-      expect(seconds).toBeCloseTo(changes * change, 6);
-      expect((ppm ?? NaN) <= 50).toBe((seconds ?? NaN) >= target);
-      expect(sheet.beside("levels", 2, r)).toBe(target);
-    }
+      expect(seconds[r]).toBeCloseTo(Math.log(209_500 / level) * change, 6);
+      expect(level <= 50).toBe((seconds[r] ?? NaN) >= target * (1 - 1e-12));
+      expect(line[r]).toBe(50);
+    });
   });
 
   test("the table of sectors hangs together: peak, background and heat input follow the mean", () => {
@@ -136,16 +139,20 @@ describe("the procedure sheet in US units, against hand calculations (example va
     const pulsed = Number(sheet.value("mean_first")) / Number(sheet.value("steady_first"));
     expect(pulsed).toBeGreaterThan(0.95);
     expect(pulsed).toBeLessThan(1);
-    for (let r = 0; r < 24; r += 1) {
-      expect(sheet.beside("course", 0, r)).toBeCloseTo(15 * r, 9);
-      const set = Number(sheet.beside("course", 5, r));
-      expect(set * pulsed).toBeCloseTo(sector(sheet, "mean", Math.floor(r / 6)), 9);
-    }
+    const steps = (column: number): number[] =>
+      Array.from({ length: 48 }, (_, r) => Number(sheet.beside("steps", column, r)));
+    const [rotation, needed, set] = [steps(0), steps(1), steps(2)];
+    // Each fine sector from its start to its end, so that a current is a level line and a change a step.
+    rotation.forEach((degrees, r) => {
+      expect(degrees).toBeCloseTo(15 * Math.ceil(r / 2), 9);
+      expect(needed[r]).toBe(sheet.beside("course", 2, Math.floor(r / 2)));
+      expect((set[r] ?? NaN) * pulsed).toBeCloseTo(sector(sheet, "mean", Math.floor(r / 12)), 9);
+    });
     for (const quarter of [0, 1, 2, 3]) {
-      const needed = [0, 1, 2, 3, 4, 5].map((i) => Number(sheet.beside("course", 2, 6 * quarter + i)));
-      const mean = needed.reduce((sum, amps) => sum + amps, 0) / 6;
+      const of = needed.slice(12 * quarter, 12 * quarter + 12);
+      const mean = of.reduce((sum, amps) => sum + amps, 0) / 12;
       // Six fine sectors in place of the quarter they fill; the checks of the course lie elsewhere.
-      expect(Math.abs(mean / Number(sheet.beside("course", 5, 6 * quarter)) - 1)).toBeLessThan(0.01);
+      expect(Math.abs(mean / (set[12 * quarter] ?? NaN) - 1)).toBeLessThan(0.01);
     }
   });
 

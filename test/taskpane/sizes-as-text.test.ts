@@ -61,7 +61,9 @@ test.each(WAYS)("in the list of joints %s is half an inch", async (way) => {
   expect(sheet.value("summary")).toMatch(/^✓/);
 });
 
-const SHEETS = TEMPLATES.flatMap((template) =>
+/** The size table has lengths in its list alone, which its own test reads as text. */
+const LIST_ALONE = "sizes";
+const SHEETS = TEMPLATES.filter(({ id }) => id !== LIST_ALONE).flatMap((template) =>
   (["US", "SI"] as const).map((units) => [template.id, units, template] as const),
 );
 

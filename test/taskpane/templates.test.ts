@@ -14,7 +14,8 @@ const PLANS: [string, SheetPlan][] = TEMPLATES.flatMap((template) =>
  * schedule, for what is made of it and for one more; a check then asks one formula for its reason.
  */
 const LONGEST_CHAIN = { result: 3, check: 4 };
-const MOST_FORMULAS = 200;
+/** As many as the cycle plan has, which asks for four scenarios with twelve numbers of heads each. */
+const MOST_FORMULAS = 260;
 
 /** Every address a formula speaks of, ranges spelled out. */
 function references(formula: string): string[] {
@@ -64,11 +65,17 @@ describe.each(PLANS)("template %s", (_, plan) => {
   const all = formulas(plan);
 
   test("no result waits for more than three of our formulas in a row, no check for more than four", () => {
+    const known = new Map<string, number>();
     const depth = (at: string, path: readonly string[]): number => {
       if (path.includes(at)) throw new Error(`circle: ${[...path, at].join(" → ")}`);
-      const formula = all.get(at) ?? "";
-      const before = Math.max(0, ...references(formula).map((other) => depth(other, [...path, at])));
-      return before + nested(formula);
+      const found = known.get(at);
+      if (found !== undefined) return found;
+      const formula = all.get(at);
+      if (formula === undefined) return 0;
+      const waited = references(formula).map((other) => depth(other, [...path, at]));
+      const longest = waited.reduce((most, one) => Math.max(most, one), 0) + nested(formula);
+      known.set(at, longest);
+      return longest;
     };
     const results = new Set(plan.cells.filter(({ look }) => look === "result").map(({ at }) => at));
     for (const at of all.keys()) {
@@ -86,11 +93,13 @@ describe.each(PLANS)("template %s", (_, plan) => {
     for (const { at } of plan.names) expect(at).toMatch(/^[A-Z]\d+(:[A-Z]\d+)?$/);
   });
 
-  test("places every cell once, what is typed inside the printed area or on the workbench beside it", () => {
+  test("places every cell once, what is typed on the page or on the workbench beside it", () => {
     const places = plan.cells.map(({ at }) => at);
     expect(new Set(places).size).toBe(places.length);
     const [, last = ""] = plan.print.area.split(":");
-    const corner = placeOf(last);
+    const behind = plan.cells.find(({ content }) => String(content).startsWith("Behind the page: "));
+    // Of the bid only a part of the page prints.
+    const corner = { column: placeOf(last).column, row: placeOf(behind?.at ?? "").row };
     // Below the page stands what the checks work with: nothing there is typed.
     for (const { at, look } of plan.cells) {
       const { column, row } = placeOf(at);

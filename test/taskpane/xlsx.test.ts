@@ -6,12 +6,13 @@ import { strFromU8, unzipSync } from "fflate";
 
 import type { Units } from "../../src/quantity";
 import { fileOf } from "../../taskpane/hosts/browser/save";
-import { addressOf } from "../../taskpane/hosts/addresses";
+import { addressOf, placeOf } from "../../taskpane/hosts/addresses";
 import { TEMPLATES } from "../../taskpane/sheets";
 import { cycle } from "../../taskpane/sheets/cycle";
 import { gas } from "../../taskpane/sheets/gas";
 import { procedure } from "../../taskpane/sheets/procedure";
 import type { Template } from "../../taskpane/sheets/sheet";
+import { PICTURES_NAME } from "../../taskpane/sheets/sheet";
 import { VALUE_ONLY } from "../../taskpane/files/write";
 import { computed } from "./computed";
 import { addressesIn } from "./excel-fake-objects";
@@ -94,8 +95,25 @@ describe.each(SHEETS)("a file of %s in %s", (_, units, template: Template) => {
 
   test("says how it is to be opened: as Excel's, without computing everything again", () => {
     expect(file.part("docProps/app.xml")).toContain("<Application>Microsoft Excel</Application>");
+    expect(file.part("docProps/app.xml")).toMatch(/<AppVersion>\d{2}\.\d{4}<\/AppVersion><\/Properties>$/);
     expect(file.part("xl/workbook.xml")).toContain('<calcPr calcId="191029"/>');
     expect(file.part("xl/workbook.xml")).not.toContain("fullCalcOnLoad");
+  });
+
+  test("has the parts of styles that Excel writes: every look rests on the one named Normal", () => {
+    const styles = file.part("xl/styles.xml");
+    expect(styles).toMatch(/<cellStyleXfs count="1"><xf [^>]*\/><\/cellStyleXfs>/);
+    expect(styles).toContain('<cellStyle name="Normal" xfId="0" builtinId="0"/>');
+    const looks = /<cellXfs count="(\d+)">(.*)<\/cellXfs>/.exec(styles);
+    const xfs = looks?.[2]?.match(/<xf [^>]*>/g) ?? [];
+    expect(xfs.length).toBe(Number(looks?.[1]));
+    for (const xf of xfs) expect(xf).toContain('xfId="0"');
+  });
+
+  test("says in a cell that stays in sight that the numbers do not follow without the add-in", () => {
+    const words = "Tinted cells are typed; the rest follows only with Ringbead.";
+    const at = Object.entries(file.sheet).find(([, one]) => (one as CellObject).v === words)?.[0] ?? "";
+    expect(Number(/\d+$/.exec(at)?.[0])).toBeLessThanOrEqual(template.plan(units).frozenRows);
   });
 
   test("has the form's names, each of this sheet only", () => {
@@ -129,11 +147,33 @@ describe.each(SHEETS)("a file of %s in %s", (_, units, template: Template) => {
       addressesIn(at).flat(),
     );
     expect(guarded.sort()).toEqual(planned.sort());
-    expect(xml.match(/<cfRule /g)?.length ?? 0).toBe(2 * plan.signs.length);
+    expect(xml.match(/<cfRule /g)?.length ?? 0).toBe(2 * plan.signs.length + (plan.grayed ?? []).length);
+    for (const { at, formula } of plan.grayed ?? []) {
+      const text = formula.slice(1).replaceAll("&", "&amp;").replaceAll(">", "&gt;");
+      expect(xml).toMatch(new RegExp(`<conditionalFormatting sqref="${at}"><cfRule type="expression"`));
+      expect(xml.replaceAll("&quot;", '"')).toContain(`<formula>${text}</formula>`);
+    }
+    expect(/<autoFilter ref="([^"]*)"/.exec(xml)?.[1]).toBe(plan.filter);
+    expect(/ xSplit="(\d+)"/.exec(xml)?.[1]).toBe(plan.frozenColumns?.toString());
     const area = file.book.Workbook?.Names?.find(({ Name }) => Name === "_xlnm.Print_Area");
-    expect(area?.Ref).toBe(`'${plan.title}'!${plan.print.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`);
+    // Pictures that the sheet keeps room for are printed with it.
+    const room = plan.names.find(({ name }) => name === PICTURES_NAME)?.at.replace(/^.*:/, "");
+    const printed = `'${plan.title}'!${plan.print.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`;
+    const [first = "", last = ""] = (area?.Ref ?? "").replaceAll("$", "").split(":");
+    if (room === undefined) expect(area?.Ref).toBe(printed);
+    else {
+      expect(first).toBe(`'${plan.title}'!A1`);
+      expect(placeOf(last).column).toBe(placeOf(plan.print.area.replace(/^.*:/, "")).column);
+      expect(placeOf(last).row).toBeLessThanOrEqual(placeOf(room).row);
+      expect(placeOf(last).row).toBeGreaterThan(placeOf(plan.print.area.replace(/^.*:/, "")).row);
+    }
     expect(xml).toContain('fitToWidth="1"');
-    expect(xml).toContain('fitToHeight="0"');
+    expect(xml).toContain(`fitToHeight="${plan.print.paper === "page" ? "1" : "0"}"`);
+    expect(xml).toMatch(
+      plan.print.paper !== "list" && plan.print.paper !== "wide"
+        ? /<pageSetup orientation="portrait"/
+        : /<pageSetup orientation="landscape"/,
+    );
     expect(xml).toContain("<oddFooter>&amp;L&amp;A · &amp;D&amp;RPage &amp;P of &amp;N</oddFooter>");
     expect(xml).toContain(`ySplit="${String(plan.frozenRows)}"`);
     plan.charts.forEach(({ title }, i) => {
@@ -155,9 +195,9 @@ test("a cell of a table of ours looks up its place, counted so that inserted row
   const file = await save(await openSheet(cycle, "US"));
   const first = file.named("phases").at;
   const { cell, at } = file.named("phases", 2, 3);
-  const row = at.slice(1);
+  const [column, row] = [first.slice(0, 1), at.slice(1)];
   expect(cell.f?.startsWith("INDEX(_xldudf_BEAD_CYCLE_PHASES(")).toBe(true);
-  expect(cell.f?.endsWith(`,ROWS(E$${first.slice(1)}:E${row}),3)`)).toBe(true);
+  expect(cell.f?.endsWith(`,ROWS(${column}$${first.slice(1)}:${column}${row}),3)`)).toBe(true);
 });
 
 test("a native column over a list is stored line by line, its total as an array of one cell", async () => {
