@@ -29,15 +29,25 @@ export function table(id: string, ...cells: unknown[]): (number | string | boole
   return result as (number | string | boolean)[][];
 }
 
-/** The error code and the sentence with which a formula refuses its arguments. */
-export function refusal(id: string, ...cells: unknown[]): string {
+/** In place of a refusal. */
+export const ANSWERED = "answered";
+
+/** What a formula says of its arguments: the answer, or the error code and the sentence of its refusal. */
+export function said(
+  id: string,
+  ...cells: unknown[]
+): { readonly refused: string; readonly answer?: unknown } {
   try {
-    bead(id, ...cells);
+    return { refused: ANSWERED, answer: bead(id, ...cells) };
   } catch (problem) {
     const { code, message } = problem as { code: string; message: string };
-    return `${code} ${message}`;
+    return { refused: `${code} ${message}` };
   }
-  return "answered";
+}
+
+/** The error code and the sentence with which a formula refuses its arguments. */
+export function refusal(id: string, ...cells: unknown[]): string {
+  return said(id, ...cells).refused;
 }
 
 /** Half a unit in the last printed digit: how near a value has to come to a printed one. */

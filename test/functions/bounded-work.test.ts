@@ -26,6 +26,8 @@ const MOST = 250_000;
 const MOST_OF_AMPS_SECTORS = 7_000_000;
 /** Some 400 sums over the ages of a weld, about 100 each, to check the bead sector by sector: at 11 ns 8 ms. */
 const MOST_OF_A_RING = 800_000;
+/** A coupon is one bead on a plate, 0.15 ms. */
+const MOST_A_COUPON = 50_000;
 /** Newton's steps over such a ring, a dozen to thirty; an arc of 1 % efficiency for minutes needs the most: 0.14 s. */
 const MOST_OF_DAM_DISTANCE = 20_000_000;
 /** 100 leaves × sums up to 110 000 grains, nearly a block each, and two where coverage is measured: at 1.4 ns 28 ms. */
@@ -53,9 +55,11 @@ function most(id: string, cells: readonly unknown[]): number {
   if (id === "FEELER_STACK") return MOST_OF_FEELER_STACK;
   if (id === "AMPS_SECTORS") return MOST_OF_AMPS_SECTORS;
   if (id === "SCHEDULE") return mostOfSchedule(cells);
-  if (id === "DAM_TEMPERATURE") return MOST_OF_A_RING;
+  if (["DAM_TEMPERATURE", "RING_BEAD", "PROGRAM_BEAD"].includes(id)) return MOST_OF_A_RING;
   if (id === "DAM_DISTANCE") return MOST_OF_DAM_DISTANCE;
   const lines = Math.max(1, ...cells.map((cell) => (Array.isArray(cell) ? cell.length : 1)));
+  if (id === "SIZE_TABLE") return lines * MOST_OF_A_RING;
+  if (id === "COUPON_EFFICIENCY" || id === "COUPON_TABLE") return MOST + lines * MOST_A_COUPON;
   return MOST + (lines - 1) * MOST_A_LINE;
 }
 
@@ -113,17 +117,51 @@ const DEAREST: readonly (readonly [what: string, id: string, ...cells: unknown[]
   ["1000 cells", "PURGE_FLOW", 2, 12, 20, 50, 0, 1000],
   ["1000 cells", "PURGE_OXYGEN", 2, 12, 20, 500, 0, 1000],
   ["1000 heads", "CREW_OUTPUT", 1000, 120, 360, 8, 0.8, "random", 30],
+  ["10000 heads", "CREW_OUTPUT", 10_000, 120, 360, 8, 0.8, "random", 30],
+  ["10000 heads, 500 operators", "CREW_OUTPUT", 10_000, 120, 3600, 8, 0.8, "random", 30, 500],
+  [
+    "10000 heads, 1000 operators a long way apart",
+    "CREW_OUTPUT",
+    10_000,
+    120,
+    360,
+    8,
+    0.8,
+    "random",
+    350,
+    1000,
+  ],
+  ["the longest course", "CREW_COURSE", 20, 0, 2, 0, 2000 / 3600, 5, 20],
+  ["a billion joints learned", "LEARN_TOTAL", 1, 1, 1e9, 0.8, "unit"],
   ["1000 heads, nearly no machine time", "CREW_OUTPUT", 1000, 120, 1e-6, 8, 0.8, "random", 30],
   ["a temperature hard to find", "DAM_DISTANCE", 68.001, 1, 0.065, 46, 9.4, 5, 1e6],
   ["a full cylinder", "GAS_CYLINDER", 50, 300, 0, 60, "SI"],
   ["100 leaves, widest tolerance", "FEELER_STACK", 10, leaves(0.05, 0.0007), 1, "SI"],
   ["100 leaves, most sums to look at", "FEELER_STACK", 10, leaves(0.3, 0.0137), 1, "SI"],
   ["100 leaves, thinnest", "FEELER_STACK", 10, leaves(0.0001, 0.0001), 1, "SI"],
+  ["the largest sample of a process", "SAMPLE_ODDS", 1e6, 5e5, 0.5],
+  ["the largest sample of the largest lot", "SAMPLE_ODDS", 1e6, 5e5, 5e8, 1e9],
+  ["the largest lot, half of it bad", "SAMPLE_SIZE", 1e9, 5e8, 1e-9],
+  ["the largest lot, one bad", "SAMPLE_SIZE", 1e9, 1, 0.999999],
+  ["most inspected", "REJECT_RATE", 5e5, 1e6, 0.999999],
+  ["most good, even yield", "JOINTS_START", 1e5, 0.5, 0.999999],
+  ["most good, least yield", "JOINTS_START", 1e5, 0.00011, 0.999999],
   ["a thousand lines, every wall different", "TAKEOFF", lines(1000), 300, 20, 10, 60, 1080],
+  ["fifty sizes, every wall different", "SIZE_TABLE", lines(50).map(([, ...size]) => size)],
+  [
+    "a hundred coupons in a list",
+    "COUPON_TABLE",
+    coupons(100).map(([amps]) => [1, 0.065, amps, 9.4, 5, 0.18, 0.15]),
+  ],
+  ["a thousand coupons", "COUPON_EFFICIENCY", 0.065, coupons(1000), 9.4, 5, 0.17],
 ];
 
 function leaves(thinnest: number, step: number): number[][] {
   return Array.from({ length: 100 }, (_, i) => [thinnest + i * step]);
+}
+
+function coupons(count: number): number[][] {
+  return Array.from({ length: count }, (_, i) => [50 + i * 1e-3]);
 }
 
 function lines(count: number): unknown[][] {

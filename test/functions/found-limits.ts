@@ -130,7 +130,11 @@ function* columnProbes(
   for (const [line, { name, quantity }, i] of probed) {
     const refuses: Refuses = (value) => {
       const row = line.map((cell, c) => (c === i ? value : cell));
-      const rows = formula.call(...cells.map((cell, c) => (c === place ? [row] : cell)));
+      const call = cells.map((cell, c) => (c === place ? [row] : cell));
+      // A list whose every line counts is refused as a whole; else the line has a remark.
+      const sentence = said(formula, call);
+      if (sentence !== "") return sentence.includes(`: ${name} = `);
+      const rows = formula.call(...call);
       const [answered] = Array.isArray(rows) ? rows : [];
       return String(answered?.at(-1)).startsWith(`${name}: `);
     };

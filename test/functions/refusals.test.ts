@@ -13,7 +13,17 @@ const WORDS: Readonly<Record<string, string>> = {
   scaleGas: "AR, N2, HE, AIR",
   style: "pulsed, steady",
   pattern: "steady, random",
+  model: "average, unit",
+  spread: "percent, same, growing",
+  side: "mean, face, root",
   surface: "none, still air",
+  level: "S-1, S-2, S-3, S-4, I, II, III",
+  severity: "normal, tightened",
+  "COVER_WALL rule": "ASME IX, ISO 15614-1, ISO 9606-1",
+  "COVER_OD rule": "ASME IX, ISO 9606-1",
+  "COVER_HEAT rule": "ASME IX, ISO 15614-1",
+  standard: "A270, A269, A1016",
+  method: "WRC-1992, Schaeffler, Hammar-Svensson",
   units: "US, SI",
 };
 /** Arguments that are names. */
@@ -29,9 +39,14 @@ const places: Place[] = HELP.flatMap((about) =>
   about.parameters.map((parameter, index) => ({ about, parameter, index })),
 ).filter(({ parameter }) => !parameter.repeating);
 const scalars = places.filter(({ parameter }) => !parameter.range);
-const words = scalars.filter(({ parameter }) => WORDS[parameter.name] !== undefined);
+const words = scalars.filter((place) => wordsOf(place) !== undefined);
 const texts = scalars.filter(({ parameter }) => TEXTS.includes(parameter.name));
 const numbers = scalars.filter((place) => !words.includes(place) && !texts.includes(place));
+
+/** The words that an argument takes: those of its name, or of its name in one formula. */
+function wordsOf({ about, parameter: { name } }: Place): string | undefined {
+  return WORDS[`${about.id} ${name}`] ?? WORDS[name];
+}
 
 function titled(some: readonly Place[]): [string, Place][] {
   return some.map((place) => [`${place.about.id}, ${place.parameter.name}`, place]);
@@ -137,7 +152,7 @@ test("a number is what the record has a kind of quantity for, a word or a name w
 
 describe("one of some words", () => {
   test.each(titled(words))("%s", (_, place) => {
-    const must = `must be one of ${WORDS[place.parameter.name] ?? ""}`;
+    const must = `must be one of ${wordsOf(place) ?? ""}`;
     expectRefused(place, "metric", '"metric"', must);
     expectRefused(place, LONG_TEXT, SHORTENED, must);
     expectRefused(place, true, "TRUE", must);

@@ -45,15 +45,34 @@ test.each([
   expect(weakest(id)).toBe(standing);
 });
 
+/** What is said of how a work is known. */
+const KNOWN = { copy: "", "second-hand": ", as another work quotes it", memory: ", no copy read" } as const;
+
 test("every work that a source cites is there with how it is known", () => {
   for (const formula of FORMULAS) {
     for (const key of keysCited(formula.source)) {
-      const { short, access } = SOURCES[key];
+      const { short, access, standing: printed } = SOURCES[key];
       const found = restsOn(formula, FORMULAS).filter(({ what }) => what.startsWith(`${short} (`));
       const standing = access === "memory" ? "from memory" : "published";
       expect([formula.id, key, found.map((one) => one.standing)]).toEqual([formula.id, key, [standing]]);
+      expect(found[0]?.what).toBe(`${short} (${printed}${KNOWN[access]})`);
     }
   }
+});
+
+test("what a source calls an estimate, or has from memory, is told as that and in its words", () => {
+  const counted = { estimate: 0, "from memory": 0 };
+  for (const { id, source, restsOn: rests } of HELP) {
+    for (const clause of source.split("; ")) {
+      const remembered = /from memory/i.test(clause) ? "from memory" : undefined;
+      const standing = /\bestimates?\b/i.test(clause) ? "estimate" : remembered;
+      if (standing === undefined) continue;
+      counted[standing] += 1;
+      const told = rests.some((rest) => rest.standing === standing && clause.includes(rest.what));
+      expect([id, clause, told]).toEqual([id, clause, true]);
+    }
+  }
+  for (const times of Object.values(counted)) expect(times).toBeGreaterThan(1);
 });
 
 test("nothing that a record calls unconfirmed is left without a weak standing", () => {

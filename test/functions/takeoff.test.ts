@@ -80,6 +80,31 @@ describe(evidence("TAKEOFF", BY_HAND, "the purge of a bore by its dams, ln(209 5
     expect(row[GAS]).toBe(row[PURGE_GAS]);
   });
 
+  test("no shorter than purgeAtLeast, however it comes about", () => {
+    const line = [[2, 50.8, 1.651]];
+    // The sweep of 540.538 s itself, more than it, and more than typed seconds.
+    const sweep = takeoff(line, purged).lines[0]?.[PURGE];
+    expect(takeoff(line, { ...purged, purgeAtLeast: 540 }).lines[0]?.[PURGE]).toBe(sweep);
+    expect(takeoff(line, { ...purged, purgeAtLeast: 600 }).lines[0]?.[PURGE]).toBe(600);
+    expect(takeoff(line, { ...purged, purgeSeconds: 90, purgeAtLeast: 120 }).lines[0]?.[PURGE]).toBe(120);
+    // Without dams or seconds there is no sweep, and the least is purged.
+    const [row = []] = takeoff(line, { purgeFlow: 10, purgeAtLeast: 60, units: "SI" }).lines;
+    expect(row[PURGE]).toBe(60);
+    expectNear(row[PURGE_GAS] as number, (2 * 10 * (60 + (row[MACHINE] as number))) / 60);
+  });
+
+  test("what is waited for of the purge counts in the hours, and in no gas", () => {
+    const line = [[8, 50.8, 1.651]];
+    const none = takeoff(line, { ...purged, handlingSeconds: 300 }).lines[0] ?? [];
+    const half = takeoff(line, { ...purged, handlingSeconds: 300, purgeWaited: 0.5 }).lines[0] ?? [];
+    const all = takeoff(line, { ...purged, handlingSeconds: 300, purgeWaited: 1 }).lines[0] ?? [];
+    const [machine, purge] = [none[MACHINE] as number, none[PURGE] as number];
+    expectNear(none[TIME] as number, (8 * (machine + 300)) / 3600);
+    expectNear(half[TIME] as number, (8 * (machine + 300 + purge / 2)) / 3600);
+    expectNear(all[TIME] as number, (8 * (machine + 300 + purge)) / 3600);
+    expect([half[GAS], all[GAS]]).toEqual([none[GAS], none[GAS]]);
+  });
+
   test("seconds that are typed overrule the dams, 0 too; no flow takes no time", () => {
     const line = [[2, 50.8, 1.651]];
     expect(takeoff(line, { ...purged, purgeSeconds: 90 }).lines[0]?.[PURGE]).toBe(90);

@@ -26,7 +26,7 @@ describe(`written to base and back is where it began (${RUNS})`, () => {
 });
 
 describe("every quantity has its unit in each system", () => {
-  const SAME = ["s", "h", "A", "V", "J", "rpm", "Hz", "°", "ppm", ""];
+  const SAME = ["s", "h", "A", "V", "J", "rpm", "Hz", "°", "ppm", "%", "per hour", ""];
   /** The liter of a liquid container is one in both, that of gas is not. */
   const same = (of: Quantity): boolean => of === quantities.LIQUID_VOLUME || SAME.includes(of.US.unit);
 
@@ -40,6 +40,12 @@ describe("every quantity has its unit in each system", () => {
 test("turns per minute: 60 rpm is one turn a second", () => {
   expect(toBase(60, quantities.ROTATION, "US")).toBe(1);
   expect(toBase(60, quantities.ROTATION, "SI")).toBe(1);
+});
+
+test("air changes: 3600 per hour are one a second; percent and moisture stay as written", () => {
+  expect(toBase(3600, quantities.AIR_CHANGES, "US")).toBe(1);
+  expect(toBase(19.5, quantities.PERCENT, "SI")).toBe(19.5);
+  expect(toBase(19.5, quantities.MOISTURE, "US")).toBe(19.5);
 });
 
 test("time, current, voltage, energy, frequency, angle, oxygen and shares are written as they are", () => {

@@ -14,7 +14,7 @@ test("a page loads files named by their content, and the fixed names stay", () =
     "taskpane.html",
     '<script src="functions.js"></script><script src="listen.js"></script><link href="pane.css"><script src="taskpane.js">',
   );
-  write("help.html", '<link href="help.css">');
+  write("help.html", '<link href="help.css"><script src="help-search.js"></script>');
   write("sheet/index.html", '<link href="sheet.css"><script src="sheet.js">');
   const files = [
     "functions.js",
@@ -22,6 +22,7 @@ test("a page loads files named by their content, and the fixed names stay", () =
     "pane.css",
     "taskpane.js",
     "help.css",
+    "help-search.js",
     "sheet/sheet.css",
     "sheet/sheet.js",
   ];

@@ -4,10 +4,16 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 
 import { FORMULAS } from "../../taskpane/pane/help";
+import { TEMPLATES } from "../../taskpane/sheets";
+import { bid } from "../../taskpane/sheets/bid";
+import { coupons } from "../../taskpane/sheets/coupons";
 import { cycle } from "../../taskpane/sheets/cycle";
 import { gas } from "../../taskpane/sheets/gas";
 import { procedure } from "../../taskpane/sheets/procedure";
 import type { Template } from "../../taskpane/sheets/sheet";
+import { sizeTable } from "../../taskpane/sheets/size-table";
+import { weldLog } from "../../taskpane/sheets/weld-log";
+import { HOW_TO } from "../../tools/docs/how-to";
 import { disagreement } from "../../tools/docs/stated-result";
 import { typedCall } from "../../tools/docs/typed-call";
 import { bead, typedCells } from "../bead";
@@ -18,10 +24,15 @@ const IDS = new Set(FORMULAS.map(({ id }) => id));
 
 /** Each page, the sheet it works in, and the cautions it may not be without. */
 const PAGES: readonly (readonly [page: string, template: Template, cautions: readonly RegExp[]])[] = [
+  ["bid.md", bid, [/cylinders secured/i, /shock/, /Arc rays/]],
+  ["coupons.md", coupons, [/Arc rays/, /shock/, /cylinders secured/i]],
   ["gas.md", gas, [/cylinders secured/, /a purged bore, vessel or pit[^.]*confined space/]],
   ["heat-input.md", procedure, [/shock/, /Arc rays/, /licensed to sign govern/, /cylinders secured/]],
+  ["log.md", weldLog, [/Arc rays/, /shock/, /19\.5/, /hexavalent chromium/]],
   ["procedure.md", procedure, [/test coupon/, /Arc rays/, /shock/, /cylinders secured/, /never enter alone/]],
+  ["program.md", procedure, [/test coupon/, /Arc rays/, /shock/, /cylinders secured/i]],
   ["shift.md", cycle, [/arc rays/, /shock/, /cylinders secured/, /never work there alone/]],
+  ["sizes.md", sizeTable, [/test coupon/, /Arc rays/, /shock/, /cylinders secured/i]],
 ];
 const EVERYWHERE = [
   /qualified procedure/,
@@ -74,7 +85,7 @@ function labels(template: Template): Set<string> {
   const bar = BAR.flatMap((file) =>
     between(readFileSync(path.join("taskpane/hosts/browser", file), "utf8"), /"([^"\n]+)"/g),
   );
-  const titles = [procedure, gas, cycle].map(({ title }) => title);
+  const titles = TEMPLATES.map(({ title }) => title);
   const { cells } = template.plan("US");
   const words = cells.map(({ content }) => String(content)).filter((content) => !content.startsWith("="));
   // A label that follows the sheet is a formula: "Travel speed", or "Travel speed, typed".
@@ -94,8 +105,12 @@ function sentences(template: Template): string {
     .join("\n");
 }
 
-test("there is a check for every page", () => {
-  expect(readdirSync(FOLDER).sort()).toEqual(PAGES.map(([page]) => page));
+test("there is a check for every page, and each is in the help and in README", () => {
+  const files = readdirSync(FOLDER).sort();
+  expect(files).toEqual(PAGES.map(([page]) => page));
+  expect(HOW_TO.map((name) => `${name}.md`).sort()).toEqual(files);
+  const readme = readFileSync("README.md", "utf8");
+  expect(files.filter((file) => !readme.includes(`(docs/how-to/${file})`))).toEqual([]);
 });
 
 describe.each(PAGES)("%s", (page, template, cautions) => {

@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 
-import type { Kind, Report } from "../../tools/docs/mutation";
-import { joined, mutationPage, reasons, unnoticed } from "../../tools/docs/mutation";
+import { Answers, letterOf, toldBy } from "../../tools/dev/mutants/answers";
+import type { Report } from "../../tools/docs/mutation";
+import { mutationPage, reasons, unnoticed } from "../../tools/docs/mutation";
 
 /** A source of two changes, the second over two lines; invented. */
 const SOURCE = "a = b < c;\nd = e(\n  f);\n";
@@ -27,8 +28,7 @@ function pageOf(
   given: Parameters<typeof mutationPage>[1],
   literals: Report = { files: {} },
 ): string {
-  const unasked: Record<Kind, string[]> = { mutators: ["functions/a.ts", "functions/b.ts"], literals: [] };
-  return mutationPage({ mutators, literals }, given, unasked);
+  return mutationPage({ mutators, literals }, given);
 }
 
 type Location = Record<"start" | "end", { line: number; column: number }>;
@@ -40,7 +40,7 @@ function place(line: number, column: number, toLine: number, toColumn: number): 
 test("a change that no test noticed is told with the code it replaces", () => {
   expect(unnoticed(REPORT)).toEqual([CHANGE]);
   expect(
-    unnoticed({ files: { x: { source: SOURCE, mutants: [{ ...NOTICED, status: "NoCoverage" }] } } }),
+    unnoticed({ files: { x: { source: SOURCE, mutants: [{ ...NOTICED, status: "Survived" }] } } }),
   ).toEqual([{ file: "x", line: "a = b < c;", code: "b < c", becomes: "b > c" }]);
 });
 
@@ -54,13 +54,39 @@ test("the page counts what was noticed and gives every reason", () => {
 test("both kinds of changes are counted, by room and together; what was not asked of every test is told", () => {
   const page = pageOf(REPORT, [{ why: "It is invented", changes: [CHANGE, WRONG] }], NUMBERS);
   expect(page).toContain("**50.0 % of 4 changes were noticed;** the other 2 stand");
-  expect(page).toContain("| `src` | StrykerJS's mutators | 1 | 1 | 1 | 50.0 % |");
-  expect(page).toContain("| `src` | numbers × 1.01 | 1 | 1 | 0 | 50.0 % |");
-  expect(page).toContain("| `functions` | numbers × 1.01 | 0 | 0 | 0 | – |");
+  expect(page).toContain("| `src` | StrykerJS's mutators | 1 | 1 | 1 | 50.0 % | 0 |");
+  expect(page).toContain("| `src` | numbers × 1.01 | 1 | 1 | 0 | 50.0 % | 0 |");
+  expect(page).toContain("| `functions` | numbers × 1.01 | 0 | 0 | 0 | – | 0 |");
   expect(page).toContain("| `src/x.ts` | 1 | 1 | 1 | 50.0 % | 1 | 1 | 0 | 50.0 % |");
   expect(page).toContain("\n0 passed every such test that runs them, and 2 those");
-  expect(page).toContain("- Not asked, StrykerJS's mutators: 2 files of `functions`\n");
-  expect(page).toContain("- Not asked, numbers × 1.01: nothing\n");
+});
+
+test("what was not asked is counted and named, and is neither noticed nor left", () => {
+  const pending = { ...NOTICED, status: "Pending" };
+  const part = { "src/x.ts": { source: SOURCE, mutants: [NOTICED, LEFT, pending] } };
+  const none = { "functions/a.ts": { source: SOURCE, mutants: [pending, pending] } };
+  const page = pageOf({ files: { ...part, ...none } }, [{ why: "It is invented", changes: [CHANGE] }]);
+  expect(page).toContain("**50.0 % of 2 changes were noticed;** the other 1 stand");
+  expect(page).toContain("\n3 more were not asked about.\n");
+  expect(page).toContain("| `src` | StrykerJS's mutators | 1 | 1 | 0 | 50.0 % | 1 |");
+  expect(page).toContain("| `functions` | StrykerJS's mutators | 0 | 0 | 0 | – | 2 |");
+  expect(page).toContain(
+    "\n- `src`, StrykerJS's mutators: `x.ts` (1 of 3)\n- `functions`, StrykerJS's mutators: `a.ts`\n\n",
+  );
+  expect(page).not.toContain("| `functions/a.ts` |");
+  expect(pageOf(REPORT, [{ why: "It is invented", changes: [CHANGE] }])).toContain(
+    "## Not asked\n\nAnswers hold",
+  );
+  expect(pageOf(REPORT, [{ why: "It is invented", changes: [CHANGE] }])).toContain("\n\nNothing.\n\n");
+});
+
+test("a reason for a change that was not asked anew stays, and is not on the page", () => {
+  const report = {
+    files: { "src/x.ts": { source: SOURCE, mutants: [NOTICED, { ...LEFT, status: "Pending" }] } },
+  };
+  const page = pageOf(report, [{ why: "It is invented", changes: [CHANGE] }]);
+  expect(page).toContain("**100.0 % of 1 changes were noticed;** the other 0 stand");
+  expect(page).not.toContain("It is invented");
 });
 
 test("a change without a reason and a reason without a change are errors", () => {
@@ -69,24 +95,50 @@ test("a change without a reason and a reason without a change are errors", () =>
   expect(() => pageOf(REPORT, [{ why: "Both", changes: [CHANGE, gone] }])).toThrow("no longer unnoticed");
 });
 
-test("of several runs the last one of a file counts, and what any of them noticed in the same line", () => {
-  const early = { files: { "src/x.ts": { source: SOURCE, mutants: [{ ...LEFT, status: "Killed" }] } } };
-  const moved = { ...LEFT, location: place(3, 5, 4, 5) };
-  const late = { files: { "src/x.ts": { source: `new line;\n${SOURCE}`, mutants: [moved] } } };
-  expect(unnoticed(joined([early, late]))).toEqual([]);
-  expect(unnoticed(joined([late, early]))).toEqual([]);
-  const other = { files: { "src/x.ts": { source: SOURCE.replace("d =", "q ="), mutants: [LEFT] } } };
-  expect(unnoticed(joined([early, other]))).toEqual([{ ...CHANGE, line: "q = e(" }]);
-  expect(
-    unnoticed(joined([other, { files: { "src/a.ts": { source: SOURCE, mutants: [LEFT] } } }])),
-  ).toHaveLength(2);
+const EDITS = [
+  { start: 4, end: 9, becomes: "b > c" },
+  { start: 15, end: 22, becomes: "0" },
+];
+
+test("answers come back for the code they are of, and for no other", () => {
+  const answers = new Answers("");
+  expect(answers.of("mutators", "src/x.ts", SOURCE, EDITS)).toBe("--");
+  answers.put("mutators", "src/x.ts", SOURCE, EDITS, "nu");
+  answers.put("literals", "src/gone.ts", SOURCE, EDITS, "ss");
+  const text = answers.text(["src/x.ts"]);
+  expect(text).toMatch(/^mutators src\/x\.ts [0-9a-f]{12} nu\n$/);
+  const again = new Answers(text);
+  expect(again.of("mutators", "src/x.ts", SOURCE, EDITS)).toBe("nu");
+  expect(again.of("literals", "src/x.ts", SOURCE, EDITS)).toBe("--");
+  expect(again.of("mutators", "src/x.ts", `${SOURCE}\n`, EDITS)).toBe("--");
+  expect(again.of("mutators", "src/x.ts", SOURCE, EDITS.slice(1))).toBe("-");
 });
 
-test("every reason is of code that stands in its file still, and is on the page", () => {
+test.each([
+  ["n", "Killed", true],
+  ["t", "Timeout", true],
+  ["u", "Survived", true],
+  ["s", "Survived", false],
+  ["b", "RuntimeError", true],
+  ["b", "CompileError", true],
+])("%s stands for %s", (letter, status, askedAll) => {
+  expect(letterOf(status, askedAll)).toBe(letter);
+  const told = toldBy(letter);
+  expect(letterOf(told.status, told.askedAll !== false)).toBe(letter);
+});
+
+test("a line that is no answer is an error", () => {
+  expect(() => new Answers("mutators src/x.ts 51f0a6be9d27 nux\n")).toThrow("no answers: mutators src/x.ts");
+  expect(() => toldBy("x")).toThrow("x is no answer");
+});
+
+test("every reason is of code that stands in its file still, and the page has no others", () => {
   const page = readFileSync(path.join("docs", "mutation.md"), "utf8");
   const changes = reasons().flatMap((reason) => reason.changes);
   expect(changes.length).toBeGreaterThan(0);
-  for (const { why } of reasons()) expect(page).toContain(`### ${why}\n`);
+  const headings = page.split("\n").filter((one) => one.startsWith("### "));
+  expect(headings.length).toBeGreaterThan(0);
+  expect(reasons().map(({ why }) => `### ${why}`)).toEqual(expect.arrayContaining(headings));
   for (const { file, line, code } of changes) {
     const source = readFileSync(file, "utf8");
     expect([file, source]).toEqual([file, expect.stringContaining(code)]);

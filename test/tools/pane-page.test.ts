@@ -24,6 +24,8 @@ describe("the pane's page", () => {
     expect(rules.get("default-src")).toEqual(["'none'"]);
     expect(rules.get("script-src")).toEqual(["'self'", OFFICE]);
     expect(rules.get("connect-src")).toEqual(["'self'", OFFICE]);
+    // Its question about a server that Office does not know comes in a frame.
+    expect(rules.get("frame-src")).toEqual([OFFICE]);
     // Office's script writes styles of its own into the page.
     expect(rules.get("style-src")).toEqual(["'self'", "'unsafe-inline'"]);
     expect([...rules.values()].flat().filter((source) => /unsafe-eval|\*|http:/.test(source))).toEqual([]);
@@ -41,6 +43,15 @@ describe("the pane's page", () => {
       "functions.js",
       "taskpane.js",
     ]);
+  });
+
+  test("has words on it before any script is asked for, and loads none above them", () => {
+    const [above = "", below = ""] = page.split("</main>");
+    expect(above).toMatch(
+      /<main class="pane" id="starting">\s*<h1>Ringbead<\/h1>\s*<p role="status">\s*Waiting for Excel\./,
+    );
+    expect(above).not.toContain("<script");
+    expect(below.match(/<script /g)?.length).toBe(4);
   });
 
   test("is told its namespace and title by the build", () => {

@@ -13,9 +13,14 @@ import { numbersIn, read } from "./mathml";
 const NOT_TYPESET: Readonly<Record<string, string>> = {
   DAM_DISTANCE: "the inverse of another formula, in words",
   ELECTRODE_DIAMETER: "a table",
+  MILL_RATIO: "sums of elements, one pair for each method",
+  MILL_SULFUR: "a range, in words",
   PIPE_OD: "a table",
   PIPE_WALL: "a table",
   PURGE_TINT: "a table",
+  SAMPLE_PLAN: "tables",
+  TUBE_TOLERANCE: "a table",
+  SETUP_COUNT: "a count, in words",
 };
 const FIGURES =
   "standoff electrode-length off-size sectors bead-section ring plate dams vent puddle cells pulse cycle crew overlap".split(

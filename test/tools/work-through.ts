@@ -1,13 +1,12 @@
 /** Does on a new sheet what the tables of a page say was typed, and compares what they say it shows. */
 
-import { JOINTS } from "../../taskpane/sheets/gas/inputs";
 import type { SheetPlan, Template } from "../../taskpane/sheets/sheet";
 import { computed } from "../taskpane/computed";
 import type { OpenSheet } from "../taskpane/open-sheet";
 import { openSheet } from "../taskpane/open-sheet";
 
 interface Table {
-  readonly heading: string;
+  readonly headings: readonly string[];
   readonly rows: readonly (readonly string[])[];
 }
 
@@ -22,7 +21,7 @@ function tablesIn(text: string): Table[] {
           .split("|")
           .map((cell) => cell.trim()),
       );
-    return { heading: rows[0]?.[0] ?? "", rows: rows.slice(2) };
+    return { headings: rows[0] ?? [], rows: rows.slice(2) };
   });
 }
 
@@ -62,20 +61,31 @@ function shown(sheet: OpenSheet, { at }: Place): string[] {
   const beside = (columns: number): string =>
     texts.get(`${String.fromCharCode(column + columns)}${row}`) ?? "";
   const unit = [1, 2].map(beside).find((text) => text !== "") ?? "";
-  return [beside(0), `${beside(0)} ${unit}`];
+  // Behind the columns of further scenarios.
+  const further = [1, 2, 3, 4].map(beside).find((text) => /^[a-z]/.test(text)) ?? "";
+  return [beside(0), `${beside(0)} ${unit}`, `${beside(0)} ${further}`];
+}
+
+interface Worked {
+  readonly read: number;
+  readonly wrong: readonly string[];
 }
 
 /** Carries the tables of a page out on a new sheet, in their order, and tells every row that reads otherwise. */
-export async function workThrough(
-  text: string,
-  template: Template,
-): Promise<{ read: number; wrong: string[] }> {
+export async function workThrough(text: string, template: Template): Promise<Worked> {
   const plan = template.plan("US");
   const sheet = await openSheet(template, "US");
   const problems: string[] = [];
   let count = 0;
-  for (const { heading, rows } of tablesIn(text)) {
-    if (heading === "joints") typeList(sheet, rows);
+  for (const { headings, rows } of tablesIn(text)) {
+    const [heading] = headings;
+    const list = listOf(plan, sheet, headings);
+    if (list !== undefined) {
+      const { read, wrong } = workList(list, sheet, rows);
+      count += read;
+      problems.push(...wrong);
+      continue;
+    }
     for (const [first = "", second = ""] of rows) {
       const label = first.replaceAll("**", "");
       if (heading === "Typed") sheet.type(placeOf(plan, sheet, label, true).name, second);
@@ -89,12 +99,63 @@ export async function workThrough(
   return { read: count, wrong: problems };
 }
 
-/** Puts a list of joints in the place of the invented one, below the heading that the named column begins with. */
-function typeList(sheet: OpenSheet, rows: Table["rows"]): void {
-  const lines = Math.max(JOINTS.length, rows.length);
-  for (let line = 0; line < lines; line += 1) {
-    for (let column = 0; column < 4; column += 1) {
-      sheet.typeBeside("list_counts", column, 1 + line, rows[line]?.[column] ?? "");
-    }
+interface List {
+  /** Row of the headings. */
+  readonly top: number;
+  /** Letter of each column that the page has, and whether it is typed. */
+  readonly columns: readonly { readonly letter: string; readonly isTyped: boolean }[];
+  /** Where the invented list has something typed. */
+  readonly invented: readonly string[];
+}
+
+/** The list of the sheet that has these headings in one row, in their order; undefined where none has. */
+function listOf(plan: SheetPlan, sheet: OpenSheet, headings: readonly string[]): List | undefined {
+  const rows = new Map<number, [letter: string, text: string][]>();
+  for (const { at, text } of computed(sheet)) {
+    const row = Number(at.slice(1));
+    if (!Number.isNaN(row)) rows.set(row, [...(rows.get(row) ?? []), [at.slice(0, 1), text]]);
   }
+  for (const [top, cells] of rows) {
+    let from = 0;
+    const letters = headings.map((heading) => {
+      // A heading may be broken into two lines.
+      const place = cells.findIndex(([, text], i) => i >= from && text.replace(/\s+/g, " ") === heading);
+      from = place + 1;
+      return cells[place]?.[0];
+    });
+    if (letters.length < 3 || letters.includes(undefined)) continue;
+    const typed = plan.cells.filter(
+      ({ at, look }) =>
+        look.startsWith("input") && Number(at.slice(1)) > top && letters.includes(at.slice(0, 1)),
+    );
+    const first = new Set(typed.map(({ at }) => at));
+    const columns = letters.map((letter = "") => ({
+      letter,
+      isTyped: first.has(`${letter}${String(top + 1)}`),
+    }));
+    if (!columns.some(({ isTyped }) => isTyped)) continue;
+    return { top, columns, invented: typed.filter(({ content }) => content !== "").map(({ at }) => at) };
+  }
+  return undefined;
+}
+
+/** Types a list in the place of the invented one, and compares what the sheet says beside it. */
+function workList({ top, columns, invented }: List, sheet: OpenSheet, rows: Table["rows"]): Worked {
+  for (const at of invented) sheet.typeAt(at, "");
+  const cells = rows.flatMap((row, line) =>
+    columns.map(({ letter, isTyped }, i) => ({
+      at: `${letter}${String(top + 1 + line)}`,
+      isTyped,
+      told: (row[i] ?? "").replace(/^“(.*)”$/, "$1"),
+    })),
+  );
+  for (const { at, isTyped, told } of cells) if (isTyped) sheet.typeAt(at, told);
+  const texts = textsOf(sheet);
+  const compared = cells.filter(({ isTyped }) => !isTyped);
+  return {
+    read: compared.length,
+    wrong: compared
+      .filter(({ at, told }) => texts.get(at) !== told)
+      .map(({ at, told }) => `${at}: says ${told}, shows ${texts.get(at) ?? ""}`),
+  };
 }

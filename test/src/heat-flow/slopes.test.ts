@@ -86,6 +86,11 @@ describe("a ring, in the second of two powers", () => {
       1e-4,
     );
     expectSame(
+      told.byTimeTwice,
+      slope((one) => at(along, square, one).byTime, time, 1e-6),
+      1e-4,
+    );
+    expectSame(
       told.byAlong,
       slope((one) => at(one, square, time).value, along, 1e-7),
       1e-5,
@@ -99,10 +104,10 @@ describe("a ring, in the second of two powers", () => {
 });
 
 describe("the bell round a ring: images and waves are the same sum (Poisson's formula)", () => {
-  const into = new Float64Array(2);
-  const bell = (x: number, square: number, variance: number): [number, number] => {
+  const into = new Float64Array(3);
+  const bell = (x: number, square: number, variance: number): [number, number, number] => {
     roundRing(1, x, square, variance, into);
-    return [into[0] ?? NaN, into[1] ?? NaN];
+    return [into[0] ?? NaN, into[1] ?? NaN, into[2] ?? NaN];
   };
   // Forty images either way are the whole sum to the last digit while s is under two turns.
   const images = (x: number, square: number, variance: number): number =>
@@ -113,12 +118,14 @@ describe("the bell round a ring: images and waves are the same sum (Poisson's fo
   test.each([0.0004, 0.02, 0.0899, 0.0901, 0.0905, 0.2, 1])("s² = %p of the turn's square", (variance) => {
     for (const x of [-0.9, -0.26, 0.013, 0.4]) {
       for (const square of [0, 0.01]) {
-        const [sum, along] = bell(x, square, variance);
+        const [sum, along, curve] = bell(x, square, variance);
         // What is left out is under e^−25 of a bell's height.
         const height = Math.exp(-square / (2 * variance));
         expect(Math.abs(sum - images(x, square, variance)) / height).toBeLessThan(1e-10);
         const found = slope((one) => images(one, square, variance), x, 1e-5);
         expect(Math.abs(along - found) / (height / Math.sqrt(variance))).toBeLessThan(1e-6);
+        const bent = slope((one) => bell(one, square, variance)[1], x, 1e-5);
+        expect(Math.abs(curve - bent) / (height / variance)).toBeLessThan(1e-6);
       }
     }
   });

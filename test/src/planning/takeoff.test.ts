@@ -2,7 +2,7 @@
 
 import * as dwell from "../../../src/heat-flow/dwell";
 import { MATERIALS } from "../../../src/metal/material";
-import { ANGLE, COUNT, FLOW, LENGTH, OXYGEN, si, TIME } from "../../../src/quantity";
+import { ANGLE, COUNT, FLOW, LENGTH, OXYGEN, SHARE, si, TIME } from "../../../src/quantity";
 import { amount, Refusal, rule } from "../../../src/refusal";
 import type { Counted, Line, Terms } from "../../../src/planning/takeoff";
 import { Takeoff } from "../../../src/planning/takeoff";
@@ -18,6 +18,8 @@ const TERMS: Terms = {
   torchFlow: si(2e-4, FLOW),
   purgeFlow: si(1e-4, FLOW),
   purgeSeconds: si(60, TIME),
+  purgeAtLeast: si(0, TIME),
+  purgeWaited: si(0, SHARE),
   damSpacing: undefined,
   ppm: si(50, OXYGEN),
   supplyPpm: si(0, OXYGEN),
@@ -81,13 +83,18 @@ test("a failure that is no refusal is not taken for one", () => {
   expect(() => sums.add(broken)).toThrow("broken");
 });
 
-test.each(["handling", "torchFlow", "purgeFlow", "purgeSeconds", "overlap", "supplyPpm"] as const)(
-  "%s below 0 is refused before any line",
-  (term) => {
-    expect(() => new Takeoff({ ...TERMS, [term]: -1 })).toThrow(Refusal);
-    expect(() => new Takeoff({ ...TERMS, [term]: 0 })).not.toThrow();
-  },
-);
+test.each([
+  "handling",
+  "torchFlow",
+  "purgeFlow",
+  "purgeSeconds",
+  "purgeAtLeast",
+  "overlap",
+  "supplyPpm",
+] as const)("%s below 0 is refused before any line", (term) => {
+  expect(() => new Takeoff({ ...TERMS, [term]: -1 })).toThrow(Refusal);
+  expect(() => new Takeoff({ ...TERMS, [term]: 0 })).not.toThrow();
+});
 
 describe("the purge of a bore", () => {
   /** Sum over one line of 1 in × 0.065 in under these terms. */

@@ -1,0 +1,106 @@
+/** A program judged: what its pulse, its arc and its wall make of the bead. */
+
+import * as fc from "fast-check";
+
+import { byName, refusal, table } from "../bead";
+import { rowOf } from "../schedule-rows";
+
+type Row = readonly number[];
+
+interface Program {
+  readonly od: number;
+  readonly wall: number;
+  readonly speed: number;
+  readonly peaks: unknown;
+  readonly [more: string]: unknown;
+}
+
+function program(cells: Program): Row[] {
+  return table("PROGRAM_BEAD", ...byName("PROGRAM_BEAD", cells)) as Row[];
+}
+
+const [FROM, TO, MEAN, STEADY, FACE, ROOT, ROOT_LEAST, FACE_MOST, WARMTH] = [0, 1, 2, 3, 4, 5, 6, 7, 8];
+
+test("a steady arc is judged as RING_BEAD judges it", () => {
+  const tube = { od: 2, wall: 0.083, speed: 4, dwell: 4, overlap: 15 };
+  const rows = program({ ...tube, peaks: [[70], [66], [62]] });
+  const ring = table("RING_BEAD", ...byName("RING_BEAD", { ...tube, amps: [[70], [66], [62]] })) as Row[];
+  expect(rows.map((row) => [FROM, TO, MEAN, FACE, ROOT, WARMTH].map((column) => row[column]))).toEqual(ring);
+  rows.forEach((row) => {
+    expect(row[STEADY]).toBe(row[MEAN]);
+  });
+});
+
+test.each([
+  [1, 0.065],
+  [2, 0.083],
+  [0.5, 0.049],
+])("the schedule of %f × %f in, typed as a program, melts the schedule's bead", (od, wall) => {
+  const of = rowOf({ od, wall });
+  const sectors = [1, 2, 3, 4];
+  const rows = program({
+    od,
+    wall,
+    speed: of("Travel speed"),
+    peaks: sectors.map((n) => [of(`Sector ${String(n)} peak`)]),
+    share: of("Peak share of the pulse"),
+    rate: of("Pulse rate"),
+    beadWidth: of("Bead width"),
+    dwell: of("Start dwell"),
+    dwellAmps: of("Start dwell current"),
+    overlap: of("Overlap"),
+  });
+  sectors.forEach((n, i) => {
+    const row = rows[i] ?? [];
+    expect((row[MEAN] ?? NaN) / of(`Sector ${String(n)} mean`)).toBeCloseTo(1, 6);
+    expect((row[STEADY] ?? NaN) / of(`Sector ${String(n)} steady equivalent`)).toBeCloseTo(1, 6);
+    expect((row[FACE] ?? NaN) / of(`Sector ${String(n)} face`)).toBeCloseTo(1, 8);
+    expect((row[ROOT] ?? NaN) / of(`Sector ${String(n)} root`)).toBeCloseTo(1, 8);
+  });
+});
+
+test("the mean of a pulse, by hand: peak × (background + share × (1 − background))", () => {
+  const [row] = program({ od: 1, wall: 0.065, speed: 5, peaks: 70, share: 0.5, background: 0.2 });
+  // 70·(0.2 + 0.5·0.8) = 42 A.
+  expect(row?.[MEAN]).toBeCloseTo(42, 12);
+  // D = 0.5·0.5·0.8/(0.5 + 0.5·0.2) = 1/3; a quarter of a bead a pulse: 42·(1 + 0.37/12) = 43.295 A.
+  expect(row?.[STEADY]).toBeCloseTo(43.295, 9);
+});
+
+test("the band holds the bead, closes without spread of the wall's, and is that of the changed wall and arc", () => {
+  const tube = { od: 1.5, wall: 0.065, speed: 5, peaks: 52, dwell: 3, volts: 9.4, arcSize: 0.16 };
+  fc.assert(
+    fc.property(fc.double({ min: 0, max: 0.2, noNaN: true }), (wallTolerance) => {
+      const [row] = program({ ...tube, wallTolerance });
+      expect(row?.[ROOT_LEAST]).toBeLessThanOrEqual(row?.[ROOT] ?? NaN);
+      expect(row?.[FACE_MOST]).toBeGreaterThanOrEqual(row?.[FACE] ?? NaN);
+      const at = (wall: number, efficiency: number): Row =>
+        (table("RING_BEAD", ...byName("RING_BEAD", ring(wall, efficiency))) as Row[])[0] ?? [];
+      expect(row?.[ROOT_LEAST]).toBeCloseTo(at(0.065 * (1 + wallTolerance), 0.73)[4] ?? NaN, 9);
+      expect(row?.[FACE_MOST]).toBeCloseTo(at(0.065 * (1 - wallTolerance), 0.82)[3] ?? NaN, 9);
+    }),
+  );
+  function ring(wall: number, efficiency: number): Record<string, unknown> {
+    const { peaks, ...rest } = tube;
+    return { ...rest, amps: peaks, wall, efficiency };
+  }
+});
+
+test("where a thin wall under a strong arc melts all round, the bead is told and the face is words", () => {
+  const tube = { od: 0.25, wall: 0.035, speed: 6, dwell: 1 };
+  const words = [30, 32, 34, 36, 38, 40, 42]
+    .map((peaks) => {
+      const cells = byName("PROGRAM_BEAD", { ...tube, peaks, wallTolerance: 0.15 });
+      return refusalOrRow(cells);
+    })
+    .filter((row) => Array.isArray(row) && row[FACE_MOST] === "melts all round");
+  expect(words.length).toBeGreaterThan(0);
+});
+
+function refusalOrRow(cells: unknown[]): unknown {
+  try {
+    return table("PROGRAM_BEAD", ...cells)[0];
+  } catch {
+    return refusal("PROGRAM_BEAD", ...cells);
+  }
+}
