@@ -117,7 +117,7 @@ export async function openPage(look: Look = {}): Promise<OpenPage> {
     if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(server.address))
       foreign.push(request.url());
   });
-  page.on("pageerror", (error) => errors.push(error.message));
+  page.on("pageerror", (error) => errors.push(error.stack ?? error.message));
   page.on("console", (message) => {
     if (message.type() === "error") errors.push(message.text());
   });

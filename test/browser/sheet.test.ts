@@ -7,7 +7,21 @@ import { seriousViolations } from "./axe";
 import { pagesOf } from "./on-paper";
 import type { OpenPage } from "./open-page";
 import { openPage } from "./open-page";
-import { convert, insert, showSheet } from "./working";
+import { convert, insert, removeSheet, showSheet } from "./working";
+
+/** Longer than the engine fades a cell by itself, ms. */
+const FADING = 400;
+
+/** The grid's pixels, once what was asked for is drawn. Runs in the page; stands alone. */
+function paintedGrid(): Promise<string> {
+  return new Promise((resolve) =>
+    requestAnimationFrame(() =>
+      requestAnimationFrame(() => {
+        resolve(document.querySelector<HTMLCanvasElement>(".o-grid canvas")?.toDataURL() ?? "");
+      }),
+    ),
+  );
+}
 
 let open: OpenPage;
 beforeAll(async () => {
@@ -24,6 +38,23 @@ test("opens with a computed procedure sheet, without a foreign request or an err
   expect(await open.value("summary")).toMatch(/^✓ All \d+ checks hold\./);
   await open.page.waitForLoadState("networkidle");
   expect(open.foreign).toEqual([]);
+  expect(open.errors).toEqual([]);
+});
+
+test("a cell that changed is drawn to the end at once, and a sheet deleted meanwhile is drawn no more", async () => {
+  const painted = (): Promise<string> => open.page.evaluate(paintedGrid);
+  const before = await painted();
+  const was = await open.put("wall", "0.083");
+  const changed = await painted();
+  expect(changed).not.toBe(before);
+  await open.page.waitForTimeout(FADING);
+  expect(await painted()).toBe(changed);
+  await open.put("wall", was);
+  expect(await painted()).toBe(before);
+  await insert(open, "Gas estimate");
+  await open.put("water_volume", "0.88");
+  await removeSheet(open);
+  await open.page.waitForTimeout(FADING);
   expect(open.errors).toEqual([]);
 });
 

@@ -13,6 +13,7 @@ import * as chartParts from "chart.js";
 import { FORMULAS } from "../../pane/help";
 import { mountPane } from "../../pane/pane";
 import { tellInUnits } from "./argument-help";
+import { showCellsAtOnce } from "./at-once";
 import { buildBar } from "./bar";
 import { benchCard } from "./bench-card/card";
 import { followSheet } from "./bench-card/follow";
@@ -49,6 +50,7 @@ async function start(): Promise<void> {
     functions: FunctionDefinition[];
   };
   drawCurves();
+  showCellsAtOnce();
   registerFormulas(NAMESPACE, functions, (id) => associated.get(id));
   proposeOursFirst(NAMESPACE);
 
