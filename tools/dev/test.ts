@@ -13,6 +13,7 @@ import { ensureChromium } from "./chromium";
 import type { TestRun } from "./jest";
 import { runTests } from "./jest";
 import { ensureOffice } from "./office";
+import { onceMore } from "./once-more";
 import { runPackaged } from "./program";
 import type { Found, Step } from "./steps";
 import { goThrough, YES } from "./steps";
@@ -95,12 +96,11 @@ const steps = {
     ask: async () => {
       const chromium = await ensureChromium();
       await needsBuild();
+      const env = chromium === undefined ? {} : { RINGBEAD_CHROMIUM: chromium };
+      const run = (options: readonly string[]): Promise<TestRun> =>
+        tests("jest.browser.config.mjs", options, env);
       return shown(
-        await tests(
-          "jest.browser.config.mjs",
-          [],
-          chromium === undefined ? {} : { RINGBEAD_CHROMIUM: chromium },
-        ),
+        await onceMore(await run([]), (files) => run(["--runInBand", "--runTestsByPath", ...files])),
       );
     },
   },
@@ -120,9 +120,9 @@ const steps = {
   },
 } satisfies Record<string, Step>;
 
-/** Everything where something failed; else what a test says it could not check here. */
+/** Everything where something failed; else what a test says it could not check here, and what failed once. */
 function shown(run: TestRun): Found {
-  const unchecked = [...new Set(run.output.match(/^ *NOT CHECKED: .*$/gm))].map(
+  const unchecked = [...new Set(run.output.match(/^ *(?:NOT CHECKED|FAILED ONCE): .*$/gm))].map(
     (line) => `   ${line.trim()}`,
   );
   return { ...run, output: run.failed > 0 ? run.output : unchecked.join("\n") };
