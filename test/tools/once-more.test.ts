@@ -40,7 +40,7 @@ test("a run without a failure is not repeated", async () => {
 });
 
 test("the files with a failure, and no others, are run once more; what passes then is told and counts", async () => {
-  const run = jest.fn((_files: readonly string[]) => Promise.resolve(runOf(4, 0, "")));
+  const run = jest.fn<Promise<TestRun>, [readonly string[]]>().mockResolvedValue(runOf(4, 0, ""));
   const { passed, failed, output } = await onceMore(firstRun(), run);
   expect(run.mock.calls).toEqual([[[file("bad.test.ts"), file("broken.test.ts")]]]);
   expect({ passed, failed }).toEqual({ passed: 2 + 4, failed: 0 });

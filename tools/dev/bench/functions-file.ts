@@ -4,24 +4,17 @@ import path from "node:path";
 import { gzipSync } from "node:zlib";
 
 import { FORMULAS } from "../../../functions/catalogue";
-import { bundle } from "../../build/bundle";
-import { root } from "../../build/project";
-import { bundles } from "../../build/webpack";
-import { formulaOf } from "./formula-of";
+import { formulaOf, SCRIPT } from "./formula-of";
 import type { Row } from "./measure";
 import { median, short } from "./measure";
 
 const BUDGET = 45_000;
 const ROUNDS = 15;
 
-export async function fileRows(): Promise<Row[]> {
-  // As the build makes it, without touching dist/.
-  const folder = path.join(root, ".cache", "bench");
-  await bundle(bundles("production", folder).functions);
-  const file = path.join(folder, "functions.js");
-  const script = readFileSync(file);
+export function fileRows(): Row[] {
+  const script = readFileSync(SCRIPT);
   const packed = gzipSync(script).length;
-  const loads = Array.from({ length: ROUNDS }, () => loadMilliseconds(file));
+  const loads = Array.from({ length: ROUNDS }, loadMilliseconds);
   return [
     { what: "size", value: `${kilobytes(script.length)} KB` },
     {
@@ -43,7 +36,7 @@ function kilobytes(bytes: number): string {
 }
 
 /** In a process of its own, since a second load of the same script is spared the compiling. */
-function loadMilliseconds(file: string): number {
+function loadMilliseconds(): number {
   const loader = path.join(import.meta.dirname, "load-once.ts");
-  return Number(execFileSync(process.execPath, ["--import", "tsx", loader, file], { encoding: "utf8" }));
+  return Number(execFileSync(process.execPath, ["--import", "tsx", loader, SCRIPT], { encoding: "utf8" }));
 }
