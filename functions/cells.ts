@@ -221,6 +221,9 @@ function oneOf<Word extends string>(
   content: unknown,
   { list, byCapitals, alias }: Words<Word>,
 ): Word {
+  // Most cells have the word as the list has it, which needs no text made of it.
+  const asListed = typeof content === "string" ? byCapitals.get(content) : undefined;
+  if (asListed !== undefined) return asListed;
   if (typeof content === "string" || typeof content === "number") {
     const typed = String(content).trim().toUpperCase();
     const match = byCapitals.get(typed) ?? alias(typed);

@@ -33,8 +33,9 @@ export function usualDwell(wall: Length, material: Material): Time {
     tables.set(material, pieces);
   }
   const x = Math.log(wall);
-  const piece = pieces.find(({ to }) => x <= to) ?? itemAt(pieces, pieces.length - 1);
-  return si(Math.exp(valueAt(piece, x)), TIME);
+  let n = 0;
+  while (n < pieces.length - 1 && x > itemAt(pieces, n).to) n += 1;
+  return si(Math.exp(valueAt(itemAt(pieces, n), x)), TIME);
 }
 
 /** The suggested travel is held where the curve bends: a piece ends there. */
@@ -67,10 +68,11 @@ function pieceOf(material: Material, from: number, to: number): Piece {
 /** Clenshaw's sum. */
 function valueAt({ from, to, series }: Piece, x: number): number {
   const t = (2 * x - from - to) / (to - from);
+  const twice = 2 * t;
   let next = 0;
   let afterNext = 0;
   for (let n = series.length - 1; n > 0; n -= 1) {
-    const here = itemAt(series, n) + 2 * t * next - afterNext;
+    const here = itemAt(series, n) + twice * next - afterNext;
     afterNext = next;
     next = here;
   }
