@@ -121,4 +121,22 @@ describe("in a workbook of its own", () => {
     await open.page.keyboard.type("crew output");
     await pane.getByText("1 formula", { exact: true }).waitFor();
   });
+
+  test("what came of a button far below the top of the pane is read beside it", async () => {
+    await open.newWorkbook();
+    await open.page.setViewportSize({ width: 1400, height: 600 });
+    const pane = open.page.locator("#pane");
+    for (const [button, told] of [
+      ["Convert this sheet", /^Converted to SI/],
+      ["Recalculate this sheet", /^(?!Working)./],
+    ] as const) {
+      await pane.getByRole("button", { name: button }).click();
+      const status = pane.locator(".status").filter({ hasText: told });
+      await status.waitFor();
+      const [said, around] = [await status.boundingBox(), await pane.boundingBox()];
+      expect(await pane.evaluate(({ scrollTop }) => scrollTop)).toBeGreaterThan(0);
+      expect(said?.y).toBeGreaterThanOrEqual(around?.y ?? NaN);
+      expect(said?.y).toBeLessThan((around?.y ?? NaN) + 10);
+    }
+  });
 });

@@ -52,6 +52,9 @@ for (const picture of PICTURES) {
     await page.getByLabel("Sheet", { exact: true }).selectOption({ label: sheet });
     await page.getByRole("button", { name: "Insert", exact: true }).click();
     await page.getByText(`Inserted “${sheet}”`).waitFor();
+    await page.locator("#pane").evaluate((pane) => {
+      pane.scrollTop = 0;
+    });
   }
   if (onPaper === true) {
     await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
