@@ -98,7 +98,7 @@ async function paint(): Promise<string> {
     ];
     painted.push({ text, x, y, cut });
   });
-  // What has changed slides in; it stands when it is painted twice in the same place.
+  // It stands when it is painted twice in the same place.
   let before = "";
   for (;;) {
     painted.length = 0;
@@ -155,6 +155,25 @@ function endOfPage(): { right: number; bottom: number } {
   return { right: x + width, bottom: y + height };
 }
 
+/** Every word of every cell of the sheet being shown. Runs in the page. */
+function wordsOfCells(): string[] {
+  interface Getters {
+    getActiveSheetId(): string;
+    getNumberCols(sheetId: string): number;
+    getNumberRows(sheetId: string): number;
+    getEvaluatedCell(position: object): { formattedValue: string };
+  }
+  const { getters } = (globalThis as unknown as { ringbead: { model: { getters: Getters } } }).ringbead.model;
+  const sheetId = getters.getActiveSheetId();
+  const words = new Set<string>();
+  for (let row = 0; row < getters.getNumberRows(sheetId); row += 1)
+    for (let col = 0; col < getters.getNumberCols(sheetId); col += 1) {
+      const { formattedValue } = getters.getEvaluatedCell({ sheetId, col, row });
+      for (const word of formattedValue.split(/\s+/)) words.add(word);
+    }
+  return [...words];
+}
+
 /** Less than a pixel is the soft edge of a letter. */
 const SOFT_EDGE = 1;
 
@@ -162,13 +181,20 @@ async function expectWhole(fewest: number): Promise<void> {
   const painted = JSON.parse(await open.page.evaluate(paint)) as Painted[];
   expect(painted.length).toBeGreaterThan(fewest);
   const { right, bottom } = await open.page.evaluate(endOfPage);
-  const clipped = painted.filter(
-    ({ x, y, cut }) => (y < bottom || x > right) && cut.some((pixels) => pixels > SOFT_EDGE),
-  );
+  const read = painted.filter(({ x, y }) => y < bottom || x > right);
+  const clipped = read.filter(({ cut }) => cut.some((pixels) => pixels > SOFT_EDGE));
   expect(
     clipped.map(({ text, cut }) => `${text}: ${cut.map((pixels) => pixels.toFixed(0)).join(" ")}`),
   ).toEqual([]);
+  // A narrow column breaks a long word where it ends; the letters and numbers of columns and rows are no words.
+  const words = new Set(await open.page.evaluate(wordsOfCells));
+  const broken = read.filter(
+    ({ text }) => !HEADER.test(text) && text.split(/\s+/).some((word) => !words.has(word)),
+  );
+  expect(broken.map(({ text }) => text)).toEqual([]);
 }
+
+const HEADER = /^(?:[A-Z]{1,2}|\d+)$/;
 
 /** Values that make other texts appear: [sheet, what, name of a cell, typed in US, typed in SI]. */
 const TYPED: readonly (readonly [

@@ -53,7 +53,7 @@ const REMARK = COLUMNS.filled + FILLED.length;
 /** As narrow as numbers and headings allow, so that paper takes all of it in letters one reads. */
 const FILLED_WIDTHS = [
   ...[9.5, 10.5, 6.5],
-  ...[8, 7, 7.5, 6.5],
+  ...[7, 8.5, 7, 6.5],
   ...[6.5, 6.5, 6.5, 6.5],
   ...[6.5, 6.5, 6.5, 6.5],
   ...[8.5, 7.5, 6.5],
