@@ -1,19 +1,9 @@
 /** What an estimator types for a bid. Names, prices and times are invented. */
 
-import {
-  ANGLE,
-  COUNT,
-  CYLINDER_PRESSURE,
-  DURATION,
-  FLOW,
-  LENGTH,
-  LIQUID_VOLUME,
-  OXYGEN,
-  SHARE,
-  VOLUME,
-} from "../../../src/quantity";
+import { COUNT, DURATION, SHARE, VOLUME } from "../../../src/quantity";
+import { CONTAINERS, DAM_SPACING, OVERLAP, oxygenRows, PURGE_FLOW, TORCH_FLOW, WASTE } from "../gas-rows";
 import type { Between, Row } from "../layout";
-import { choice, counted, optional, seconds, typed, words } from "../typed";
+import { choice, counted, seconds, typed, words } from "../typed";
 
 /** Columns that a line of words has, from the labels to the edge of the form. */
 const WIDE = 9;
@@ -58,39 +48,13 @@ export const WORDING: Row[] = [
 
 /** Assumptions: each is worth something in the price. */
 export const WELDING: Row[] = [
-  typed({
-    label: "Torch flow",
-    name: "torch_flow",
-    content: { US: 20, SI: 10 },
-    quantity: FLOW,
-    range: { US: [1, 200], SI: [0.5, 95] },
-  }),
-  typed({
-    label: "Purge flow",
-    name: "purge_flow",
-    content: { US: 15, SI: 7 },
-    quantity: FLOW,
-    range: { US: [0.5, 400], SI: [0.25, 200] },
-  }),
-  typed({
-    label: "Dam spacing",
-    name: "dam_spacing",
-    content: { US: 24, SI: 600 },
-    quantity: LENGTH,
-    range: { US: [1, 500], SI: [25.4, 12_700] },
-  }),
-  typed({ label: "Oxygen to reach", name: "target_ppm", content: 50, quantity: OXYGEN, range: [1, 10_000] }),
-  optional({
-    label: "Oxygen in the purge gas",
-    name: "supply_ppm",
-    content: 5,
-    quantity: OXYGEN,
-    range: [0, 1000],
-    above0: 0.1,
-  }),
+  TORCH_FLOW,
+  PURGE_FLOW,
+  DAM_SPACING,
+  ...oxygenRows(5),
   seconds("Purge at least", "purge_least", 60, 7200),
   fraction("Fraction of the purge waited for", "purge_waited", 1, [0, 1]),
-  typed({ label: "Overlap", name: "overlap", content: 20, quantity: ANGLE, range: [0, 360], above0: 1 }),
+  OVERLAP,
   seconds("Handling per joint", "handling", 600, 14_400),
 ];
 export const CREW: Row[] = [
@@ -143,35 +107,7 @@ export const SUPPLY: Row[] = [
     format: "0",
   }),
   fraction("Usable fraction, contents or liquid", "usable_share", 0.95, [0.3, 1]),
-  typed({
-    label: "Cylinder water volume",
-    name: "water_volume",
-    content: { US: 1.76, SI: 50 },
-    quantity: VOLUME,
-    range: { US: [0.07, 2.9], SI: [3, 300] },
-  }),
-  typed({
-    label: "Cylinder pressure, full",
-    name: "full_pressure",
-    content: { US: 2640, SI: 200 },
-    quantity: CYLINDER_PRESSURE,
-    range: { US: [460, 6500], SI: [32, 450] },
-  }),
-  typed({
-    label: "Change-out pressure",
-    name: "residual",
-    content: { US: 50, SI: 3.5 },
-    quantity: CYLINDER_PRESSURE,
-    range: { US: [5, 450], SI: [0.3, 31] },
-  }),
-  typed({
-    label: "Liquid container, gross",
-    name: "liquid_liters",
-    content: 230,
-    quantity: LIQUID_VOLUME,
-    range: [40, 2000],
-    format: "0",
-  }),
-  fraction("Waste, fraction bought", "waste", 0.1, [0, 0.6]),
+  ...CONTAINERS,
+  WASTE,
   money("Price per container", "container_price", 95, [1, 20_000]),
 ];

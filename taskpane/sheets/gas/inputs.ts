@@ -1,18 +1,9 @@
 /** What an estimator types once for the whole list. Prices and list are invented. */
 
-import {
-  ANGLE,
-  COUNT,
-  CYLINDER_PRESSURE,
-  FLOW,
-  LENGTH,
-  LIQUID_VOLUME,
-  OXYGEN,
-  SHARE,
-  VOLUME,
-} from "../../../src/quantity";
+import { COUNT, SHARE } from "../../../src/quantity";
+import { CONTAINERS, DAM_SPACING, OVERLAP, oxygenRows, PURGE_FLOW, TORCH_FLOW, WASTE } from "../gas-rows";
 import type { Row } from "../layout";
-import { choice, optional, seconds, typed, words } from "../typed";
+import { choice, seconds, typed, words } from "../typed";
 
 export const BID: Row[] = [
   words("Bid", "bid", "Invented creamery"),
@@ -24,78 +15,18 @@ export const PAPERS: Row[] = [
 ];
 
 export const WELDING: Row[] = [
-  typed({
-    label: "Torch flow",
-    name: "torch_flow",
-    content: { US: 20, SI: 10 },
-    quantity: FLOW,
-    range: { US: [1, 200], SI: [0.5, 95] },
-  }),
-  typed({
-    label: "Purge flow",
-    name: "purge_flow",
-    content: { US: 15, SI: 7 },
-    quantity: FLOW,
-    range: { US: [0.5, 400], SI: [0.25, 200] },
-  }),
-  typed({
-    label: "Dam spacing",
-    name: "dam_spacing",
-    content: { US: 24, SI: 600 },
-    quantity: LENGTH,
-    range: { US: [1, 500], SI: [25.4, 12_700] },
-  }),
-  typed({ label: "Oxygen to reach", name: "target_ppm", content: 50, quantity: OXYGEN, range: [1, 10_000] }),
-  optional({
-    label: "Oxygen in the purge gas",
-    name: "supply_ppm",
-    content: 0,
-    quantity: OXYGEN,
-    range: [0, 1000],
-    above0: 0.1,
-  }),
-  typed({ label: "Overlap", name: "overlap", content: 20, quantity: ANGLE, range: [0, 360], above0: 1 }),
+  TORCH_FLOW,
+  PURGE_FLOW,
+  DAM_SPACING,
+  ...oxygenRows(0),
+  OVERLAP,
   seconds("Handling per joint", "handling", 600, 14_400),
-  typed({
-    label: "Waste, fraction bought",
-    name: "waste",
-    content: 0.1,
-    quantity: SHARE,
-    range: [0, 0.6],
-  }),
+  WASTE,
 ];
 
 export const SUPPLY: Row[] = [
   choice("Supply", "supply", "cylinder", ["cylinder", "liquid"], { columns: 2 }),
-  typed({
-    label: "Cylinder water volume",
-    name: "water_volume",
-    content: { US: 1.76, SI: 50 },
-    quantity: VOLUME,
-    range: { US: [0.07, 2.9], SI: [3, 300] },
-  }),
-  typed({
-    label: "Cylinder pressure, full",
-    name: "full_pressure",
-    content: { US: 2640, SI: 200 },
-    quantity: CYLINDER_PRESSURE,
-    range: { US: [460, 6500], SI: [32, 450] },
-  }),
-  typed({
-    label: "Change-out pressure",
-    name: "residual",
-    content: { US: 50, SI: 3.5 },
-    quantity: CYLINDER_PRESSURE,
-    range: { US: [5, 450], SI: [0.3, 31] },
-  }),
-  typed({
-    label: "Liquid container, gross",
-    name: "liquid_liters",
-    content: 230,
-    quantity: LIQUID_VOLUME,
-    range: [40, 2000],
-    format: "0",
-  }),
+  ...CONTAINERS,
   typed({
     label: "Usable fraction of the liquid",
     name: "liquid_share",

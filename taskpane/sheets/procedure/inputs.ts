@@ -5,17 +5,16 @@ import {
   BORE_PRESSURE,
   COUNT,
   CURRENT,
-  FLOW,
   FREQUENCY,
   HEAT_INPUT,
   LENGTH,
-  OXYGEN,
   SHARE,
   SPEED,
   TEMPERATURE,
   TIME,
   VOLTAGE,
 } from "../../../src/quantity";
+import { DAM_SPACING, oxygenRows, PURGE_FLOW } from "../gas-rows";
 import type { Row } from "../layout";
 import { TUBE as TUBE_ROWS } from "../tube";
 import { choice, optional, seconds, typed, words } from "../typed";
@@ -174,13 +173,7 @@ export const BORE: Row[] = [
     quantity: LENGTH,
     range: { US: [0.03, 20], SI: [0.8, 508] },
   }),
-  typed({
-    label: "Dam spacing",
-    name: "dam_spacing",
-    content: { US: 24, SI: 600 },
-    quantity: LENGTH,
-    range: { US: [1, 500], SI: [25.4, 12_700] },
-  }),
+  DAM_SPACING,
   typed({
     label: "Dam temperature limit",
     name: "dam_limit",
@@ -212,27 +205,7 @@ export const BORE: Row[] = [
 ];
 
 export const OXYGEN_TARGET: Row[] = [
-  typed({
-    label: "Purge flow",
-    name: "purge_flow",
-    content: { US: 15, SI: 7 },
-    quantity: FLOW,
-    range: { US: [0.5, 400], SI: [0.25, 200] },
-  }),
-  typed({
-    label: "Oxygen to reach",
-    name: "target_ppm",
-    content: 50,
-    quantity: OXYGEN,
-    range: [1, 10_000],
-  }),
-  optional({
-    label: "Oxygen in the purge gas",
-    name: "supply_ppm",
-    content: 0,
-    quantity: OXYGEN,
-    range: [0, 1000],
-    above0: 0.1,
-  }),
+  PURGE_FLOW,
+  ...oxygenRows(0),
   optional({ label: "Mixed cells (1 is safe)", name: "cells", content: 1, quantity: COUNT, range: [1, 100] }),
 ];
