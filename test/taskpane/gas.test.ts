@@ -69,6 +69,13 @@ describe("the gas estimate against a bid worked by hand, line by line (list and 
     });
   });
 
+  test("a bar is not named by the tail of a computed size", () => {
+    sheet.typeBeside("takeoff", -2, 1, "0.052000000000000005");
+    expect(sheet.beside("by_size", 10)).toBe("0.5 × 0.052 316L");
+    sheet.undo();
+    expect(sheet.beside("by_size", 10)).toBe(SIZE_NAMES[0]);
+  });
+
   test("in SI units", async () => {
     const si = await openSheet(gas, "SI");
     expectLines(si, SI, TRAVEL.SI);

@@ -16,6 +16,8 @@ const SIZES = 10;
 const ROWS = SIZES + 1;
 const FORMATS = ["0.000", "0.000", "General", "0", "0.00", "0.0", "0.0", "0.0"];
 const CHART_ROWS = 14;
+/** Decimals of a bar's name: a computed size has a tail that nobody measures. */
+const PLACES = "4";
 
 export function bySize(form: Layout): ChartPlan {
   const top = form.nextRow;
@@ -47,7 +49,7 @@ export function bySize(form: Layout): ChartPlan {
     );
     form.cell(
       LABELS,
-      `=IF(ISNUMBER(${String(od)}),${String(od)}&" × "&${String(wall)}&" ","")&${String(material)}`,
+      `=IF(ISNUMBER(${String(od)}),ROUND(${String(od)},${PLACES})&" × "&ROUND(${String(wall)},${PLACES})&" ","")&${String(material)}`,
       "note",
     );
     form.nextLine();
