@@ -2,8 +2,8 @@
 
 import type { Sheet, SheetChart } from "hucre/xlsx";
 
-import type { Place } from "../hosts/addresses";
-import { addressOf, placeOf } from "../hosts/addresses";
+import type { Place } from "../sheets/addresses";
+import { addressOf, placeOf } from "../sheets/addresses";
 import { chartInk } from "../hosts/looks";
 import type { ChartKind } from "../sheets/sheet";
 import { cornersOf, onSheet, plainRange, rangeFrom } from "./ranges";

@@ -3,8 +3,8 @@
  * for, and the sheet of the file stays beside it as it was saved.
  */
 
-import type { Place } from "../hosts/addresses";
-import { addressOf, placeOf } from "../hosts/addresses";
+import type { Place } from "../sheets/addresses";
+import { addressOf, placeOf } from "../sheets/addresses";
 import { LOOKS } from "../hosts/looks";
 import { TEMPLATES } from "../sheets";
 import { addressesIn } from "../sheets/watched";

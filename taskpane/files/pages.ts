@@ -1,6 +1,6 @@
 /** The pages that a sheet is printed on, found from how it looks. */
 
-import { placeOf } from "../hosts/addresses";
+import { placeOf } from "../sheets/addresses";
 import { isBlockFill } from "../hosts/looks";
 import type { Pages } from "../sheets/pages";
 import { blocksAcross, isListName, pagesOf } from "../sheets/pages";

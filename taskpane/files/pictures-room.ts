@@ -3,7 +3,7 @@
  * printed too; below everything else where something was put into that room. They cover no cell and no chart.
  */
 
-import { addressOf, placeOf } from "../hosts/addresses";
+import { addressOf, placeOf } from "../sheets/addresses";
 import { PICTURES_NAME } from "../sheets/sheet";
 import type { Drawn } from "./drawn-pictures";
 import { drawnPictures } from "./drawn-pictures";

@@ -1,7 +1,7 @@
 /** Ranges as a file names them, and their corners. */
 
-import type { Place } from "../hosts/addresses";
-import { addressOf, placeOf } from "../hosts/addresses";
+import type { Place } from "../sheets/addresses";
+import { addressOf, placeOf } from "../sheets/addresses";
 import { quoted } from "./stored";
 
 export function cornersOf(range: string): { start: Place; end: Place } {

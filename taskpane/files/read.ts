@@ -6,7 +6,7 @@
 import type { Cell, CellStyle, ConditionalRule, DataValidation, Sheet, Workbook } from "hucre/xlsx";
 import { readXlsx } from "hucre/xlsx";
 
-import { addressOf, placeOf } from "../hosts/addresses";
+import { addressOf, placeOf } from "../sheets/addresses";
 import type { Style } from "../hosts/looks";
 import { GRAYED } from "../hosts/looks";
 import type { GrayedPlan, Paper } from "../sheets/sheet";

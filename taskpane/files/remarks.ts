@@ -3,7 +3,7 @@
  * On the screen they go on over the blank cells to the right.
  */
 
-import { placeOf } from "../hosts/addresses";
+import { placeOf } from "../sheets/addresses";
 import type { Snapshot } from "./sheet-state";
 
 /** Points of a line of text, and how many letters a column takes for each character of its width: few are as wide as a 0. */

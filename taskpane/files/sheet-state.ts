@@ -1,6 +1,6 @@
 /** A sheet as it stands, with its values: all that a file of it needs, and nothing of the program it stood in. */
 
-import type { Place } from "../hosts/addresses";
+import type { Place } from "../sheets/addresses";
 import type { Style } from "../hosts/looks";
 import type { Picture } from "../pictures/picture";
 import type { AxisTitles, ChartKind, GrayedPlan, PrintPlan } from "../sheets/sheet";

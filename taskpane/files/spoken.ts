@@ -3,8 +3,8 @@
  * keeps as a look-up in each of its cells, is one formula again.
  */
 
-import type { Place } from "../hosts/addresses";
-import { addressOf, placeOf } from "../hosts/addresses";
+import type { Place } from "../sheets/addresses";
+import { addressOf, placeOf } from "../sheets/addresses";
 
 /** This and the sheet's number make a name of one sheet one of the whole workbook, as the browser's engine has them. */
 export const NAME_MARK = "__";

@@ -4,8 +4,8 @@
  * and lose the value. So each cell of a table of ours looks up its own place in the table.
  */
 
-import type { Place } from "../hosts/addresses";
-import { addressOf, placeOf } from "../hosts/addresses";
+import type { Place } from "../sheets/addresses";
+import { addressOf, placeOf } from "../sheets/addresses";
 import type { SnapshotCell, Spill } from "./sheet-state";
 
 export interface Vocabulary {

@@ -3,7 +3,7 @@
 import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
 import { writeXlsx } from "hucre/xlsx";
 
-import { freeName, placeOf } from "../hosts/addresses";
+import { freeName, placeOf } from "../sheets/addresses";
 import type { Style } from "../hosts/looks";
 import type { Pages } from "../sheets/pages";
 import { MARGINS } from "../sheets/pages";

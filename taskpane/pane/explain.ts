@@ -3,7 +3,7 @@
 import type { Units } from "../../src/quantity";
 import type { Host, SelectedCell } from "../hosts/host";
 import type { Chosen } from "./chosen";
-import { placeOf } from "../hosts/addresses";
+import { placeOf } from "../sheets/addresses";
 import { element, facts } from "./dom";
 import { part } from "./part";
 import { columnsIn, formCellWords } from "./form-cell";

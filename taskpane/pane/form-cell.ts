@@ -3,7 +3,7 @@
 import type { Form } from "../sheets/convert";
 import type { Note } from "../sheets/notes";
 import { NOTES } from "../sheets/notes";
-import { addressOf, placeOf } from "../hosts/addresses";
+import { addressOf, placeOf } from "../sheets/addresses";
 import type { SelectedCell } from "../hosts/host";
 
 /** More would be no explanation. */

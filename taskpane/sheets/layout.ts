@@ -5,6 +5,7 @@
  */
 
 import type { Quantity, Units } from "../../src/quantity";
+import { addressOf } from "./addresses";
 import { formatOf } from "./formats";
 import type { Guarded } from "./guards";
 import { rangeText } from "./guards";
@@ -405,8 +406,9 @@ function unitText(quantity: Quantity | undefined): string {
   return us === si ? us : `=IF({${UNITS_NAME}}="SI","${si}","${us}")`;
 }
 
+/** Of a column from 0 and a row from 1. */
 export function address(column: number, row: number): string {
-  return `${String.fromCharCode("A".charCodeAt(0) + column)}${String(row)}`;
+  return addressOf({ column, row: row - 1 });
 }
 
 function absolute(at: string): string {

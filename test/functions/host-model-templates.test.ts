@@ -4,7 +4,7 @@ import { formulaById } from "../../functions/catalogue";
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";
 import { registerFormulas } from "../../taskpane/hosts/browser/functions-host";
-import { placeOf } from "../../taskpane/hosts/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 import { TEMPLATES } from "../../taskpane/sheets";
 import type { Template } from "../../taskpane/sheets/sheet";
 import { addressesIn } from "../../taskpane/sheets/watched";

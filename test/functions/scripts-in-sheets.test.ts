@@ -6,7 +6,7 @@
 import { formulaById } from "../../functions/catalogue";
 import functionsJson from "../../generated/functions.json";
 import type { Units } from "../../src/quantity";
-import { placeOf } from "../../taskpane/hosts/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 import { registerFormulas } from "../../taskpane/hosts/browser/functions-host";
 import type { Argument } from "../../taskpane/hosts/excel/call";
 import { parseCall } from "../../taskpane/hosts/excel/call";

@@ -1,6 +1,6 @@
 /** The bid against one worked by hand, what each assumption is worth, and the page for the customer. */
 
-import { addressOf, placeOf } from "../../taskpane/hosts/addresses";
+import { addressOf, placeOf } from "../../taskpane/sheets/addresses";
 import { bid } from "../../taskpane/sheets/bid";
 import type { HandBid } from "./bid-by-hand";
 import { bidByHand, lineOf, USUAL, whole } from "./bid-by-hand";

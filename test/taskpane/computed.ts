@@ -1,6 +1,6 @@
 /** All cells of the sheet being shown, with their values and what they show. */
 
-import { addressOf } from "../../taskpane/hosts/addresses";
+import { addressOf } from "../../taskpane/sheets/addresses";
 import type { OpenSheet } from "./open-sheet";
 
 export interface Computed {

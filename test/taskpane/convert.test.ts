@@ -1,4 +1,4 @@
-import { addressOf, placeOf } from "../../taskpane/hosts/addresses";
+import { addressOf, placeOf } from "../../taskpane/sheets/addresses";
 import type { Content, Edit, Form, FormCell } from "../../taskpane/sheets/convert";
 import { convert } from "../../taskpane/sheets/convert";
 import type { SheetPlan } from "../../taskpane/sheets/sheet";

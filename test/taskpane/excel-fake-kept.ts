@@ -1,6 +1,6 @@
 /** What a sheet of the pretended Excel keeps just as it is told: what is frozen, what can be filtered, where pages end. */
 
-import { placeOf } from "../../taskpane/hosts/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 
 export function kept(
   call: (kind: string, work: () => void) => void,

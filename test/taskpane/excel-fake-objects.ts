@@ -1,6 +1,6 @@
 /** The objects of the fake Excel: each queues what it is asked and tells only what was loaded. */
 
-import { addressOf, placeOf } from "../../taskpane/hosts/addresses";
+import { addressOf, placeOf } from "../../taskpane/sheets/addresses";
 import type { FakeCell, FakeChart, FakeContext, FakeSheet } from "./excel-fake";
 import { FakeError } from "./excel-fake";
 import { absolute, events } from "./excel-fake-events";

@@ -1,5 +1,5 @@
 import type { Units } from "../../src/quantity";
-import { placeOf, spread } from "../../taskpane/hosts/addresses";
+import { placeOf, spread } from "../../taskpane/sheets/addresses";
 import { LOOKS } from "../../taskpane/hosts/looks";
 import { TEMPLATES } from "../../taskpane/sheets";
 import { procedure } from "../../taskpane/sheets/procedure";

@@ -1,4 +1,4 @@
-import { addressOf } from "../../taskpane/hosts/addresses";
+import { addressOf } from "../../taskpane/sheets/addresses";
 import { picturesOf } from "../../taskpane/pictures";
 import type { ShownForm } from "../../taskpane/pictures/cells";
 import { BLOCKS } from "../../taskpane/pictures/joint";

@@ -3,7 +3,7 @@
 import { XMLParser } from "fast-xml-parser";
 import { strFromU8, unzipSync } from "fflate";
 
-import { placeOf } from "../../taskpane/hosts/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 import { AS_STORED } from "../../taskpane/files/drawn-pictures";
 import { snapshotOf } from "../../taskpane/hosts/browser/engine-sheet";
 import { opened } from "../../taskpane/hosts/browser/open-workbook";

@@ -5,14 +5,14 @@ import { read } from "@e965/xlsx";
 import { strFromU8, unzipSync } from "fflate";
 
 import { writeFile } from "../../taskpane/files/write";
-import type * as Addresses from "../../taskpane/hosts/addresses";
-import { placeOf } from "../../taskpane/hosts/addresses";
+import type * as Addresses from "../../taskpane/sheets/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 import { snapshotOf } from "../../taskpane/hosts/browser/engine-sheet";
 import { openSmall } from "./small-form";
 
 // Counted: how often the writer looks an address up tells how its work grows.
-jest.mock("../../taskpane/hosts/addresses", () => {
-  const actual = jest.requireActual<typeof Addresses>("../../taskpane/hosts/addresses");
+jest.mock("../../taskpane/sheets/addresses", () => {
+  const actual = jest.requireActual<typeof Addresses>("../../taskpane/sheets/addresses");
   return { ...actual, placeOf: jest.fn(actual.placeOf) };
 });
 

@@ -1,6 +1,6 @@
 /** Which cells of a sheet wait for which, by the addresses that its formulas speak of. */
 
-import { addressOf, placeOf } from "../../taskpane/hosts/addresses";
+import { addressOf, placeOf } from "../../taskpane/sheets/addresses";
 import type { CellPlan, SheetPlan } from "../../taskpane/sheets/sheet";
 import { addressesIn } from "./excel-fake-objects";
 import type { OpenSheet } from "./open-sheet";

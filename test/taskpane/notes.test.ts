@@ -4,7 +4,7 @@ import { TEMPLATES } from "../../taskpane/sheets";
 import { NOTES } from "../../taskpane/sheets/notes";
 import { columnsIn, formCellWords } from "../../taskpane/pane/form-cell";
 import type { SelectedCell } from "../../taskpane/hosts/host";
-import { addressOf } from "../../taskpane/hosts/addresses";
+import { addressOf } from "../../taskpane/sheets/addresses";
 import { openSheet } from "./open-sheet";
 
 const SYSTEMS = ["US", "SI"] as const;

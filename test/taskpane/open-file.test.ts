@@ -12,7 +12,7 @@ import { command } from "../../taskpane/hosts/browser/commands";
 import { BrowserHost } from "../../taskpane/hosts/browser/browser-host";
 import { opened } from "../../taskpane/hosts/browser/open-workbook";
 import { fileOf } from "../../taskpane/hosts/browser/save";
-import { placeOf } from "../../taskpane/hosts/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 import { gas } from "../../taskpane/sheets/gas";
 import { procedure } from "../../taskpane/sheets/procedure";
 import { number } from "../bead";

@@ -7,7 +7,7 @@ import type { Units } from "../../src/quantity";
 import { command } from "../../taskpane/hosts/browser/commands";
 import type { FunctionDefinition } from "../../taskpane/hosts/browser/functions-host";
 import { registerFormulas } from "../../taskpane/hosts/browser/functions-host";
-import { placeOf } from "../../taskpane/hosts/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 import { BrowserHost } from "../../taskpane/hosts/browser/browser-host";
 import { inOneStep, offerSteps } from "../../taskpane/hosts/browser/one-step";
 import type { Form } from "../../taskpane/sheets/convert";

@@ -6,7 +6,7 @@ import type { Units } from "../../src/quantity";
 import { printedPages } from "../../taskpane/files/pages";
 import { fileOf } from "../../taskpane/hosts/browser/save";
 import { snapshotOf } from "../../taskpane/hosts/browser/engine-sheet";
-import { placeOf } from "../../taskpane/hosts/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 import { TEMPLATES } from "../../taskpane/sheets";
 import { blocksAcross, pagesOf } from "../../taskpane/sheets/pages";
 import type { Paper, SheetPlan, Template } from "../../taskpane/sheets/sheet";

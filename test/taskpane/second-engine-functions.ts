@@ -13,7 +13,7 @@ import type {
   InternalScalarValue,
   InterpreterValue,
 } from "../../node_modules/hyperformula/typings/interpreter/InterpreterValue";
-import { addressOf } from "../../taskpane/hosts/addresses";
+import { addressOf } from "../../taskpane/sheets/addresses";
 import { asRange } from "../../tools/docs/example-cells";
 import { remembered } from "./remembered";
 

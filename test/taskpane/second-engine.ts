@@ -5,7 +5,7 @@
 
 import { HyperFormula } from "hyperformula";
 
-import { placeOf } from "../../taskpane/hosts/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 import type { SheetPlan } from "../../taskpane/sheets/sheet";
 import { filledBy, formulasOf } from "./graph";
 import type { OpenSheet } from "./open-sheet";

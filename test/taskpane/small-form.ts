@@ -4,7 +4,7 @@ import { Model } from "@odoo/o-spreadsheet";
 
 import type { Units } from "../../src/quantity";
 import { CURRENT, LENGTH } from "../../src/quantity";
-import { placeOf } from "../../taskpane/hosts/addresses";
+import { placeOf } from "../../taskpane/sheets/addresses";
 import { BrowserHost } from "../../taskpane/hosts/browser/browser-host";
 import type { CellPlan, RangePlan, SheetPlan, Template } from "../../taskpane/sheets/sheet";
 

@@ -1,5 +1,5 @@
 import type { Units } from "../../src/quantity";
-import { addressOf, placeOf } from "../../taskpane/hosts/addresses";
+import { addressOf, placeOf } from "../../taskpane/sheets/addresses";
 import { TEMPLATES } from "../../taskpane/sheets";
 import type { SheetPlan } from "../../taskpane/sheets/sheet";
 

@@ -6,7 +6,7 @@ import { strFromU8, unzipSync } from "fflate";
 
 import type { Units } from "../../src/quantity";
 import { fileOf } from "../../taskpane/hosts/browser/save";
-import { addressOf, placeOf } from "../../taskpane/hosts/addresses";
+import { addressOf, placeOf } from "../../taskpane/sheets/addresses";
 import { TEMPLATES } from "../../taskpane/sheets";
 import { cycle } from "../../taskpane/sheets/cycle";
 import { gas } from "../../taskpane/sheets/gas";

@@ -9,7 +9,7 @@ import type { Block, ShownForm } from "../../pictures/cells";
 import type { Edit, Form, FormCell } from "../../sheets/convert";
 import type { SheetPlan } from "../../sheets/sheet";
 import { formName, UNITS_NAME } from "../../sheets/sheet";
-import { addressOf, freeName, placeOf } from "../addresses";
+import { addressOf, freeName, placeOf } from "../../sheets/addresses";
 import type { Host, Inserted, Repaired, SelectedCell } from "../host";
 import { TEXT_FORMAT } from "../ranges";
 import { boundHistory } from "./bounded-history";

@@ -2,7 +2,7 @@
 
 import type { Model } from "@odoo/o-spreadsheet";
 
-import { addressOf, placeOf } from "../addresses";
+import { addressOf, placeOf } from "../../sheets/addresses";
 import { CHARACTER_WIDTH, paperOf } from "./engine-looks";
 import { NAME_MARK } from "../../files/spoken";
 import type { Style } from "../looks";

@@ -5,7 +5,7 @@ import { helpers } from "@odoo/o-spreadsheet";
 
 import type { GrayedPlan, RangePlan } from "../../sheets/sheet";
 import { SIGNS } from "../../sheets/sheet";
-import { addressOf, placeOf } from "../addresses";
+import { addressOf, placeOf } from "../../sheets/addresses";
 import type { Style } from "../looks";
 import { GRAYED, SIGN_LOOKS } from "../looks";
 import { fitting, plainNumberBetween } from "../ranges";

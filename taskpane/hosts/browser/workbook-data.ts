@@ -5,7 +5,7 @@ import { DEFAULT_LOCALE, helpers, registries } from "@odoo/o-spreadsheet";
 import type { ReadWorkbook } from "../../files/read";
 import type { Snapshot, SnapshotCell, SnapshotChart } from "../../files/sheet-state";
 import { NAME_MARK } from "../../files/spoken";
-import { placeOf } from "../addresses";
+import { placeOf } from "../../sheets/addresses";
 import type { Style } from "../looks";
 import { LOOKS } from "../looks";
 import { TEXT_FORMAT } from "../ranges";

@@ -5,7 +5,7 @@ import type { Model } from "@odoo/o-spreadsheet";
 import { NAME_MARK } from "../../files/spoken";
 import type { CellPlan, ChartPlan, SheetPlan } from "../../sheets/sheet";
 import { UNITS_NAME } from "../../sheets/sheet";
-import { placeOf } from "../addresses";
+import { placeOf } from "../../sheets/addresses";
 import { LOOKS } from "../looks";
 import { isTextAt } from "../ranges";
 import { command } from "./commands";

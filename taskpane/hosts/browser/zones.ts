@@ -1,6 +1,6 @@
 /** The engine's blocks of cells as addresses. */
 
-import { addressOf } from "../addresses";
+import { addressOf } from "../../sheets/addresses";
 
 export interface Zone {
   readonly left: number;

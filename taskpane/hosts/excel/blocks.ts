@@ -1,7 +1,7 @@
 /** Rectangles of cells that can be written in one call. A blank cell is in none, so that a spilling formula finds room. */
 
 import type { CellPlan } from "../../sheets/sheet";
-import { addressOf, placeOf, spread } from "../addresses";
+import { addressOf, placeOf, spread } from "../../sheets/addresses";
 
 export interface Block {
   readonly address: string;

@@ -1,7 +1,7 @@
 /** A chart over fixed blocks of cells: names and spills behind a chart are what Excel stumbles over. */
 
 import type { CellPlan, ChartPlan } from "../../sheets/sheet";
-import { addressOf, placeOf } from "../addresses";
+import { addressOf, placeOf } from "../../sheets/addresses";
 import { chartInk } from "../looks";
 
 const KINDS = {

@@ -3,7 +3,7 @@
 import type { Block, ShownForm } from "../../pictures/cells";
 import type { Edit, Form } from "../../sheets/convert";
 import type { SheetPlan } from "../../sheets/sheet";
-import { placeOf } from "../addresses";
+import { placeOf } from "../../sheets/addresses";
 import { HostFailure, inWords } from "./failure";
 import { editForm, readForm, unitsOn } from "./form";
 import { insertSheet } from "./insert";

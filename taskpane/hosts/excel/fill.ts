@@ -5,7 +5,7 @@
 
 import type { CellPlan, SheetPlan } from "../../sheets/sheet";
 import { UNITS_NAME } from "../../sheets/sheet";
-import { addressOf, spread } from "../addresses";
+import { addressOf, spread } from "../../sheets/addresses";
 import { LOOKS } from "../looks";
 import { isTextAt, TEXT_FORMAT } from "../ranges";
 import { blocksOf } from "./blocks";

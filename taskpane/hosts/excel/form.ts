@@ -4,7 +4,7 @@ import type { Units } from "../../../src/quantity";
 import { TEMPLATES } from "../../sheets";
 import type { Content, Edit, Form, FormCell } from "../../sheets/convert";
 import { formName, UNITS_NAME } from "../../sheets/sheet";
-import { addressOf, placeOf } from "../addresses";
+import { addressOf, placeOf } from "../../sheets/addresses";
 import { TEXT_FORMAT } from "../ranges";
 import { entered } from "./fill";
 import type { Naming } from "./naming";

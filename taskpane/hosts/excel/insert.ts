@@ -5,7 +5,7 @@
  */
 
 import type { SheetPlan } from "../../sheets/sheet";
-import { freeName } from "../addresses";
+import { freeName } from "../../sheets/addresses";
 import type { Inserted } from "../host";
 import { HostFailure, inWords, isPersons, WORKBOOK_PROTECTED } from "./failure";
 import { fillSheet } from "./fill";

@@ -4,7 +4,7 @@ import type { Block, ShownCell, ShownForm } from "../../pictures/cells";
 import { shownCell } from "../../pictures/cells";
 import { TEMPLATES } from "../../sheets";
 import { formName } from "../../sheets/sheet";
-import { addressOf, placeOf, spread } from "../addresses";
+import { addressOf, placeOf, spread } from "../../sheets/addresses";
 import { isError } from "./values";
 
 export async function namedCells(

@@ -5,7 +5,7 @@
 
 import type { SheetPlan } from "../../sheets/sheet";
 import { liesAcross } from "../../sheets/sheet";
-import { addressOf } from "../addresses";
+import { addressOf } from "../../sheets/addresses";
 import { addChart } from "./chart";
 import { pageStarts } from "./page-breaks";
 import { isPersons, inWords } from "./failure";
@@ -84,9 +84,9 @@ export function nicetiesOf(plan: SheetPlan): Nicety[] {
 
 function freezing(rows: number, columns: number): (sheet: Excel.Worksheet) => void {
   return (sheet) => {
-    const corner = `A1:${addressOf({ column: columns - 1, row: rows - 1 })}`;
-    if (columns > 0) sheet.freezePanes.freezeAt(sheet.getRange(corner));
-    else sheet.freezePanes.freezeRows(rows);
+    if (columns === 0) sheet.freezePanes.freezeRows(rows);
+    else
+      sheet.freezePanes.freezeAt(sheet.getRange(`A1:${addressOf({ column: columns - 1, row: rows - 1 })}`));
   };
 }
 

@@ -2,7 +2,7 @@
 
 import { blocksAcross, pagesOf } from "../../sheets/pages";
 import type { SheetPlan } from "../../sheets/sheet";
-import { placeOf } from "../addresses";
+import { placeOf } from "../../sheets/addresses";
 import { LOOKS } from "../looks";
 
 /** Points that a row has as Excel makes it, and a line of text of a size. */

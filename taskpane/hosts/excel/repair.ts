@@ -3,7 +3,7 @@
  * that was opened or typed while the add-in was away stays #NAME? until then.
  */
 
-import { addressOf, placeOf } from "../addresses";
+import { addressOf, placeOf } from "../../sheets/addresses";
 import type { Repaired } from "../host";
 import { HostFailure, isPersons } from "./failure";
 import type { Naming } from "./naming";

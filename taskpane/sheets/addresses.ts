@@ -16,6 +16,8 @@ export function placeOf(address: string): Place {
 }
 
 export function addressOf({ column, row }: Place): string {
+  if (!Number.isInteger(column) || !Number.isInteger(row))
+    throw new Error(`no cell at column ${String(column)}, row ${String(row)}`);
   let letters = "";
   for (let left = column + 1; left > 0; left = Math.floor((left - 1) / 26)) {
     letters = String.fromCharCode(65 + ((left - 1) % 26)) + letters;
