@@ -50,6 +50,7 @@ export const PROGRAM_BEAD = formula({
     efficiency: EFFICIENCY,
     arcSize: ARC_SIZE,
     wallTolerance: orDefault(number("Wall off by, either way, fraction", SHARE), WALL_TOLERANCE),
+    overlapPeak: orComputed(number("Peak current of the overlap", CURRENT), "as the last of peaks"),
   },
   gives: table({
     from: column("from", ANGLE),

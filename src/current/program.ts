@@ -2,7 +2,7 @@
 
 import { ARC_EFFICIENCY, EFFICIENCIES, wattsPerAmp } from "../heat-flow/arc";
 import type { BeadAt, Program } from "../heat-flow/ring-forward";
-import { ringBead } from "../heat-flow/ring-forward";
+import { ringBead, sectorCurrents } from "../heat-flow/ring-forward";
 import { above0, between, isAbove } from "../limits";
 import { itemAt } from "../numerics/item";
 import type { Current, Frequency, Length, Share, Voltage } from "../quantity";
@@ -10,9 +10,11 @@ import { CURRENT, FREQUENCY, LENGTH, SHARE, si } from "../quantity";
 import { amount, orRefusal, Refusal, rule } from "../refusal";
 import { pulseExcess } from "./pulse";
 
-export interface PulsedProgram extends Omit<Program, "amps" | "watts"> {
-  /** One a sector; the overlap takes the last one's. */
+export interface PulsedProgram extends Omit<Program, "amps" | "overlapAmps" | "watts"> {
+  /** One a sector. */
   readonly peaks: readonly Current[];
+  /** Past the full turn; that of the last sector where it is undefined. */
+  readonly overlapPeak: Current | undefined;
   /** Fraction of the pulse time at peak; 1 is a steady arc. */
   readonly share: Share;
   /** Background over peak. */
@@ -43,8 +45,10 @@ const MOST_PER_PULSE = 0.5;
  * as far off as the published range of efficiencies lies about its mean.
  */
 export function programBead(program: PulsedProgram): ProgramBead[] {
-  const { peaks, share, background, rate, speed, beadWidth, volts, efficiency, wallTolerance } = program;
-  for (const peak of peaks) above0("peaks", peak, CURRENT);
+  const { peaks, overlapPeak, share, background, rate, speed, beadWidth, volts, efficiency, wallTolerance } =
+    program;
+  sectorCurrents("peaks", peaks);
+  if (overlapPeak !== undefined) sectorCurrents("overlapPeak", [overlapPeak]);
   between("share", above0("share", share, SHARE), SHARE, 0, 1);
   between("background", background, SHARE, 0, 1);
   between("wallTolerance", wallTolerance, SHARE, 0, MOST_TOLERANCE);
@@ -61,9 +65,13 @@ export function programBead(program: PulsedProgram): ProgramBead[] {
   }
   const ofPeak = background + share * (1 - background);
   const melts = 1 + (share < 1 ? pulseExcess(share, background, perPulse) : 0);
-  const amps = peaks.map((peak) => si(peak * ofPeak * melts, CURRENT));
-  const bead = (wall: number, fraction: number): BeadAt[] =>
-    ringBead({ ...program, amps, wall: si(wall, LENGTH), watts: wattsPerAmp(volts, si(fraction, SHARE)) });
+  const steady = (peak: Current): Current => si(peak * ofPeak * melts, CURRENT);
+  const amps = peaks.map(steady);
+  const overlapAmps = overlapPeak === undefined ? undefined : steady(overlapPeak);
+  const bead = (wall: number, fraction: number): BeadAt[] => {
+    const watts = wattsPerAmp(volts, si(fraction, SHARE));
+    return ringBead({ ...program, amps, overlapAmps, wall: si(wall, LENGTH), watts });
+  };
   const { wall } = program;
   const arc = (of: number): number => Math.min(1, (efficiency * of) / ARC_EFFICIENCY);
   // The program itself first: what is wrong with it is told with its own numbers.

@@ -20,8 +20,10 @@ import { plannedPass } from "./sectors";
 
 export interface Program extends Weld {
   readonly od: Length;
-  /** One a sector; the overlap takes the last one's. */
+  /** One a sector. */
   readonly amps: readonly Current[];
+  /** Past the full turn; that of the last sector where it is omitted. */
+  readonly overlapAmps?: Current | undefined;
   readonly dwell: Time;
   /** During the dwell; that of the first sector where it is omitted. */
   readonly dwellAmps: Current | undefined;
@@ -44,17 +46,23 @@ export interface BeadAt {
 
 const MOST_AMPS = si(10_000, CURRENT);
 
-/** Face, root and warmth at the end of each sector, the overlap as one more when there is any. */
-export function ringBead(program: Program): BeadAt[] {
-  const { amps, overlap, dwell, dwellAmps, watts } = program;
-  if (amps.length > MOST_SECTORS) {
+/** Currents of so many sectors as a turn may have, each within reach of the heat flow; refused by the argument's name. */
+export function sectorCurrents(argument: string, currents: readonly Current[]): readonly Current[] {
+  if (currents.length > MOST_SECTORS) {
     throw new Refusal(
-      "amps",
-      String(amps.length),
+      argument,
+      String(currents.length),
       rule`sectors are too many; at most ${amount(MOST_SECTORS, COUNT)}`,
     );
   }
-  for (const one of amps) between("amps", above0("amps", one, CURRENT), CURRENT, 0, MOST_AMPS);
+  for (const one of currents) between(argument, above0(argument, one, CURRENT), CURRENT, 0, MOST_AMPS);
+  return currents;
+}
+
+/** Face, root and warmth at the end of each sector, the overlap as one more when there is any. */
+export function ringBead(program: Program): BeadAt[] {
+  const { overlap, dwell, dwellAmps, watts } = program;
+  const amps = sectorCurrents("amps", program.amps);
   if (dwellAmps !== undefined) {
     between("dwellAmps", atLeast0("dwellAmps", dwellAmps, CURRENT), CURRENT, 0, MOST_AMPS);
   }
@@ -63,7 +71,8 @@ export function ringBead(program: Program): BeadAt[] {
   const rise = riseToMelt(program.material, program.preheat);
   const { plate, circumference } = ringOf(program.od, program);
   const ends = sectorEnds(amps.length, overlap);
-  const all = ends.map((_, i) => amps[i] ?? itemAt(amps, amps.length - 1));
+  const last = program.overlapAmps ?? itemAt(amps, amps.length - 1);
+  const all = ends.map((_, i) => amps[i] ?? last);
   const powers = all.map((one) => one * watts);
   const plan = { plate, circumference, width: 0, rise, dwell, ends };
   const pass = readyPass(plannedPass(plan, (dwellAmps ?? itemAt(all, 0)) * watts, powers));

@@ -59,13 +59,13 @@ export const NOTES: Record<TemplateId, Readonly<Record<string, Note>>> = {
       rows: 6,
     },
     own_verdicts: {
-      says: "Judges this sector: root and face as set, then with the thickest wall under the weakest arc and the thinnest under the strongest. With nothing set it judges the schedule.",
-      rows: 4,
+      says: "Judges this sector: root and face as set, then with the thickest wall under the weakest arc and the thinnest under the strongest. With nothing set it judges the schedule. The overlap melts again what sector 1 welded: whether its root has to be through too is for the qualified procedure.",
+      rows: 5,
     },
     ...QUALIFICATION,
     own_heat: { says: "The heat input of the largest mean current of the program and the start dwell." },
     own_program: {
-      says: "What the program melts: a row a sector that your own program reads from. The overlap has no current of its own: it runs on at that of sector 4 until the downslope, and is judged with it.",
+      says: "What the program melts: a row a sector that your own program reads from, the overlap last.",
       columns: 9,
       rows: 5,
     },

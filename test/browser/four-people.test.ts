@@ -101,7 +101,7 @@ test("the engineer again: a program that ran, judged", async () => {
     await engineer.type(name, peak);
   }
   await engineer.type("share_set", "0.5");
-  expect(await engineer.read("check_program")).toMatch(/^▲ \d of 4 sectors need attention/);
+  expect(await engineer.read("check_program")).toMatch(/^▲ \d of 5 sectors need attention/);
   await engineer.type("share_set", "0.62");
   await engineer.type("set_third", "65");
   await engineer.type("set_fourth", "61");

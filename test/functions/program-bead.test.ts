@@ -37,26 +37,50 @@ test.each([
   [0.5, 0.049],
 ])("the schedule of %f × %f in, typed as a program, melts the schedule's bead", (od, wall) => {
   const of = rowOf({ od, wall });
-  const sectors = [1, 2, 3, 4];
+  const sectors = ["Sector 1", "Sector 2", "Sector 3", "Sector 4"];
   const rows = program({
     od,
     wall,
     speed: of("Travel speed"),
-    peaks: sectors.map((n) => [of(`Sector ${String(n)} peak`)]),
+    peaks: sectors.map((sector) => [of(`${sector} peak`)]),
     share: of("Peak share of the pulse"),
     rate: of("Pulse rate"),
     beadWidth: of("Bead width"),
     dwell: of("Start dwell"),
     dwellAmps: of("Start dwell current"),
     overlap: of("Overlap"),
+    overlapPeak: of("Overlap peak"),
   });
-  sectors.forEach((n, i) => {
+  expect(rows).toHaveLength(sectors.length + 1);
+  [...sectors, "Overlap"].forEach((sector, i) => {
     const row = rows[i] ?? [];
-    expect((row[MEAN] ?? NaN) / of(`Sector ${String(n)} mean`)).toBeCloseTo(1, 6);
-    expect((row[STEADY] ?? NaN) / of(`Sector ${String(n)} steady equivalent`)).toBeCloseTo(1, 6);
-    expect((row[FACE] ?? NaN) / of(`Sector ${String(n)} face`)).toBeCloseTo(1, 8);
-    expect((row[ROOT] ?? NaN) / of(`Sector ${String(n)} root`)).toBeCloseTo(1, 8);
+    expect((row[MEAN] ?? NaN) / of(`${sector} mean`)).toBeCloseTo(1, 6);
+    expect((row[STEADY] ?? NaN) / of(`${sector} steady equivalent`)).toBeCloseTo(1, 6);
+    expect((row[FACE] ?? NaN) / of(`${sector} face`)).toBeCloseTo(1, 8);
+    expect((row[ROOT] ?? NaN) / of(`${sector} root`)).toBeCloseTo(1, 8);
   });
+});
+
+test("the overlap runs on at the last sector's peak unless it has one of its own, which changes nothing before it", () => {
+  const tube = { od: 1, wall: 0.065, speed: 5, peaks: [[52], [48]], overlap: 25 };
+  const [runsOn, same, less] = [undefined, 48, 40].map((overlapPeak) => program({ ...tube, overlapPeak }));
+  expect(runsOn).toEqual(same);
+  // To the accuracy of the sum over the heat's ages, whose steps change.
+  for (const column of [MEAN, FACE, ROOT, ROOT_LEAST, FACE_MOST, WARMTH])
+    for (const sector of [0, 1])
+      expect((less?.[sector]?.[column] ?? NaN) / (runsOn?.[sector]?.[column] ?? NaN)).toBeCloseTo(1, 4);
+  const [own, other] = [less?.[2] ?? [], runsOn?.[2] ?? []];
+  expect(own[MEAN]).toBeCloseTo(40, 12);
+  expect(own[FACE]).toBeLessThan(other[FACE] ?? NaN);
+  // Without an overlap there is nothing that it could change.
+  expect(program({ ...tube, overlap: 0, overlapPeak: 40 })).toEqual(program({ ...tube, overlap: 0 }));
+});
+
+test("more sectors than a turn may have are refused by the argument that lists them", () => {
+  const peaks = Array.from({ length: 361 }, () => [65]);
+  expect(refusal("PROGRAM_BEAD", ...byName("PROGRAM_BEAD", { od: 1, wall: 0.065, speed: 5, peaks }))).toBe(
+    "#VALUE! peaks = 361: sectors are too many; at most 360",
+  );
 });
 
 test("the mean of a pulse, by hand: peak × (background + share × (1 − background))", () => {

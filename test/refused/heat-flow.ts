@@ -91,6 +91,11 @@ export const HEAT_FLOW: readonly Refused[] = [
     "#VALUE! amps = a range: takes one column or one row, not 2 × 2 cells",
   ],
   ["=BEAD.PROGRAM_BEAD(1, 0.065, 5, {65,0}, 0.6)", "#VALUE! peaks = 0 A: must be above 0"],
+  ["=BEAD.PROGRAM_BEAD(1, 0.065, 5, 20000, 0.6)", "#VALUE! peaks = 20000 A: must be between 0 A and 10000 A"],
+  [
+    "=BEAD.PROGRAM_BEAD(1, 0.065, 5, 65, 0.6, , , , , , 20, , , , , , 0)",
+    "#VALUE! overlapPeak = 0 A: must be above 0",
+  ],
   ["=BEAD.PROGRAM_BEAD(1, 0.065, 5, 65, 1.2)", "#VALUE! share = 1.2: must be between 0 and 1"],
   [
     "=BEAD.PROGRAM_BEAD(1, 0.065, 5, 65, 0.6, 0.3, 0.5)",

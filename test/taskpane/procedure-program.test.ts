@@ -15,7 +15,7 @@ const face = (sector: number): number => Number(sheet.beside("own_faces", 0, sec
 const root = (sector: number): number => Number(sheet.beside("own_roots", 0, sector - 1));
 
 test("with nothing set it is the schedule that is judged", () => {
-  [1, 2, 3, 4].forEach((sector) => {
+  [1, 2, 3, 4, 5].forEach((sector) => {
     expect(face(sector)).toBeCloseTo(Number(sheet.beside("faces", 0, sector - 1)), 6);
     expect(root(sector)).toBeCloseTo(Number(sheet.beside("roots", 0, sector - 1)), 6);
     expect(verdict(sector)).toBe("✓ holds");
@@ -59,9 +59,10 @@ test("a typed share makes the means: the sheet's table is PROGRAM_BEAD's", () =>
         volts: number("volts"),
         arcSize: number("arc_spot"),
         wallTolerance: 0.05,
+        overlapPeak: sheet.beside("sectors", 5, 4),
       }),
     );
-    [1, 2, 3, 4].forEach((sector) => {
+    [1, 2, 3, 4, 5].forEach((sector) => {
       const row = rows[sector - 1] ?? [];
       expect(face(sector)).toBeCloseTo(Number(row[4]), 9);
       expect(root(sector)).toBeCloseTo(Number(row[5]), 9);
@@ -94,6 +95,30 @@ test("every verdict, from too little current to too much", () => {
   expect(new Set(places)).toEqual(new Set([0, 1, 2, 3, 4, 5]));
 });
 
+test("the overlap is set and judged by itself, and nothing before it changes", () => {
+  const before = [1, 2, 3, 4].map(face);
+  sheet.having({ set_overlap: "25" }, () => {
+    expect(sheet.beside("own_verdicts", -2, 4)).toBe(25);
+    expect(verdict(5)).toBe("▲ root does not melt through");
+    expect(sheet.value("check_program")).toBe("▲ 1 of 5 sectors need attention: see Your own program");
+    [1, 2, 3, 4].forEach((sector, i) => {
+      expect(face(sector)).toBeCloseTo(before[i] ?? NaN, 4);
+      expect(verdict(sector)).toBe("✓ holds");
+    });
+  });
+  sheet.having({ set_overlap: "110" }, () => {
+    expect(verdict(5)).toBe("▲ face over 1.5 beads");
+    expect(sheet.value("check_heat")).toMatch(/^▲ your own program is above the qualified maximum/);
+  });
+});
+
+test("no overlap: nothing is judged that does not exist, and the check says so", () => {
+  sheet.having({ overlap_typed: "0" }, () => {
+    expect([verdict(5), sheet.beside("own_faces", 0, 4)]).toEqual(["", ""]);
+    expect(sheet.holds()).toBe(false);
+  });
+});
+
 test("heat input follows what is set, and the maximum holds for it too", () => {
   sheet.having({ set_fourth: "110" }, () => {
     expect(Number(sheet.value("own_heat"))).toBeGreaterThan(8);
@@ -112,7 +137,7 @@ test.each([
   sheet.having({ set_third: typed }, () => {
     expect(sheet.value("check_program")).toMatch(sentence);
     expect(sheet.value("check_typed")).toMatch(/Sector 3, set/);
-    expect([1, 2, 3, 4].map((sector) => verdict(sector))).toEqual(["", "", "", ""]);
+    expect([1, 2, 3, 4, 5].map((sector) => verdict(sector))).toEqual(["", "", "", "", ""]);
     expect(sheet.value("check_sectors")).toBe("✓ holds");
   });
 });

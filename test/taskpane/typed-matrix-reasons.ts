@@ -24,6 +24,7 @@ const OF_PROGRAM = [
   "set_second",
   "set_third",
   "set_fourth",
+  "set_overlap",
 ].map((name) => `procedure ${name}`);
 
 export const REASONS: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {

@@ -17,8 +17,10 @@ import { optional } from "../typed";
 import { ARC_OF_SHEET } from "./bead";
 import { OWN_PULSE, OWN_SPREAD, SET_AMPS } from "./inputs";
 
-const SECTORS = ["Sector 1", "Sector 2", "Sector 3", "Sector 4"] as const;
-const NTH = ["first", "second", "third", "fourth"] as const;
+const SECTORS = ["Sector 1", "Sector 2", "Sector 3", "Sector 4", "Overlap"] as const;
+const NTH = ["first", "second", "third", "fourth", "overlap"] as const;
+/** The last of them, behind the full turn. */
+const OVERLAP = SECTORS.length - 1;
 const HEADINGS = ["set A", "used A", "mean A"];
 /** Columns of PROGRAM_BEAD. */
 const [MEAN, FACE, ROOT, ROOT_MIN, FACE_MAX] = [3, 5, 6, 7, 8];
@@ -40,17 +42,18 @@ const OWN = {
   arcSize: ARC_OF_SHEET.arcSize,
   efficiency: "{efficiency?}",
   wallTolerance: "{wall_tolerance?}",
+  overlapPeak: "{own_overlap}",
 } as const;
 
 export function programTable(form: Layout): void {
   form.blocks(OWN_PULSE, OWN_SPREAD);
-  form.cell(0, "sector (overlap as sector 4)", "heading");
+  form.cell(0, "sector", "heading");
   form.across(1, HEADINGS, "columnHead");
   form.cell(4, "what wall and arc may make of it", "heading");
   form.across(5, ["face", "root", "root min"], "columnHead");
   form.nextLine();
   const top = form.nextRow;
-  form.rangeOf("own_peaks", 2, top, 2, top + SECTORS.length - 1);
+  form.rangeOf("own_peaks", 2, top, 2, top + OVERLAP - 1);
   form.name("own_verdicts", 4, undefined, false, SECTORS.length);
   form.name("own_faces", 5, LENGTH, false, SECTORS.length);
   form.name("own_roots", 6, LENGTH, false, SECTORS.length);
@@ -58,10 +61,12 @@ export function programTable(form: Layout): void {
   const length = formatOf(LENGTH, form.units);
   SECTORS.forEach((sector, i) => {
     const row = form.nextRow;
+    if (i === OVERLAP) form.name("own_overlap", 2);
     const [set, mean, face, root, least] = [1, 3, 5, 6, 7].map((column) => address(column, row));
-    // Of a program that is refused the cells beside the formula are blank, which INDEX would read as 0.
+    // Of a program that is refused, or without an overlap, cells of the table are blank, which INDEX would read as 0.
+    const there = i === OVERLAP ? "AND(ISNUMBER({own_program}),{overlap}>0)" : "ISNUMBER({own_program})";
     const of = (column: number): string =>
-      `IF(ISNUMBER({own_program}),INDEX({own_table},${String(i + 1)},${String(column)}),"")`;
+      `IF(${there},INDEX({own_table},${String(i + 1)},${String(column)}),"")`;
     const computed = `IF({style}="steady",${scheduled(`${sector} mean`)},${scheduled(`${sector} peak`)})`;
     form.row(
       optional({
@@ -109,8 +114,8 @@ export function programBehind(form: Layout): void {
   form.name("own_program", 0);
   form.guardComputed("Your own program, computed", "own_program");
   form.cell(0, `=${call("PROGRAM_BEAD", OWN)}`, "note");
-  form.rangeOf("own_table", 0, top, 8, top + SECTORS.length);
-  form.downTo(top + SECTORS.length + 1);
+  form.rangeOf("own_table", 0, top, 8, top + OVERLAP);
+  form.downTo(top + SECTORS.length);
   form.cell(0, "=MAX({own_means},{dwell_amps})", "note");
   form.name("own_most", 0);
   form.guardComputed("Your own program, largest mean", "own_most");
@@ -136,15 +141,18 @@ function verdict(mean: string, face: string, root: string, least: string, most: 
   return `=IF(COUNT(${mean},${face},${root},${least},{bead},{wall_read})<6,"",${words})`;
 }
 
+const COUNT = String(SECTORS.length);
+const GOOD = `SUMPRODUCT(--(LEFT({own_verdicts},1)="${SIGNS.holds.trim()}"))`;
+
 export const OWN_CHECK: Check = {
   label: "Your own program",
   name: "check_program",
   problem: firstOf(
     refusal("PROGRAM_BEAD", OWN),
-    unless("COUNT({own_means})=4", "a sector has no mean current"),
+    unless(`COUNT({own_means})=${COUNT}`, "a sector has no mean current"),
     unless(
-      `SUMPRODUCT(--(LEFT({own_verdicts},1)="${SIGNS.holds.trim()}"))=4`,
-      '=(4-SUMPRODUCT(--(LEFT({own_verdicts},1)="✓")))&" of 4 sectors need attention: see Your own program"',
+      `${GOOD}=${COUNT}`,
+      `=(${COUNT}-${GOOD})&" of ${COUNT} sectors need attention: see Your own program"`,
     ),
   ),
 };
