@@ -138,6 +138,9 @@ describe(evidence("JOINTS_START", MEMORY, "feller-probability", "throws of dice 
     expect(number("JOINTS_START", 1, 1 / 6)).toBe(4);
     expect(number("JOINTS_START", 1, 1 / 36)).toBe(25);
   });
+  test("heads in one toss has even odds, which is enough", () => {
+    expect(number("JOINTS_START", 1, 0.5)).toBe(1);
+  });
   // Pepys and Newton: 0.6651, 0.6187 and 0.5973, each rounded.
   test.each([
     [1, 6, 0.66505, 0.66515],
@@ -174,6 +177,7 @@ describe(
     test.each([
       [4, 2],
       [8, 3],
+      [8.05, 4],
       [8.1, 4],
       [10, 4],
       [12, 4],

@@ -1,6 +1,6 @@
 /** Tables of standards: color samples, form limits, pipe. */
 
-import { expectPrinted, number, table } from "../bead";
+import { expectPrinted, number, refusal, table } from "../bead";
 import { MEMORY, PUBLISHED, REFERENCE_LIBRARY, evidence } from "../evidence";
 
 describe(
@@ -17,6 +17,9 @@ describe(
         expect(number("PURGE_TINT", ppm * (1 + 1e-9))).toBe(sample);
       },
     );
+    test("just over the last: none", () => {
+      expect(refusal("PURGE_TINT", 25_001)).toMatch(/^#N\/A ppm = 25001 ppm: no sample shows so much oxygen/);
+    });
     test("no oxygen: the first sample", () => {
       expect(number("PURGE_TINT", 0)).toBe(1);
     });
