@@ -17,14 +17,15 @@ describe(
         expect(number("PURGE_TINT", ppm * (1 + 1e-9))).toBe(sample);
       },
     );
-    test("just over the last: none", () => {
-      expect(refusal("PURGE_TINT", 25_001)).toMatch(/^#N\/A ppm = 25001 ppm: no sample shows so much oxygen/);
-    });
     test("no oxygen: the first sample", () => {
       expect(number("PURGE_TINT", 0)).toBe(1);
     });
   },
 );
+
+test("just over the level of the last sample there is none", () => {
+  expect(refusal("PURGE_TINT", 25_001)).toMatch(/^#N\/A ppm = 25001 ppm: no sample shows so much oxygen/);
+});
 
 describe(evidence("ACCEPT_LIMITS", PUBLISHED, "asme-bpe-2012", "Table MJ-8.4-1"), () => {
   test.each([
