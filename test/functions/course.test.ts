@@ -65,6 +65,14 @@ describe(evidence("CREW_COURSE", BY_HAND, "an operator–machine chart drawn fro
   });
 });
 
+test("a joint that is loaded in no time: nobody is at a head, and who stays at one walks nowhere", () => {
+  expect(course(1, 0, 100, 0, 200 / 3600, 100)).toEqual([
+    [0, 0, 0, RUNS],
+    [100, 1, 0, RUNS],
+    [200, 2, 0, RUNS],
+  ]);
+});
+
 test("an hour by the minute, one operator and no walk unless said otherwise", () => {
   const told = course(2, 180, 262, 0, 1, 60, 1);
   expect(course(2, 180, 262)).toEqual(told);

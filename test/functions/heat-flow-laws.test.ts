@@ -2,7 +2,8 @@
 
 import fc from "fast-check";
 
-import { number, refusal, table } from "../bead";
+import type { CellsByName } from "../bead";
+import { byName, expectNear, number, refusal, table } from "../bead";
 
 describe("laws", () => {
   /** Walls of 0.5 to 4 mm, beads of half to three times 1 mm + 2 walls, v·b/(4α) from 0.1 to 1.5 at α 5 mm²/s. */
@@ -113,6 +114,27 @@ describe("laws", () => {
     expect(Math.abs(minimum / through - 1)).toBeLessThan(1e-9);
     const [weak = []] = table("AMPS_WINDOW", 0.065, 5, "", "", 0.1, 0.6, 0.95) as number[][];
     expect(weak[3]).toBeLessThan(room);
+  });
+
+  test("what is omitted of the window: half the wall, one and a half beads, a tenth of the wall, 0.73 to 0.82", () => {
+    // The bead of a wall of 1.651 mm: 1 + 2·1.651 = 4.302 mm.
+    const window = (given: CellsByName<"AMPS_WINDOW">): number[] =>
+      (
+        table(
+          "AMPS_WINDOW",
+          ...byName("AMPS_WINDOW", { wall: 1.651, speed: 127, units: "SI", ...given }),
+        )[0] ?? []
+      ).map(Number);
+    const told = window({
+      rootLeast: 0.8255,
+      faceMost: 6.453,
+      wallTolerance: 0.1,
+      efficiencyLow: 0.73,
+      efficiencyHigh: 0.82,
+    });
+    window({}).forEach((amps, i) => {
+      expectNear(amps, told[i] ?? NaN, 1e-9);
+    });
   });
 
   test("sectors are equal on a very large tube, and equal to the plate's amps", () => {

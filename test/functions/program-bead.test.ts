@@ -91,6 +91,35 @@ test("the mean of a pulse, by hand: peak × (background + share × (1 − backgr
   expect(row?.[STEADY]).toBeCloseTo(43.295, 9);
 });
 
+test("a steady arc needs no rate, and its background says nothing", () => {
+  const tube = { od: 1, wall: 0.065, speed: 5, peaks: 45 };
+  const [steady] = program(tube);
+  // 5 in/min over a pulse a second is half a bead of 0.17 in; a tenth of that is refused of a pulse.
+  expect(program({ ...tube, share: 1, rate: 0.05 })[0]).toEqual(steady);
+  expect(refusal("PROGRAM_BEAD", ...byName("PROGRAM_BEAD", { ...tube, share: 0.99, rate: 0.05 }))).toMatch(
+    /^#VALUE! rate = 0\.05 Hz: must be at least /,
+  );
+});
+
+test("the background from none to all of the peak, the wall off by half of it", () => {
+  const pulse = { od: 1, wall: 0.065, speed: 5, peaks: 70, share: 0.6 };
+  const said = (cells: Record<string, unknown>): string =>
+    refusal("PROGRAM_BEAD", ...byName("PROGRAM_BEAD", { ...pulse, ...cells }));
+  // 70·0.6 = 42 A with none, 70 A with all.
+  expect(program({ ...pulse, background: 0 })[0]?.[MEAN]).toBeCloseTo(42, 12);
+  expect(program({ ...pulse, peaks: 45, background: 1 })[0]?.[MEAN]).toBeCloseTo(45, 12);
+  expect(said({ background: 1.005 })).toBe("#VALUE! background = 1.005: must be between 0 and 1");
+  expect(said({ wallTolerance: 0.501 })).toBe("#VALUE! wallTolerance = 0.501: must be between 0 and 0.5");
+});
+
+test("an arc that gives the tube all of its power can be no stronger; a wall is off by a tenth unless told", () => {
+  const tube = { od: 1.5, wall: 0.065, speed: 5, dwell: 3, volts: 9.4, arcSize: 0.16 };
+  const [row] = program({ ...tube, peaks: 40, efficiency: 1 });
+  const cells = { ...tube, amps: 40, efficiency: 1, wall: 0.9 * 0.065 };
+  const [thin] = table("RING_BEAD", ...byName("RING_BEAD", cells)) as Row[];
+  expect(row?.[FACE_MOST]).toBeCloseTo(thin?.[3] ?? NaN, 9);
+});
+
 test("the band holds the bead, closes without spread of the wall's, and is that of the changed wall and arc", () => {
   const tube = { od: 1.5, wall: 0.065, speed: 5, peaks: 52, dwell: 3, volts: 9.4, arcSize: 0.16 };
   fc.assert(

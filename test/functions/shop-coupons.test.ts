@@ -55,6 +55,17 @@ describe("coupons that the model made give their efficiency back", () => {
     );
   });
 
+  test("an arc gives the tube all of its power at most", () => {
+    const coupon = (amps: number): unknown[] => [0.065, amps, 9.4, 5, 0.18];
+    // The same bead from more amps is a smaller share of them.
+    const whole = 50 * Number(efficiency(...coupon(50))[0]);
+    expectNear(Number(efficiency(...coupon(whole / 0.995))[0]), 0.995, 1e-9);
+    expect(efficiency(...coupon(whole * (1 - 5e-10)))[0]).toBe(1);
+    expect(refusal("COUPON_EFFICIENCY", ...coupon(whole / 1.005))).toMatch(
+      /^#N\/A width = 0\.18 in: takes 1\.005 of the arc's power; must be between 0\.001 and 1/,
+    );
+  });
+
   test("a list of them, of different tubes and currents", () => {
     const walls = [0.049, 0.065, 0.083, 0.109];
     const amps = [42, 55, 68, 95];

@@ -5,10 +5,12 @@ import { BY_HAND, evidence } from "../evidence";
 import {
   ARC_GAS,
   GAS,
+  GOOD,
   JOINTS,
   MACHINE,
   PURGE,
   PURGE_GAS,
+  refusedBy,
   REMARK,
   SPEED,
   takeoff,
@@ -112,4 +114,11 @@ describe(evidence("TAKEOFF", BY_HAND, "the purge of a bore by its dams, ln(209 5
     expect(takeoff(line, { ...purged, purgeFlow: 0 }).lines[0]?.[PURGE]).toBe(0);
     expect(takeoff(line, { purgeFlow: 10, units: "SI" }).lines[0]?.[PURGE]).toBe(0);
   });
+});
+
+test("a purge is waited for in whole at most", () => {
+  expect(refusedBy([GOOD], { purgeWaited: 1.005 })).toBe(
+    "#VALUE! purgeWaited = 1.005: must be between 0 and 1",
+  );
+  expect(takeoff([GOOD], { purgeWaited: 1 }).lines).toHaveLength(1);
 });

@@ -23,6 +23,14 @@ describe(evidence("MOISTURE_PPM", PUBLISHED, "murphy-koop-2005", "Table 1"), () 
   });
 });
 
+// From memory, as steam tables print the saturation of water, hPa; over ice it would be 2 and 5 % more.
+test.each([
+  [2, 7.06],
+  [5, 8.726],
+])("above the triple point it is water that evaporates: %d °C, %d hPa", (celsius, hectopascals) => {
+  expectNear(pressureAt(273.15 + celsius), 100 * hectopascals, 1e-3);
+});
+
 describe(evidence("DEW_POINT", PUBLISHED, "murphy-koop-2005", "Table 1, backward"), () => {
   test.each([
     [180, 0.0053975],

@@ -79,9 +79,9 @@ describe(evidence("COVER_OD", PUBLISHED, "asme-ix-diameters"), () => {
   test.each<Range>([
     [0.5, "0.5", ""],
     [0.999, "0.999", ""],
-    [1, "1.0", ""],
-    [2, "1.0", ""],
-    [2.875, "1.0", ""],
+    [1, "1.000", ""],
+    [2, "1.000", ""],
+    [2.875, "1.000", ""],
     [3, "2.875", ""],
   ])("%d in: %s and more", (coupon, least, most) => {
     expectRange(table("COVER_OD", coupon)[0] ?? [], least, most);

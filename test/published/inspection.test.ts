@@ -149,6 +149,10 @@ describe(evidence("JOINTS_START", MEMORY, "feller-probability", "throws of dice 
   });
 });
 
+test("even odds are enough where no confidence is given: one joint at a yield of a half, as heads in one toss", () => {
+  expect(number("JOINTS_START", 1, 0.5)).toBe(1);
+});
+
 describe(evidence("JOINTS_START", INDEPENDENT, "binomial sums in a general statistics library"), () => {
   test.each([
     [50, 0.8, 0.5, 62],
@@ -174,6 +178,7 @@ describe(
     test.each([
       [4, 2],
       [8, 3],
+      [8.05, 4],
       [8.1, 4],
       [10, 4],
       [12, 4],

@@ -1,6 +1,6 @@
 /** Tables of standards: color samples, form limits, pipe. */
 
-import { expectPrinted, number, table } from "../bead";
+import { expectPrinted, number, refusal, table } from "../bead";
 import { MEMORY, PUBLISHED, REFERENCE_LIBRARY, evidence } from "../evidence";
 
 describe(
@@ -22,6 +22,10 @@ describe(
     });
   },
 );
+
+test("just over the level of the last sample there is none", () => {
+  expect(refusal("PURGE_TINT", 25_001)).toMatch(/^#N\/A ppm = 25001 ppm: no sample shows so much oxygen/);
+});
 
 describe(evidence("ACCEPT_LIMITS", PUBLISHED, "asme-bpe-2012", "Table MJ-8.4-1"), () => {
   test.each([

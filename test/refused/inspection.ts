@@ -13,6 +13,10 @@ export const INSPECTION: readonly Refused[] = [
     "=BEAD.SAMPLE_PLAN(80, 0)",
     "#VALUE! aql = 0 %: must be one of 0.1, 0.15, 0.25, 0.4, 0.65, 1, 1.5, 2.5, 4, 6.5, 10 %",
   ],
+  [
+    "=BEAD.SAMPLE_PLAN(80, 0.005)",
+    "#N/A aql = 0.005 %: must be one of 0.1, 0.15, 0.25, 0.4, 0.65, 1, 1.5, 2.5, 4, 6.5, 10 %",
+  ],
   ['=BEAD.SAMPLE_PLAN(80, 4, "IV")', '#VALUE! level = "IV": must be one of S-1, S-2, S-3, S-4, I, II, III'],
   ['=BEAD.SAMPLE_PLAN(80, 4, , "reduced")', '#VALUE! severity = "reduced": must be one of normal, tightened'],
   [

@@ -7,6 +7,7 @@ import {
   isAt,
   isBelow,
   shareAbove0,
+  temperature,
   tube,
   wholeDown,
   wholeFrom1,
@@ -59,6 +60,13 @@ test("between, both ends allowed", () => {
   expect(said(check(0.001 * (1 - BEYOND)))).toBe("gap = 0.99999999 mm: must be between 1 mm and 2 mm");
   expect(said(check(0.002 * (1 + BEYOND)))).toBe("gap = 2.00000002 mm: must be between 1 mm and 2 mm");
   expect(said(check(NaN))).toBe("gap = NaN mm: must be between 1 mm and 2 mm");
+});
+
+test("a temperature is above absolute zero, however little", () => {
+  expect(temperature("preheat", Number.MIN_VALUE)).toBe(Number.MIN_VALUE);
+  expect(said(() => temperature("preheat", 0))).toBe(
+    "preheat = -273.15 °C: must be above absolute zero, -273.15 °C",
+  );
 });
 
 test("a share above 0 and at most 1", () => {

@@ -64,8 +64,10 @@ describe("Student's t", () => {
     }
   });
 
-  test("its middle is 0", () => {
+  test("its middle is 0, and beside it the sign is that of the side", () => {
     expect(tQuantile(0.5, 7)).toBe(0);
+    expectNear(tQuantile(0.502, 1), Math.tan(0.002 * Math.PI), 1e-12);
+    expectNear(tQuantile(0.498, 1), -Math.tan(0.002 * Math.PI), 1e-12);
   });
 
   // From memory: the table that every handbook of statistics prints, 95 % on both sides.
