@@ -4,9 +4,9 @@ import { commonArcVolts, wattsPerAmp } from "../../src/heat-flow/arc";
 import { dwellOf } from "../../src/heat-flow/dwell";
 import { ringBead } from "../../src/heat-flow/ring-forward";
 import { MOST_OVERLAP, MOST_SECTORS } from "../../src/heat-flow/ring-weld";
+import { usualBead } from "../../src/heat-flow/plate";
 import { AMBIENT } from "../../src/metal/material";
 import { ANGLE, COUNT, CURRENT, LENGTH, TEMPERATURE_RISE, TIME, written } from "../../src/quantity";
-import { commonBeadWidth } from "../../src/travel/bead";
 import { number, orComputed, someNumbers, toldInBoth } from "../argument";
 import {
   ARC_SIZE,
@@ -94,7 +94,7 @@ export const RING_BEAD = formula({
   calc: ({ dwell, volts, efficiency, ...program }) =>
     ringBead({
       ...program,
-      dwell: dwell ?? dwellOf(program, commonBeadWidth(program.wall)),
+      dwell: dwell ?? dwellOf(program, usualBead(program)),
       preheat: AMBIENT,
       watts: wattsPerAmp(volts ?? commonArcVolts(program.wall), efficiency),
     }),

@@ -8,11 +8,10 @@ import {
   WALL_TOLERANCE,
   wattsPerAmp,
 } from "../../src/heat-flow/arc";
-import { shareAbove0 } from "../../src/limits";
 import { ampsWindow } from "../../src/heat-flow/plate-melt";
+import { usualBead } from "../../src/heat-flow/plate";
 import { AMBIENT } from "../../src/metal/material";
 import { CURRENT, LENGTH, SHARE, si } from "../../src/quantity";
-import { commonBeadWidth } from "../../src/travel/bead";
 import { number, orComputed, orDefault } from "../argument";
 import { ARC_SIZE, MATERIAL, SPEED_OF_TRAVEL, VOLTS_OF_WALL, WALL } from "../arguments";
 import { formula } from "../formula";
@@ -84,11 +83,10 @@ export const AMPS_WINDOW = formula({
   figure: "bead-section",
   example: { args: [0.065, 5], gives: "45.8375, 49.8602, 57.0443, 0.224765" },
   calc: ({ rootLeast, faceMost, wallTolerance, efficiencyLow, efficiencyHigh, volts, ...weld }) => {
-    const beadWidth = commonBeadWidth(weld.wall);
+    const beadWidth = usualBead(weld);
     const arc = volts ?? commonArcVolts(weld.wall);
-    shareAbove0("efficiencyHigh", efficiencyHigh);
-    shareAbove0("efficiencyLow", efficiencyLow);
-    wattsPerAmp(arc, efficiencyHigh);
+    wattsPerAmp(arc, efficiencyHigh, "efficiencyHigh");
+    wattsPerAmp(arc, efficiencyLow, "efficiencyLow");
     return ampsWindow(weld, AMBIENT, {
       rootLeast: rootLeast ?? si(ROOT_LEAST * weld.wall, LENGTH),
       faceMost: faceMost ?? si(FACE_MOST * beadWidth, LENGTH),

@@ -68,14 +68,14 @@ export function programBead(program: PulsedProgram): ProgramBead[] {
   const steady = (peak: Current): Current => si(peak * ofPeak * melts, CURRENT);
   const amps = peaks.map(steady);
   const overlapAmps = overlapPeak === undefined ? undefined : steady(overlapPeak);
-  const bead = (wall: number, fraction: number): BeadAt[] => {
-    const watts = wattsPerAmp(volts, si(fraction, SHARE));
-    return ringBead({ ...program, amps, overlapAmps, wall: si(wall, LENGTH), watts });
-  };
+  const watts = wattsPerAmp(volts, efficiency);
+  const bead = (wall: number, part: number): BeadAt[] =>
+    ringBead({ ...program, amps, overlapAmps, wall: si(wall, LENGTH), watts: watts * part });
   const { wall } = program;
-  const arc = (of: number): number => Math.min(1, (efficiency * of) / ARC_EFFICIENCY);
+  // No arc gives the tube more than all of its power.
+  const arc = (of: number): number => Math.min(1 / efficiency, of / ARC_EFFICIENCY);
   // The program itself first: what is wrong with it is told with its own numbers.
-  const set = bead(wall, efficiency);
+  const set = bead(wall, 1);
   const thick = bead(wall * (1 + wallTolerance), arc(EFFICIENCIES[0]));
   const thin = orRefusal(() => bead(wall * (1 - wallTolerance), arc(EFFICIENCIES[1])));
   return set.map((at, i) => ({

@@ -24,11 +24,11 @@ export const FACE_MOST = 1.5;
 const VOLTS = [1, 1000] as const;
 const MIN_EFFICIENCY = 0.001;
 
-/** W into the tube per A. */
-export function wattsPerAmp(volts: Voltage, efficiency: Share): number {
+/** W into the tube per A; the efficiency is refused by the name it is given by. */
+export function wattsPerAmp(volts: Voltage, efficiency: Share, argument = "efficiency"): number {
   return (
     between("volts", above0("volts", volts, VOLTAGE), VOLTAGE, ...VOLTS) *
-    between("efficiency", shareAbove0("efficiency", efficiency), SHARE, MIN_EFFICIENCY, 1)
+    between(argument, shareAbove0(argument, efficiency), SHARE, MIN_EFFICIENCY, 1)
   );
 }
 

@@ -1,12 +1,13 @@
 /** The border between what a formula is told of a weld and the numbers of the model: checked, in base SI. */
 
 import { COMMON_ALLOWANCE, standoff } from "../gap/electrode";
-import { above0, between, temperature } from "../limits";
+import { above0, between, isAbove, temperature } from "../limits";
 import type { Material } from "../metal/material";
 import { AMBIENT, meltingRise } from "../metal/material";
 import type { Length, Speed, Temperature } from "../quantity";
 import { LENGTH, si, SPEED } from "../quantity";
 import { amount, Refusal, rule } from "../refusal";
+import { commonBeadWidth } from "../travel/bead";
 import type { ArcPlate } from "./arc-plate";
 import { effectiveMetal, metalNumbers } from "./effective";
 import { meanRadiusSpeed } from "./ring-pass";
@@ -78,6 +79,22 @@ export function widestBead({ metal, speed }: ArcPlate): Length {
 /** A bead's width the model answers for. */
 export function fusedWidth(argument: string, width: Length, plate: ArcPlate): Length {
   return between(argument, above0(argument, width, LENGTH), LENGTH, WIDTHS[0], widestBead(plate));
+}
+
+/** The common bead of a wall where no other can be asked for: what stands in its way is the travel. */
+export function usualBead(weld: Weld): Length {
+  const { metal } = plateOf(weld);
+  const { wall, speed } = weld;
+  const width = commonBeadWidth(wall);
+  const fastest = si((WIDEST * 4 * metal.diffusivity) / width, SPEED);
+  if (isAbove(speed, fastest)) {
+    throw new Refusal(
+      "speed",
+      amount(speed, SPEED),
+      rule`must be at most ${amount(fastest, SPEED)} with the usual bead of this wall, ${amount(width, LENGTH)}`,
+    );
+  }
+  return width;
 }
 
 /** θ: from the metal's temperature before welding to its liquidus, K. */

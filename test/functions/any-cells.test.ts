@@ -9,6 +9,10 @@ import { bead, exampleCells, said } from "../bead";
 
 const SENTENCE = /^\w+ = .+: .+$/;
 const HALF_A_SIGN = /\p{Cs}/u;
+/** A refusal is of one of the formula's own arguments, or of a result that no cell could hold. */
+const NAMES = new Map(
+  HELP.map(({ id, parameters }) => [id, [...parameters.map(({ name }) => name), "result"]]),
+);
 const CODES = ["#VALUE!", "#N/A"];
 
 function isValue(value: unknown): boolean {
@@ -48,6 +52,7 @@ function outcome(id: string, cells: readonly unknown[]): unknown {
     const { code, message = "" } = problem;
     expect(CODES).toContain(code);
     expect(message).toMatch(SENTENCE);
+    expect(NAMES.get(id)).toContain(/^\w+/.exec(message)?.[0]);
     expect(message).not.toContain("Ringbead failed");
     expect(message).not.toMatch(/NaN [a-z]|undefined/);
     expect(message.length).toBeLessThan(500);

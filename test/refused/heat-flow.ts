@@ -90,6 +90,14 @@ export const HEAT_FLOW: readonly Refused[] = [
     "=BEAD.COUPON_EFFICIENCY(0.065, {45,45;45,45}, 9.4, 5, 0.145)",
     "#VALUE! amps = a range: takes one column or one row, not 2 × 2 cells",
   ],
+  [
+    "=BEAD.RING_BEAD(1, 0.065, 50, 50)",
+    "#VALUE! speed = 50 in/min: must be at most 31.9395 in/min with the usual bead of this wall, 0.16937 in",
+  ],
+  [
+    "=BEAD.AMPS_WINDOW(0.065, 50)",
+    "#VALUE! speed = 50 in/min: must be at most 31.9395 in/min with the usual bead of this wall, 0.16937 in",
+  ],
   ["=BEAD.PROGRAM_BEAD(1, 0.065, 5, {65,0}, 0.6)", "#VALUE! peaks = 0 A: must be above 0"],
   ["=BEAD.PROGRAM_BEAD(1, 0.065, 5, 20000, 0.6)", "#VALUE! peaks = 20000 A: must be between 0 A and 10000 A"],
   [
