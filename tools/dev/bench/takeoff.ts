@@ -5,7 +5,7 @@ import { mediansInTurns, short } from "./measure";
 const SIZES = [1000, 10_000, 100_000];
 /** Lines counted in one turn, a list as often as that takes: the same work, and long enough to be disturbed alike. */
 const LINES = 100_000;
-const ROUNDS = 9;
+const ROUNDS = 25;
 const TERMS = [300, 20, 10, 60, 10];
 const MATERIALS = ["316L", "304L", 2205, "CS", ""];
 
