@@ -137,6 +137,8 @@ test.each([
   sheet.having({ set_third: typed }, () => {
     expect(sheet.value("check_program")).toMatch(sentence);
     expect(sheet.value("check_typed")).toMatch(/Sector 3, set/);
+    // What is left of it, the dwell, has a heat input that is not the program's.
+    expect(sheet.value("own_heat")).toBe("");
     expect([1, 2, 3, 4, 5].map((sector) => verdict(sector))).toEqual(["", "", "", "", ""]);
     expect(sheet.value("check_sectors")).toBe("✓ holds");
   });

@@ -21,6 +21,7 @@ const SECTORS = ["Sector 1", "Sector 2", "Sector 3", "Sector 4", "Overlap"] as c
 const NTH = ["first", "second", "third", "fourth", "overlap"] as const;
 /** The last of them, behind the full turn. */
 const OVERLAP = SECTORS.length - 1;
+const COUNT = String(SECTORS.length);
 const HEADINGS = ["set A", "used A", "mean A"];
 /** Columns of PROGRAM_BEAD. */
 const [MEAN, FACE, ROOT, ROOT_MIN, FACE_MAX] = [3, 5, 6, 7, 8];
@@ -95,7 +96,7 @@ export function programTable(form: Layout): void {
       {
         label: "Heat input, as set",
         name: "own_heat",
-        content: `=${call("HEAT_INPUT", { volts: "{volts}", amps: "{own_most}", speed: "{speed}", efficiency: "{heat_factor?}" })}`,
+        content: `=IF({own_most}="","",${call("HEAT_INPUT", { volts: "{volts}", amps: "{own_most}", speed: "{speed}", efficiency: "{heat_factor?}" })})`,
         look: "result",
         quantity: HEAT_INPUT,
         format: "0.000",
@@ -116,7 +117,8 @@ export function programBehind(form: Layout): void {
   form.cell(0, `=${call("PROGRAM_BEAD", OWN)}`, "note");
   form.rangeOf("own_table", 0, top, 8, top + OVERLAP);
   form.downTo(top + SECTORS.length);
-  form.cell(0, "=MAX({own_means},{dwell_amps})", "note");
+  // Of a program that is refused the dwell alone is left, whose heat input is not the program's.
+  form.cell(0, `=IF(COUNT({own_means})=${COUNT},MAX({own_means},{dwell_amps}),"")`, "note");
   form.name("own_most", 0);
   form.guardComputed("Your own program, largest mean", "own_most");
   form.nextLine();
@@ -141,7 +143,6 @@ function verdict(mean: string, face: string, root: string, least: string, most: 
   return `=IF(COUNT(${mean},${face},${root},${least},{bead},{wall_read})<6,"",${words})`;
 }
 
-const COUNT = String(SECTORS.length);
 const GOOD = `SUMPRODUCT(--(LEFT({own_verdicts},1)="${SIGNS.holds.trim()}"))`;
 
 export const OWN_CHECK: Check = {
